@@ -1,0 +1,1 @@
+//! What the screens do, without a browser.

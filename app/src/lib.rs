@@ -1,0 +1,10 @@
+//! The app in the browser.
+
+use leptos::prelude::*;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+/// Starts the app once the page has loaded the wasm.
+#[wasm_bindgen(start)]
+pub fn start() {
+    leptos::mount::mount_to_body(|| view! { <p>"Tussock"</p> });
+}

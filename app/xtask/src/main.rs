@@ -1,0 +1,3 @@
+//! The build tool behind `cargo xtask`.
+
+fn main() {}

@@ -1,0 +1,1 @@
+//! Checks `tussock-core` from outside; see `tests/tests/`.
