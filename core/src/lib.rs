@@ -17,5 +17,43 @@
 )]
 #![cfg_attr(
     test,
-    allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing, clippy::float_cmp)
+    allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing,
+        clippy::float_cmp
+    )
 )]
+
+// The rooms in the order of the loop; each uses those above it only.
+pub mod animal;
+pub mod assess;
+pub mod day;
+pub mod forage;
+pub mod limits;
+pub mod log;
+pub mod plan;
+pub mod round;
+pub mod safety;
+pub mod soak;
+pub mod sources;
+pub mod units;
+
+/// Every constant of the trade, with its source, room by room.
+pub fn constants() -> Vec<sources::Constant> {
+    [
+        sources::constants(),
+        animal::published::constants(),
+        assess::published::constants(),
+        limits::published::constants(),
+        forage::published::constants(),
+        soak::published::constants(),
+        day::published::constants(),
+        plan::published::constants(),
+        safety::published::constants(),
+        round::published::constants(),
+        log::published::constants(),
+    ]
+    .concat()
+}

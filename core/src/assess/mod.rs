@@ -1,0 +1,3 @@
+//! Weight from tape or scale, condition, crest and target weight, each with its error.
+
+pub mod published;

@@ -1,0 +1,5 @@
+//! Constants of `assess`.
+
+use crate::sources::list_constants;
+
+list_constants![];

@@ -1,0 +1,3 @@
+//! Hay and its like: lots, lab reports, typical classes, energy from analysis, the sugar verdict.
+
+pub mod published;

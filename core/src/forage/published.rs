@@ -1,0 +1,5 @@
+//! Constants of `forage`.
+
+use crate::sources::list_constants;
+
+list_constants![];

@@ -1,0 +1,3 @@
+//! What an animal needs and what it may have.
+
+pub mod published;

@@ -1,0 +1,3 @@
+//! Joins the loop into a draft, with reasons.
+
+pub mod published;

@@ -1,0 +1,3 @@
+//! The last word on every plan.
+
+pub mod published;

@@ -1,0 +1,93 @@
+//! Prices in minor units with their currency. Nothing is converted.
+
+/// An ISO 4217 code.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Currency([u8; 3]);
+
+impl Currency {
+    /// From a code of three capital letters.
+    pub fn from_code(code: &str) -> Result<Self, MoneyError> {
+        match <[u8; 3]>::try_from(code.as_bytes()) {
+            Ok(letters) if letters.iter().all(u8::is_ascii_uppercase) => Ok(Self(letters)),
+            _ => Err(MoneyError::NotACurrency {
+                code: code.to_owned(),
+            }),
+        }
+    }
+
+    /// The code.
+    pub fn code(&self) -> String {
+        self.0.iter().map(|letter| char::from(*letter)).collect()
+    }
+}
+
+/// An amount of money in the currency's minor unit (pence, cents).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Money {
+    /// How many minor units.
+    pub minor: i64,
+    /// Of which currency.
+    pub currency: Currency,
+}
+
+impl Money {
+    /// The sum, when both are of one currency and it fits.
+    pub fn plus(self, other: Self) -> Result<Self, MoneyError> {
+        if self.currency != other.currency {
+            return Err(MoneyError::TwoCurrencies {
+                first: self.currency,
+                second: other.currency,
+            });
+        }
+        match self.minor.checked_add(other.minor) {
+            Some(minor) => Ok(Self {
+                minor,
+                currency: self.currency,
+            }),
+            None => Err(MoneyError::TooLarge),
+        }
+    }
+}
+
+/// Why an amount of money was refused.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum MoneyError {
+    /// Not three capital letters.
+    NotACurrency {
+        /// What was given.
+        code: String,
+    },
+    /// A total over two currencies has no meaning here.
+    TwoCurrencies {
+        /// The first.
+        first: Currency,
+        /// The second.
+        second: Currency,
+    },
+    /// The sum does not fit.
+    TooLarge,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_total_over_two_currencies_is_refused() {
+        let eur = Currency::from_code("EUR").unwrap();
+        let gbp = Currency::from_code("GBP").unwrap();
+        let a = Money {
+            minor: 250,
+            currency: eur,
+        };
+        assert_eq!(a.plus(a).unwrap().minor, 500);
+        assert!(matches!(
+            a.plus(Money {
+                minor: 1,
+                currency: gbp
+            }),
+            Err(MoneyError::TwoCurrencies { .. })
+        ));
+        assert!(Currency::from_code("eur").is_err());
+    }
+}
