@@ -1,5 +1,188 @@
-//! Constants of `day`.
+//! Eating rates, gaps and what mends them.
 
-use crate::sources::list_constants;
+use crate::sources::{Mark, Published, Work, list_constants};
+use crate::units::Bounds;
 
-list_constants![];
+const fn glunk(
+    id: &'static str,
+    value: f64,
+    unit: &'static str,
+    place: &'static str,
+) -> Published<f64> {
+    Published {
+        id,
+        value,
+        unit,
+        work: Work::Glunk2014Nets,
+        place,
+        mark: Mark::Published,
+    }
+}
+
+/// Hours to eat 1 % of body weight from the floor.
+pub const HOURS_LOOSE: Published<f64> = glunk(
+    "day.hours_loose",
+    3.1,
+    "h per 1 % of body weight",
+    "abstract, time to finish",
+);
+/// Hours to eat 1 % of body weight from a net with 15.2 cm holes.
+pub const HOURS_LARGE: Published<f64> = glunk(
+    "day.hours_large",
+    3.4,
+    "h per 1 % of body weight",
+    "abstract, time to finish",
+);
+/// Hours to eat 1 % of body weight from a net with 4.4 cm holes.
+pub const HOURS_MEDIUM: Published<f64> = glunk(
+    "day.hours_medium",
+    5.1,
+    "h per 1 % of body weight",
+    "abstract, time to finish",
+);
+/// Hours to eat 1 % of body weight from a net with 3.2 cm holes.
+pub const HOURS_SMALL: Published<f64> = glunk(
+    "day.hours_small",
+    6.5,
+    "h per 1 % of body weight",
+    "abstract, time to finish",
+);
+
+/// Rate from the floor.
+pub const RATE_LOOSE: Published<f64> =
+    glunk("day.rate_loose", 1.49, "kg dry matter/h", "mean rate");
+/// Rate from a net with 15.2 cm holes.
+pub const RATE_LARGE: Published<f64> =
+    glunk("day.rate_large", 1.33, "kg dry matter/h", "mean rate");
+/// Rate from a net with 4.4 cm holes.
+pub const RATE_MEDIUM: Published<f64> =
+    glunk("day.rate_medium", 1.11, "kg dry matter/h", "mean rate");
+/// Rate from a net with 3.2 cm holes.
+pub const RATE_SMALL: Published<f64> =
+    glunk("day.rate_small", 0.88, "kg dry matter/h", "mean rate");
+
+/// Grams of dry matter a kilogram of body weight an hour, from the floor, in the same trial.
+pub const LOOSE_PER_BODY: Published<f64> = Published {
+    id: "day.loose_per_body",
+    value: 3.0,
+    unit: "g dry matter/kg body weight/h",
+    work: Work::Glunk2014Nets,
+    place: "1.5 kg/h for horses of about 500 kg",
+    mark: Mark::WorkedOut,
+};
+
+/// How much longer a double net lasts than a single one: 16:45 to 03:00 against 16:45 to 01:38.
+pub const DOUBLE_NET: Published<f64> = Published {
+    id: "day.double_net",
+    value: 1.154,
+    unit: "times as long",
+    work: Work::Ellis2015,
+    place: "6 kg from single and double 2.5 cm nets, finishing times",
+    mark: Mark::WorkedOut,
+};
+
+/// How far an animal's rate lies from the published one, each way.
+pub const RATE_SPREAD: Published<f64> = Published {
+    id: "day.rate_spread",
+    value: 0.2,
+    unit: "of the rate",
+    work: Work::Tussock,
+    place: "day/published.rs",
+    mark: Mark::Ours,
+};
+
+/// The gap to plan for by day.
+pub const GAP_PLANNED: Published<f64> = Published {
+    id: "day.gap_planned",
+    value: 4.0,
+    unit: "h",
+    work: Work::Harris2017,
+    place: "no more than 4 to 5 h without forage",
+    mark: Mark::FromMemory,
+};
+
+/// The gap that is not to be passed.
+pub const GAP_LINE: Published<f64> = Published {
+    id: "day.gap_line",
+    value: 6.0,
+    unit: "h",
+    work: Work::Luthersson2009,
+    place: "more than 6 h between forage meals, odds of gastric ulcers",
+    mark: Mark::FromMemory,
+};
+
+/// How much worse than the accepted plan the real day may be before it alarms.
+pub const GAP_ALARM: Published<f64> = Published {
+    id: "day.gap_alarm",
+    value: 1.0,
+    unit: "h",
+    work: Work::Tussock,
+    place: "practice rule 10",
+    mark: Mark::Ours,
+};
+
+/// Straw is at most this part of forage for horses and ponies.
+pub const STRAW_PART: Published<f64> = Published {
+    id: "day.straw_part",
+    value: 0.3,
+    unit: "of forage dry matter",
+    work: Work::Jansson2021,
+    place: "half of forage in the trial; 30 to 50 % as a cap is from memory",
+    mark: Mark::FromMemory,
+};
+
+/// The smallest step a net is weighed to.
+pub const SCALE_STEP: Published<f64> = Published {
+    id: "day.scale_step",
+    value: 0.05,
+    unit: "kg",
+    work: Work::CommonPractice,
+    place: "hanging scales of 50 g",
+    mark: Mark::CommonPractice,
+};
+
+/// Night for the longest gap: from this hour.
+pub const NIGHT_FROM: Published<u32> = Published {
+    id: "day.night_from",
+    value: 20,
+    unit: "hour of the day",
+    work: Work::Husted2009,
+    place: "fasting by night did no harm where fasting by day did; the hours are ours",
+    mark: Mark::Ours,
+};
+
+/// Night for the longest gap: to this hour.
+pub const NIGHT_TO: Published<u32> = Published {
+    id: "day.night_to",
+    value: 7,
+    unit: "hour of the day",
+    work: Work::Husted2009,
+    place: "fasting by night did no harm where fasting by day did; the hours are ours",
+    mark: Mark::Ours,
+};
+
+/// What a day's dry matter may be, in kilograms.
+pub const DAY_DRY_MATTER: Bounds = Bounds::new("day_dry_matter_kg", 0.1, 60.0);
+/// What a measured eating rate may be, in kilograms of dry matter an hour.
+pub const MEASURED_RATE: Bounds = Bounds::new("eating_rate_kg_per_h", 0.02, 6.0);
+
+list_constants![
+    HOURS_LOOSE,
+    HOURS_LARGE,
+    HOURS_MEDIUM,
+    HOURS_SMALL,
+    RATE_LOOSE,
+    RATE_LARGE,
+    RATE_MEDIUM,
+    RATE_SMALL,
+    LOOSE_PER_BODY,
+    DOUBLE_NET,
+    RATE_SPREAD,
+    GAP_PLANNED,
+    GAP_LINE,
+    GAP_ALARM,
+    STRAW_PART,
+    SCALE_STEP,
+    NIGHT_FROM,
+    NIGHT_TO,
+];
