@@ -1,0 +1,291 @@
+//! Every screen has an address behind `#`, so that a killed phone returns to its form.
+//!
+//! [`Route::parse`] and `Display` are inverse. An address that is not understood opens the round, never an error.
+
+use std::fmt;
+use tussock_core::animal::{AnimalId, GroupId, LotId, TubId};
+
+/// A place of the app, in the order of the place bar.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Place {
+    /// What is due now.
+    Round,
+    /// The animals and what is done beside one.
+    Horses,
+    /// Hay, nets and tubs.
+    Shed,
+    /// Grass.
+    Paddock,
+    /// Everything that is done sitting down.
+    Desk,
+}
+
+/// One of the six sites of the walk-round, by its number in walking order, 1 to 6; 7 is the summary.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Step(u8);
+
+impl Step {
+    /// The first site.
+    pub const FIRST: Self = Self(1);
+    /// The summary after the last site.
+    pub const SUMMARY: Self = Self(7);
+
+    /// From 1 to 7.
+    pub fn new(number: u8) -> Option<Self> {
+        (Self::FIRST.0..=Self::SUMMARY.0)
+            .contains(&number)
+            .then_some(Self(number))
+    }
+
+    /// 1 to 7.
+    pub const fn number(self) -> u8 {
+        self.0
+    }
+
+    /// The step after this one; the summary stays.
+    #[must_use]
+    pub const fn next(self) -> Self {
+        if self.0 < Self::SUMMARY.0 {
+            Self(self.0 + 1)
+        } else {
+            self
+        }
+    }
+}
+
+/// An address.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub enum Route {
+    /// The first screen: the round when there are records, else the offer to start.
+    Home,
+    /// Six answers to a first plan.
+    Start,
+    /// The invented yard.
+    Example,
+    /// What is due.
+    Round,
+    /// The animals.
+    Horses,
+    /// A new animal.
+    NewHorse,
+    /// Beside one animal.
+    Horse(AnimalId),
+    /// Its details.
+    Details(AnimalId),
+    /// Tape or scale.
+    Weigh(AnimalId),
+    /// Condition, site by site.
+    Condition(AnimalId, Step),
+    /// The crest.
+    Crest(AnimalId),
+    /// The look-over.
+    LookOver(AnimalId),
+    /// Its plan.
+    Plan(AnimalId),
+    /// The vet's word.
+    VetWord(AnimalId),
+    /// A new group.
+    NewGroup,
+    /// A group.
+    Group(GroupId),
+    /// The shed.
+    Shed,
+    /// A new lot of hay.
+    NewHay,
+    /// A lot of hay.
+    Hay(LotId),
+    /// Weighing the nets of an animal's day, from the first that is not weighed.
+    Nets(AnimalId),
+    /// Starting a soak.
+    NewTub,
+    /// A soak tub.
+    Tub(TubId),
+    /// The desk.
+    Desk,
+    /// Copies of the records.
+    Copies,
+    /// Where each number comes from.
+    Sources,
+    /// Settings.
+    Settings,
+}
+
+impl Route {
+    /// Reads an address, with or without `#` and leading slash.
+    pub fn parse(hash: &str) -> Option<Self> {
+        let path = hash.trim_start_matches('#').trim_matches('/');
+        let parts: Vec<&str> = path.split('/').collect();
+        let animal = |id: &str| id_text(id).map(AnimalId);
+        Some(match parts.as_slice() {
+            [""] => Self::Home,
+            ["start"] => Self::Start,
+            ["example"] => Self::Example,
+            ["round"] => Self::Round,
+            ["horses"] => Self::Horses,
+            ["horses", "new"] => Self::NewHorse,
+            ["horses", "group", "new"] => Self::NewGroup,
+            ["horses", "group", id] => Self::Group(GroupId(id_text(id)?)),
+            ["horses", id] => Self::Horse(animal(id)?),
+            ["horses", id, "details"] => Self::Details(animal(id)?),
+            ["horses", id, "weigh"] => Self::Weigh(animal(id)?),
+            ["horses", id, "condition", step] => {
+                Self::Condition(animal(id)?, Step::new(step.parse().ok()?)?)
+            }
+            ["horses", id, "crest"] => Self::Crest(animal(id)?),
+            ["horses", id, "look-over"] => Self::LookOver(animal(id)?),
+            ["horses", id, "plan"] => Self::Plan(animal(id)?),
+            ["horses", id, "vet"] => Self::VetWord(animal(id)?),
+            ["shed"] => Self::Shed,
+            ["shed", "hay", "new"] => Self::NewHay,
+            ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
+            ["shed", "nets", id] => Self::Nets(animal(id)?),
+            ["shed", "tub", "new"] => Self::NewTub,
+            ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
+            ["desk"] => Self::Desk,
+            ["desk", "copies"] => Self::Copies,
+            ["desk", "sources"] => Self::Sources,
+            ["desk", "settings"] => Self::Settings,
+            _ => return None,
+        })
+    }
+
+    /// The place it belongs to; `None` on the screens before there is a yard.
+    pub const fn place(&self) -> Option<Place> {
+        match self {
+            Self::Home | Self::Start | Self::Example => None,
+            Self::Round => Some(Place::Round),
+            Self::Horses
+            | Self::NewHorse
+            | Self::Horse(_)
+            | Self::Details(_)
+            | Self::Weigh(_)
+            | Self::Condition(..)
+            | Self::Crest(_)
+            | Self::LookOver(_)
+            | Self::Plan(_)
+            | Self::VetWord(_)
+            | Self::NewGroup
+            | Self::Group(_) => Some(Place::Horses),
+            Self::Shed
+            | Self::NewHay
+            | Self::Hay(_)
+            | Self::Nets(_)
+            | Self::NewTub
+            | Self::Tub(_) => Some(Place::Shed),
+            Self::Desk | Self::Copies | Self::Sources | Self::Settings => Some(Place::Desk),
+        }
+    }
+}
+
+/// An id in an address: letters, digits and dashes, not one of the words that stand in its place.
+fn id_text(text: &str) -> Option<String> {
+    let plain = !text.is_empty() && text.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
+    (plain && text != "new" && text != "group").then(|| text.to_owned())
+}
+
+impl fmt::Display for Route {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Home => f.write_str("#/"),
+            Self::Start => f.write_str("#/start"),
+            Self::Example => f.write_str("#/example"),
+            Self::Round => f.write_str("#/round"),
+            Self::Horses => f.write_str("#/horses"),
+            Self::NewHorse => f.write_str("#/horses/new"),
+            Self::Horse(id) => write!(f, "#/horses/{}", id.0),
+            Self::Details(id) => write!(f, "#/horses/{}/details", id.0),
+            Self::Weigh(id) => write!(f, "#/horses/{}/weigh", id.0),
+            Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.0),
+            Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
+            Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
+            Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
+            Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
+            Self::NewGroup => f.write_str("#/horses/group/new"),
+            Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
+            Self::Shed => f.write_str("#/shed"),
+            Self::NewHay => f.write_str("#/shed/hay/new"),
+            Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
+            Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
+            Self::NewTub => f.write_str("#/shed/tub/new"),
+            Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
+            Self::Desk => f.write_str("#/desk"),
+            Self::Copies => f.write_str("#/desk/copies"),
+            Self::Sources => f.write_str("#/desk/sources"),
+            Self::Settings => f.write_str("#/desk/settings"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn ids() -> impl Strategy<Value = String> {
+        "[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}"
+    }
+
+    fn routes() -> impl Strategy<Value = Route> {
+        let plain = prop::sample::select(vec![
+            Route::Home,
+            Route::Start,
+            Route::Example,
+            Route::Round,
+            Route::Horses,
+            Route::NewHorse,
+            Route::NewGroup,
+            Route::Shed,
+            Route::NewHay,
+            Route::NewTub,
+            Route::Desk,
+            Route::Copies,
+            Route::Sources,
+            Route::Settings,
+        ]);
+        let of_an_animal = (ids(), 0usize..8, 1u8..8).prop_map(|(id, which, step)| {
+            let id = AnimalId(id);
+            match which {
+                0 => Route::Horse(id),
+                1 => Route::Details(id),
+                2 => Route::Weigh(id),
+                3 => Route::Condition(id, Step::new(step).unwrap()),
+                4 => Route::Crest(id),
+                5 => Route::LookOver(id),
+                6 => Route::Plan(id),
+                _ => Route::VetWord(id),
+            }
+        });
+        let others = (ids(), 0usize..4).prop_map(|(id, which)| match which {
+            0 => Route::Group(GroupId(id)),
+            1 => Route::Hay(LotId(id)),
+            2 => Route::Nets(AnimalId(id)),
+            _ => Route::Tub(TubId(id)),
+        });
+        prop_oneof![plain, of_an_animal, others]
+    }
+
+    proptest! {
+        #[test]
+        fn an_address_reads_back_as_itself(route in routes()) {
+            prop_assert_eq!(Route::parse(&route.to_string()), Some(route));
+        }
+
+        #[test]
+        fn no_text_breaks_the_reader(text in ".*") {
+            let _ = Route::parse(&text);
+        }
+    }
+
+    #[test]
+    fn what_is_not_an_address_is_none() {
+        for text in [
+            "#/nowhere",
+            "#/horses/a/b/c",
+            "#/horses/a/condition/9",
+            "#/shed/hay/",
+            "#/horses/../x",
+        ] {
+            assert_eq!(Route::parse(text), None, "{text}");
+        }
+    }
+}
