@@ -1,4 +1,9 @@
-//! The app in the browser.
+//! The app in the browser: what is drawn, kept and asked of the device.
+//!
+//! No arithmetic of the trade stands here; that is `tussock_core`.
+
+pub mod device;
+pub mod keep;
 
 use leptos::prelude::*;
 use wasm_bindgen::prelude::wasm_bindgen;

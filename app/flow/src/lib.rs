@@ -22,3 +22,4 @@
 )]
 
 pub mod routes;
+pub mod rows;

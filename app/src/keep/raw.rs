@@ -1,0 +1,385 @@
+//! IndexedDB through web-sys, and nothing else: open with upgrade steps, write one batch, read a bounded range.
+//!
+//! All puts of a batch are issued without an await between them, and "saved" means the transaction's `complete`
+//! event. What a person typed is written with strict durability, which web-sys does not bind: see [`Transact`].
+
+use js_sys::{Array, Object, Promise, Reflect};
+use tussock_flow::rows::{Range, Row, Writes};
+use wasm_bindgen::prelude::*;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{
+    IdbCursorDirection, IdbCursorWithValue, IdbDatabase, IdbIndexParameters, IdbKeyRange, IdbObjectStore,
+    IdbObjectStoreParameters, IdbOpenDbRequest, IdbRequest, IdbTransaction,
+};
+
+use super::KeepError;
+
+/// The version of the database's shape. A record's own version is apart from it.
+const SHAPE: u32 = 1;
+
+const RECORDS: &str = "records";
+const PAST: &str = "past";
+const DRAFTS: &str = "drafts";
+const META: &str = "meta";
+const BY_KIND: &str = "by_kind";
+const BY_SUBJECT: &str = "by_subject";
+
+#[wasm_bindgen]
+extern "C" {
+    /// The one call web-sys lacks: a transaction with a durability.
+    #[wasm_bindgen(extends = IdbDatabase)]
+    type Transact;
+
+    #[wasm_bindgen(method, catch, js_name = transaction)]
+    fn transact(this: &Transact, names: &Array, mode: &str, options: &Object) -> Result<IdbTransaction, JsValue>;
+}
+
+/// An open database.
+#[derive(Clone)]
+pub(super) struct Raw(IdbDatabase);
+
+/// Opens a database by name, building or stepping up its shape.
+///
+/// `on_lost` is called when the connection goes away: another tab wants a newer shape, or the browser closed it.
+pub(super) async fn open(name: &str, on_lost: impl Fn() + Clone + 'static) -> Result<Raw, KeepError> {
+    let factory = web_sys::window()
+        .and_then(|window| window.indexed_db().ok().flatten())
+        .ok_or(KeepError::NoDisk)?;
+    let request = factory.open_with_u32(name, SHAPE).map_err(KeepError::of)?;
+    let upgrading = request.clone();
+    let upgrade = Closure::once_into_js(move || build(&upgrading));
+    request.set_onupgradeneeded(Some(upgrade.unchecked_ref()));
+    let opened = opened(&request).await?;
+    let database: IdbDatabase = opened.dyn_into().map_err(KeepError::of)?;
+    let (closing, tell) = (database.clone(), on_lost.clone());
+    // Another tab steps the shape up: let go at once, so that it is never blocked.
+    let versionchange = Closure::<dyn Fn()>::new(move || {
+        closing.close();
+        tell();
+    });
+    database.set_onversionchange(Some(versionchange.into_js_value().unchecked_ref()));
+    let close = Closure::<dyn Fn()>::new(on_lost);
+    database.set_onclose(Some(close.into_js_value().unchecked_ref()));
+    Ok(Raw(database))
+}
+
+/// The steps of the shape. A step never touches what an earlier one made.
+fn build(request: &IdbOpenDbRequest) {
+    let Ok(database) = request.result().and_then(JsCast::dyn_into::<IdbDatabase>) else { return };
+    let make = |name: &str, key: &JsValue| -> Result<IdbObjectStore, JsValue> {
+        let parameters = IdbObjectStoreParameters::new();
+        parameters.set_key_path(key);
+        database.create_object_store_with_optional_parameters(name, &parameters)
+    };
+    let built = (|| -> Result<(), JsValue> {
+        let records = make(RECORDS, &"id".into())?;
+        let paths = |names: [&str; 3]| names.iter().map(|name| JsValue::from_str(name)).collect::<Array>();
+        let plain = IdbIndexParameters::new();
+        records.create_index_with_str_sequence_and_optional_parameters(
+            BY_KIND,
+            &paths(["kind", "at", "id"]),
+            &plain,
+        )?;
+        records.create_index_with_str_sequence_and_optional_parameters(
+            BY_SUBJECT,
+            &paths(["subject", "at", "id"]),
+            &plain,
+        )?;
+        let past_key: Array = ["id", "stamp"].iter().map(|name| JsValue::from_str(name)).collect();
+        make(PAST, &past_key)?;
+        make(DRAFTS, &"key".into())?;
+        make(META, &"key".into())?;
+        Ok(())
+    })();
+    if built.is_err() {
+        // A half-built shape is undone by aborting the upgrade; the open request then fails and says so.
+        if let Some(transaction) = request.transaction() {
+            let _ = transaction.abort();
+        }
+    }
+}
+
+impl Raw {
+    /// Writes a batch with strict durability and comes back when the disk says `complete`.
+    ///
+    /// The version that a row replaces is read and moved to the past inside the same transaction.
+    pub(super) async fn write(&self, writes: &Writes) -> Result<(), KeepError> {
+        let transaction = self.transaction(&[RECORDS, PAST, DRAFTS, META], "readwrite", true)?;
+        let done = completed(&transaction);
+        let issued = (|| -> Result<(), JsValue> {
+            let records = transaction.object_store(RECORDS)?;
+            let past = transaction.object_store(PAST)?;
+            for row in &writes.rows {
+                put_row(&records, &past, row)?;
+            }
+            let drafts = transaction.object_store(DRAFTS)?;
+            for key in &writes.clear_drafts {
+                drafts.delete(&JsValue::from_str(key))?;
+            }
+            let meta = transaction.object_store(META)?;
+            for (key, value) in &writes.meta {
+                meta.put(&object(&[("key", key.as_str().into()), ("value", value.as_str().into())])?)?;
+            }
+            Ok(())
+        })();
+        if let Err(error) = issued {
+            let _ = transaction.abort();
+            // The abort settles the promise; the first error is the one to tell.
+            let _ = JsFuture::from(done).await;
+            return Err(KeepError::of(error));
+        }
+        JsFuture::from(done).await.map(|_| ()).map_err(KeepError::of)
+    }
+
+    /// Reads a bounded range, newest first.
+    pub(super) async fn read(&self, range: &Range) -> Result<Vec<Row>, KeepError> {
+        let transaction = self.transaction(&[RECORDS], "readonly", false)?;
+        let records = transaction.object_store(RECORDS).map_err(KeepError::of)?;
+        match range {
+            Range::One(id) => {
+                let request = records.get(&JsValue::from_str(id)).map_err(KeepError::of)?;
+                let found = answered(&request).await?;
+                Ok(row_of(&found).into_iter().collect())
+            }
+            Range::Kind { kind, from, limit } => newest(&records, BY_KIND, kind, *from, *limit).await,
+            Range::Subject { subject, from, limit } => newest(&records, BY_SUBJECT, subject, *from, *limit).await,
+        }
+    }
+
+    /// How many records there are of a kind.
+    pub(super) async fn count(&self, kind: &str) -> Result<u32, KeepError> {
+        let transaction = self.transaction(&[RECORDS], "readonly", false)?;
+        let index = transaction
+            .object_store(RECORDS)
+            .and_then(|records| records.index(BY_KIND))
+            .map_err(KeepError::of)?;
+        let range = prefix(kind, i64::MIN).map_err(KeepError::of)?;
+        let request = index.count_with_key(&range).map_err(KeepError::of)?;
+        let found = answered(&request).await?;
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a count of records")]
+        Ok(found.as_f64().unwrap_or_default() as u32)
+    }
+
+    /// Keeps a draft. Relaxed: it is written while typing, and the last keystrokes matter less than a smooth key.
+    pub(super) async fn keep_draft(&self, key: &str, json: &str) -> Result<(), KeepError> {
+        let transaction = self.transaction(&[DRAFTS], "readwrite", false)?;
+        let done = completed(&transaction);
+        transaction
+            .object_store(DRAFTS)
+            .and_then(|drafts| drafts.put(&object(&[("key", key.into()), ("json", json.into())])?))
+            .map_err(KeepError::of)?;
+        JsFuture::from(done).await.map(|_| ()).map_err(KeepError::of)
+    }
+
+    /// Throws a draft away.
+    pub(super) async fn drop_draft(&self, key: &str) -> Result<(), KeepError> {
+        let transaction = self.transaction(&[DRAFTS], "readwrite", false)?;
+        let done = completed(&transaction);
+        transaction
+            .object_store(DRAFTS)
+            .and_then(|drafts| drafts.delete(&JsValue::from_str(key)))
+            .map_err(KeepError::of)?;
+        JsFuture::from(done).await.map(|_| ()).map_err(KeepError::of)
+    }
+
+    /// The text of a draft.
+    pub(super) async fn draft(&self, key: &str) -> Result<Option<String>, KeepError> {
+        self.value(DRAFTS, key, "json").await
+    }
+
+    /// How many drafts are open.
+    pub(super) async fn drafts(&self) -> Result<u32, KeepError> {
+        let transaction = self.transaction(&[DRAFTS], "readonly", false)?;
+        let request =
+            transaction.object_store(DRAFTS).and_then(|drafts| drafts.count()).map_err(KeepError::of)?;
+        let found = answered(&request).await?;
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a count of drafts")]
+        Ok(found.as_f64().unwrap_or_default() as u32)
+    }
+
+    /// A small value about this device.
+    pub(super) async fn meta(&self, key: &str) -> Result<Option<String>, KeepError> {
+        self.value(META, key, "value").await
+    }
+
+    /// Lets go of the connection.
+    pub(super) fn close(&self) {
+        self.0.close();
+    }
+
+    async fn value(&self, store: &str, key: &str, field: &str) -> Result<Option<String>, KeepError> {
+        let transaction = self.transaction(&[store], "readonly", false)?;
+        let request = transaction
+            .object_store(store)
+            .and_then(|store| store.get(&JsValue::from_str(key)))
+            .map_err(KeepError::of)?;
+        Ok(text(&answered(&request).await?, field))
+    }
+
+    fn transaction(&self, stores: &[&str], mode: &str, strict: bool) -> Result<IdbTransaction, KeepError> {
+        let names: Array = stores.iter().map(|name| JsValue::from_str(name)).collect();
+        let durability = if strict { "strict" } else { "relaxed" };
+        let options = object(&[("durability", durability.into())]).map_err(KeepError::of)?;
+        let database: &Transact = self.0.unchecked_ref();
+        database.transact(&names, mode, &options).map_err(KeepError::of)
+    }
+}
+
+/// Puts a row and moves what it replaces to the past, by requests of this transaction alone.
+fn put_row(records: &IdbObjectStore, past: &IdbObjectStore, row: &Row) -> Result<(), JsValue> {
+    let replaced = records.get(&JsValue::from_str(&row.id))?;
+    let (request, past) = (replaced.clone(), past.clone());
+    let keep = Closure::once_into_js(move || {
+        if let Ok(old) = request.result()
+            && old.is_object()
+        {
+            // A failing put aborts the whole transaction by itself.
+            let _ = past.put(&old);
+        }
+    });
+    replaced.set_onsuccess(Some(keep.unchecked_ref()));
+    records.put(&object_of(row)?)?;
+    Ok(())
+}
+
+/// The keys of an index that begin with one value, from an instant on.
+fn prefix(first: &str, from: i64) -> Result<IdbKeyRange, JsValue> {
+    #[allow(clippy::cast_precision_loss, reason = "milliseconds stay below 2^53")]
+    let lower = if from == i64::MIN { f64::NEG_INFINITY } else { from as f64 };
+    let lowest = Array::of2(&first.into(), &lower.into());
+    let highest = Array::of2(&first.into(), &f64::INFINITY.into());
+    // An array is a key after every number and text, so it closes the range above every id.
+    highest.push(&Array::new());
+    IdbKeyRange::bound(&lowest, &highest)
+}
+
+/// Walks an index backwards and takes at most `limit` rows.
+async fn newest(
+    records: &IdbObjectStore,
+    index: &str,
+    first: &str,
+    from: i64,
+    limit: u32,
+) -> Result<Vec<Row>, KeepError> {
+    let index = records.index(index).map_err(KeepError::of)?;
+    let range = prefix(first, from).map_err(KeepError::of)?;
+    let request =
+        index.open_cursor_with_range_and_direction(&range, IdbCursorDirection::Prev).map_err(KeepError::of)?;
+    let walked = Promise::new(&mut |resolve, reject| {
+        let (request, found) = (request.clone(), Array::new());
+        let walking = request.clone();
+        let step = Closure::<dyn FnMut()>::new(move || {
+            let cursor = walking.result().ok().and_then(|cursor| cursor.dyn_into::<IdbCursorWithValue>().ok());
+            let more = cursor.filter(|_| found.length() < limit).and_then(|cursor| {
+                found.push(&cursor.value().ok()?);
+                cursor.continue_().ok()
+            });
+            if more.is_none() {
+                let _ = resolve.call1(&JsValue::NULL, &found);
+            }
+        });
+        request.set_onsuccess(Some(step.into_js_value().unchecked_ref()));
+        request.set_onerror(Some(&failing(&request, reject)));
+    });
+    let found: Array = JsFuture::from(walked).await.map_err(KeepError::of)?.unchecked_into();
+    Ok(found.iter().filter_map(|row| row_of(&row)).collect())
+}
+
+/// A handler that rejects with the request's error.
+fn failing(request: &IdbRequest, reject: js_sys::Function) -> js_sys::Function {
+    let request = request.clone();
+    Closure::once_into_js(move || {
+        let error = request.error().ok().flatten().map_or(JsValue::UNDEFINED, JsValue::from);
+        let _ = reject.call1(&JsValue::NULL, &error);
+    })
+    .unchecked_into()
+}
+
+/// Waits for one request.
+async fn answered(request: &IdbRequest) -> Result<JsValue, KeepError> {
+    let settled = Promise::new(&mut |resolve, reject| {
+        let answer = request.clone();
+        let success = Closure::once_into_js(move || {
+            let _ = resolve.call1(&JsValue::NULL, &answer.result().unwrap_or(JsValue::UNDEFINED));
+        });
+        request.set_onsuccess(Some(success.unchecked_ref()));
+        request.set_onerror(Some(&failing(request, reject)));
+    });
+    JsFuture::from(settled).await.map_err(KeepError::of)
+}
+
+/// Waits for an open request; being blocked by another tab is an answer, not a wait without end.
+async fn opened(request: &IdbOpenDbRequest) -> Result<JsValue, KeepError> {
+    let settled = Promise::new(&mut |resolve, reject| {
+        let answer = request.clone();
+        let success = Closure::once_into_js(move || {
+            let _ = resolve.call1(&JsValue::NULL, &answer.result().unwrap_or(JsValue::UNDEFINED));
+        });
+        request.set_onsuccess(Some(success.unchecked_ref()));
+        let blocked_reject = reject.clone();
+        let blocked = Closure::once_into_js(move || {
+            let _ = blocked_reject.call1(&JsValue::NULL, &JsValue::from_str(super::BLOCKED));
+        });
+        request.set_onblocked(Some(blocked.unchecked_ref()));
+        request.set_onerror(Some(&failing(request, reject)));
+    });
+    JsFuture::from(settled).await.map_err(KeepError::of)
+}
+
+/// Settles on `complete`, or fails on `abort` and `error`.
+fn completed(transaction: &IdbTransaction) -> Promise {
+    Promise::new(&mut |resolve, reject| {
+        let complete = Closure::once_into_js(move || {
+            let _ = resolve.call0(&JsValue::NULL);
+        });
+        transaction.set_oncomplete(Some(complete.unchecked_ref()));
+        let failed = transaction.clone();
+        let abort = Closure::<dyn Fn()>::new(move || {
+            let error = failed.error().map_or_else(|| JsValue::from_str("AbortError"), JsValue::from);
+            let _ = reject.call1(&JsValue::NULL, &error);
+        })
+        .into_js_value();
+        transaction.set_onabort(Some(abort.unchecked_ref()));
+        transaction.set_onerror(Some(abort.unchecked_ref()));
+    })
+}
+
+fn object(fields: &[(&str, JsValue)]) -> Result<Object, JsValue> {
+    let object = Object::new();
+    for (name, value) in fields {
+        Reflect::set(&object, &JsValue::from_str(name), value)?;
+    }
+    Ok(object)
+}
+
+fn object_of(row: &Row) -> Result<Object, JsValue> {
+    #[allow(clippy::cast_precision_loss, reason = "milliseconds stay below 2^53")]
+    let at = row.at as f64;
+    object(&[
+        ("id", row.id.as_str().into()),
+        ("kind", row.kind.as_str().into()),
+        ("yard", row.yard.as_str().into()),
+        ("subject", row.subject.as_str().into()),
+        ("at", at.into()),
+        ("stamp", row.stamp.as_str().into()),
+        ("json", row.json.as_str().into()),
+    ])
+}
+
+fn text(object: &JsValue, field: &str) -> Option<String> {
+    Reflect::get(object, &JsValue::from_str(field)).ok()?.as_string()
+}
+
+fn row_of(object: &JsValue) -> Option<Row> {
+    let at = Reflect::get(object, &JsValue::from_str("at")).ok()?.as_f64()?;
+    Some(Row {
+        id: text(object, "id")?,
+        kind: text(object, "kind")?,
+        yard: text(object, "yard")?,
+        subject: text(object, "subject")?,
+        #[allow(clippy::cast_possible_truncation, reason = "milliseconds stay below 2^53")]
+        at: at as i64,
+        stamp: text(object, "stamp")?,
+        json: text(object, "json")?,
+    })
+}
