@@ -34,6 +34,7 @@ pub mod forage;
 pub mod limits;
 pub mod log;
 pub mod plan;
+pub mod ration;
 pub mod round;
 pub mod safety;
 pub mod soak;
@@ -49,6 +50,7 @@ pub fn constants() -> Vec<sources::Constant> {
         limits::published::constants(),
         forage::published::constants(),
         soak::published::constants(),
+        ration::published::constants(),
         day::published::constants(),
         plan::published::constants(),
         safety::published::constants(),

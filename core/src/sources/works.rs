@@ -129,6 +129,8 @@ pub enum Work {
     DonkeySanctuary,
     /// Wooldridge 2017.
     Wooldridge2017,
+    /// Labels of vitamin and mineral balancers.
+    BalancerLabels,
     /// Hyperlipaemia in equids, JAVMA 234.
     Javma2009,
 }
@@ -541,6 +543,12 @@ impl Work {
                 "Managing the overweight horse",
                 "North American Veterinary Community conference",
             ),
+            Self::BalancerLabels => Citation {
+                authors: "Feed labels",
+                year: None,
+                title: "Vitamin and mineral balancers, general profile",
+                appeared: "no single label",
+            },
             Self::Javma2009 => cite(
                 "JAVMA",
                 2009,
