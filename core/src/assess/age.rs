@@ -77,3 +77,64 @@ fn in_first_year(days: i64) -> Result<AgeClass, AssessError> {
     p::FOAL_AGE.check(days as f64)?;
     Ok(AgeClass::Foal)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::animal::Kind;
+    use crate::assess::choose::tests::{animal, by_tape, tape};
+    use crate::assess::{LengthKind, Refused, Tape};
+    use crate::units::Length;
+
+    #[test]
+    fn the_young_go_by_age() {
+        let mut young = animal(Kind::Horse, None);
+        let inches = |girth, length| Tape {
+            length: Some((Length::inches(length), LengthKind::Wrap)),
+            ..Tape::girth(Length::inches(girth))
+        };
+        young.born = Some(Birth::Year(2025));
+        let (yearling, _) = by_tape(&young, inches(64.0, 58.0)).unwrap();
+        assert!((yearling.value.to_lb() - 789.3).abs() < 0.5);
+        young.born = Some(Birth::Day("2025-10-20".parse().unwrap()));
+        let (weanling, _) = by_tape(&young, inches(50.0, 44.0)).unwrap();
+        assert!((weanling.value.to_lb() - 392.9).abs() < 0.5);
+        young.born = Some(Birth::Day("2026-04-10".parse().unwrap()));
+        let (foal, _) = by_tape(&young, Tape::girth(Length::inches(36.0))).unwrap();
+        assert!((foal.value.to_lb() - 155.7).abs() < 0.5);
+        for girth in [26.0, 45.0] {
+            assert!(by_tape(&young, Tape::girth(Length::inches(girth))).is_ok());
+        }
+        for girth in [25.9, 45.1] {
+            assert!(matches!(
+                by_tape(&young, Tape::girth(Length::inches(girth))),
+                Err(AssessError::OutOfRange(error)) if error.bounds.field == "foal_heart_girth_in"
+            ));
+        }
+    }
+
+    #[test]
+    fn an_age_without_an_equation_is_refused() {
+        let field = |animal: &Animal| match by_tape(animal, tape(100.0, 90.0, LengthKind::Wrap)) {
+            Err(AssessError::OutOfRange(error)) => error.bounds.field,
+            other => panic!("{other:?}"),
+        };
+        let mut foal = animal(Kind::Horse, None);
+        foal.born = Some(Birth::Day("2026-03-01".parse().unwrap()));
+        assert_eq!(field(&foal), "foal_age_days");
+        foal.born = Some(Birth::Day("2026-06-01".parse().unwrap()));
+        assert_eq!(field(&foal), "age_years");
+        foal.born = Some(Birth::Year(1926));
+        assert_eq!(field(&foal), "age_years");
+        let girth = Tape::girth(Length::cm(100.0));
+        foal.born = Some(Birth::Year(2026));
+        assert_eq!(by_tape(&foal, girth), Err(AssessError::BirthNeeded));
+        foal.born = None;
+        foal.state = State::Growing;
+        assert_eq!(by_tape(&foal, girth), Err(AssessError::BirthNeeded));
+        let mut mini = animal(Kind::Miniature, None);
+        mini.born = Some(Birth::Year(2025));
+        let young = AssessError::Refused(Refused::Young(Kind::Miniature));
+        assert_eq!(by_tape(&mini, girth), Err(young));
+    }
+}

@@ -96,10 +96,83 @@ fn by(
 ) -> Result<WeightEstimate, AssessError> {
     let value = donkey(law, girth, other);
     holds.check(value.to_kg())?;
+    let band = match equation {
+        Equation::DonkeyGirth => &p::BAND_DONKEY_GIRTH,
+        _ => &p::BAND_DONKEY,
+    };
     WeightEstimate::percent(
         value,
-        &p::BAND_DONKEY,
+        band,
         WeightMethod::Tape(equation),
         Provenance::new().constant(law).constant(holds),
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::animal::{Birth, Kind};
+    use crate::assess::choose::tests::{animal, by_tape, equation, near, tape, today};
+    use crate::assess::{ConditionRange, Reading, Tape, weigh_in_condition};
+
+    #[test]
+    fn a_grown_donkey_goes_by_girth_and_elbow_length() {
+        let donkey = animal(Kind::Donkey, None);
+        let (weight, findings) =
+            by_tape(&donkey, tape(115.0, 90.0, LengthKind::ElbowToTuber)).unwrap();
+        near(&weight, 135.9, 115.5, 156.3);
+        assert!(findings.is_empty());
+        let (weight, findings) = by_tape(&donkey, Tape::girth(Length::cm(115.0))).unwrap();
+        near(&weight, 132.1, 99.1, 165.1);
+        assert_eq!(findings, [Finding::LengthNotTaken]);
+        let (weight, findings) = by_tape(&donkey, tape(115.0, 100.0, LengthKind::Wrap)).unwrap();
+        assert_eq!(equation(&weight), Equation::DonkeyGirth);
+        assert!(matches!(
+            findings.as_slice(),
+            [Finding::FellBack(Fallback::WrongLength { .. })]
+        ));
+    }
+
+    #[test]
+    fn a_fat_donkey_and_a_young_one_have_their_own_equations() {
+        let donkey = animal(Kind::Donkey, None);
+        let fat = ConditionRange::new(7.0, 8.0).ok();
+        let mut taken = tape(125.0, 100.0, LengthKind::ElbowToTuber);
+        let weigh_fat = |tape| weigh_in_condition(&donkey, &Reading::Tape(tape), fat, today());
+        let (_, findings) = weigh_fat(taken).unwrap();
+        assert_eq!(
+            findings,
+            [Finding::FellBack(Fallback::Missing {
+                wanted: None,
+                measure: Measure::Height
+            })]
+        );
+        taken.height = Some(Length::cm(105.0));
+        let (weight, findings) = weigh_fat(taken).unwrap();
+        assert_eq!(equation(&weight), Equation::DonkeyFat);
+        near(&weight, 193.2, 164.2, 222.2);
+        assert!(findings.is_empty());
+        let mut young = animal(Kind::Donkey, None);
+        young.born = Some(Birth::Year(2024));
+        let mut taken = tape(105.0, 75.0, LengthKind::ElbowToTuber);
+        assert_eq!(
+            by_tape(&young, taken),
+            Err(AssessError::Missing(Measure::UmbilicalGirth))
+        );
+        taken.umbilical_girth = Some(Length::cm(110.0));
+        let (weight, _) = by_tape(&young, taken).unwrap();
+        near(&weight, 83.6, 71.1, 96.1);
+    }
+
+    #[test]
+    fn a_mammoth_donkey_needs_a_scale() {
+        let donkey = animal(Kind::Donkey, None);
+        match by_tape(&donkey, tape(160.0, 125.0, LengthKind::ElbowToTuber)) {
+            Err(AssessError::OutOfRange(error)) => {
+                assert_eq!(error.bounds.field, "donkey_weight_kg");
+                assert_eq!(error.bounds.max, 252.0);
+            }
+            other => panic!("{other:?}"),
+        }
+    }
 }

@@ -213,3 +213,135 @@ fn young(case: &Case<'_>, age: AgeClass) -> Result<WeightEstimate, AssessError> 
     };
     WeightEstimate::percent(value, &p::BAND_YOUNG, WeightMethod::Tape(named), from)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::animal::Birth;
+    use crate::assess::Tape;
+    use crate::assess::choose::tests::{animal, by_tape, equation, four, near, tape};
+
+    #[test]
+    fn a_cob_with_girth_and_length_is_within_a_tenth() {
+        let cob = animal(Kind::Horse, None);
+        let (weight, findings) = by_tape(&cob, tape(180.0, 160.0, LengthKind::Wrap)).unwrap();
+        near(&weight, 435.6, 392.1, 479.2);
+        assert_eq!(equation(&weight), Equation::GirthLength);
+        assert!(findings.is_empty(), "{findings:?}");
+    }
+
+    #[test]
+    fn a_pony_with_all_four_measures_gets_the_equation_of_its_type() {
+        let pony = animal(Kind::Pony, Some(BodyType::Pony));
+        let all = four(150.0, 130.0, LengthKind::Wrap, 125.0, 80.0);
+        let (weight, findings) = by_tape(&pony, all).unwrap();
+        near(&weight, 271.1, 227.1, 315.1);
+        assert_eq!(
+            equation(&weight),
+            Equation::FourMeasures(MeasuredType::Pony)
+        );
+        assert!(findings.is_empty());
+    }
+
+    #[test]
+    fn in_foal_or_at_two_years_it_falls_back_and_says_why() {
+        let all = four(150.0, 130.0, LengthKind::Wrap, 125.0, 80.0);
+        let mut mare = animal(Kind::Pony, Some(BodyType::Pony));
+        mare.state = State::Pregnant;
+        let (weight, findings) = by_tape(&mare, all).unwrap();
+        assert_eq!(equation(&weight), Equation::GirthLength);
+        assert_eq!(
+            findings,
+            [Finding::InFoal, Finding::FellBack(Fallback::InFoal)]
+        );
+        let mut two = animal(Kind::Pony, Some(BodyType::Pony));
+        two.born = Some(Birth::Year(2023));
+        let (_, findings) = by_tape(&two, all).unwrap();
+        assert_eq!(findings, [Finding::FellBack(Fallback::UnderThree)]);
+        two.born = None;
+        let (weight, findings) = by_tape(&two, all).unwrap();
+        assert_eq!(
+            equation(&weight),
+            Equation::FourMeasures(MeasuredType::Pony)
+        );
+        assert_eq!(findings, [Finding::AgeNotKnown]);
+    }
+
+    #[test]
+    fn straight_and_wrap_lengths_are_never_mixed() {
+        let draft = animal(Kind::Horse, Some(BodyType::Draft));
+        let (weight, _) = by_tape(
+            &draft,
+            four(220.0, 185.0, LengthKind::Straight, 170.0, 125.0),
+        )
+        .unwrap();
+        near(&weight, 802.3, 746.3, 858.3);
+        let (weight, findings) =
+            by_tape(&draft, four(220.0, 192.0, LengthKind::Wrap, 170.0, 125.0)).unwrap();
+        assert_eq!(equation(&weight), Equation::GirthLength);
+        let wrong = Fallback::WrongLength {
+            wanted: LengthKind::Straight,
+            given: LengthKind::Wrap,
+        };
+        assert_eq!(findings, [Finding::FellBack(wrong)]);
+        let cob = animal(Kind::Horse, None);
+        assert_eq!(
+            by_tape(&cob, tape(180.0, 155.0, LengthKind::Straight)),
+            Err(AssessError::WrongLength {
+                wanted: LengthKind::Wrap,
+                given: LengthKind::Straight
+            })
+        );
+        assert_eq!(
+            by_tape(&draft, tape(220.0, 185.0, LengthKind::Straight)),
+            Err(AssessError::Missing(Measure::Height))
+        );
+    }
+
+    #[test]
+    fn under_eleven_hands_only_girth_and_length_and_a_scale_first() {
+        let shetland = animal(Kind::Pony, Some(BodyType::Pony));
+        let small = four(130.0, 110.0, LengthKind::Wrap, 102.0, 75.0);
+        let (weight, findings) = by_tape(&shetland, small).unwrap();
+        near(&weight, 156.2, 132.8, 179.7);
+        let height = Length::cm(102.0);
+        let ask = |reason| Finding::AskForScaleWeight(reason);
+        assert_eq!(findings, [ask(ScaleReason::Small { height })]);
+        let mini = animal(Kind::Miniature, None);
+        let (weight, findings) = by_tape(&mini, tape(100.0, 85.0, LengthKind::Wrap)).unwrap();
+        near(&weight, 71.4, 60.7, 82.1);
+        assert_eq!(findings, [ask(ScaleReason::Miniature)]);
+        let unmeasured = animal(Kind::Pony, Some(BodyType::Shetland));
+        let (_, findings) = by_tape(&unmeasured, tape(130.0, 110.0, LengthKind::Wrap)).unwrap();
+        assert_eq!(findings, [ask(ScaleReason::ShetlandWithoutHeight)]);
+        let pony = animal(Kind::Pony, None);
+        let (weight, findings) = by_tape(&pony, tape(150.0, 130.0, LengthKind::Wrap)).unwrap();
+        near(&weight, 245.8, 208.9, 282.7);
+        assert_eq!(findings, [Finding::HeightNotKnown]);
+    }
+
+    #[test]
+    fn a_girth_alone_gives_a_wide_weight_and_says_so() {
+        let cob = animal(Kind::Horse, None);
+        let (weight, findings) = by_tape(&cob, Tape::girth(Length::cm(180.0))).unwrap();
+        near(&weight, 431.3, 345.0, 517.5);
+        assert_eq!(findings, [Finding::LengthNotTaken]);
+        assert!(
+            weight
+                .from
+                .sources()
+                .contains(&Source::Default("body_length"))
+        );
+    }
+
+    #[test]
+    fn an_icelandic_has_its_own_divisor_and_a_mule_none() {
+        let icelandic = animal(Kind::Horse, Some(BodyType::Icelandic));
+        let (weight, _) = by_tape(&icelandic, tape(165.0, 145.0, LengthKind::Wrap)).unwrap();
+        near(&weight, 346.3, 311.7, 380.9);
+        let mule = animal(Kind::Mule, None);
+        let (weight, findings) = by_tape(&mule, tape(160.0, 140.0, LengthKind::Wrap)).unwrap();
+        near(&weight, 301.2, 225.9, 376.5);
+        assert_eq!(findings, [Finding::AskForScaleWeight(ScaleReason::Mule)]);
+    }
+}

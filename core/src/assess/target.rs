@@ -148,3 +148,154 @@ pub fn ideal_weight(
             .constant(kind.ideal_intercept()),
     )
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::animal::{Birth, BodyType};
+    use crate::assess::choose::tests::{animal, tape, today};
+    use crate::assess::{
+        ConditionScale, ConditionScore, LengthKind, Ribs, ScaleInstrument, ScaleWeight,
+    };
+    use crate::units::Length;
+    use proptest::prelude::*;
+
+    fn weighed(kg: f64) -> WeightEstimate {
+        crate::assess::weight::on_scale(&ScaleWeight {
+            mass: BodyMass::kg(kg),
+            instrument: ScaleInstrument::AnimalScale,
+        })
+        .unwrap()
+    }
+
+    fn scored(condition: f64) -> ConditionRange {
+        ConditionScore::overall(ConditionScale::NineStep, condition)
+            .unwrap()
+            .on_nine()
+    }
+
+    fn of(kg: f64, condition: f64) -> (Target, Vec<Finding>) {
+        let cob = animal(Kind::Horse, None);
+        target(&cob, &weighed(kg), scored(condition), None, today()).unwrap()
+    }
+
+    #[test]
+    fn a_fat_cob_of_500_kg_should_weigh_440_to_452() {
+        let (target, findings) = of(500.0, 8.0);
+        assert_eq!(target.aim, Aim::ConditionFive);
+        assert!((target.low.to_kg() - 440.0).abs() < 1e-9);
+        assert!((target.high.to_kg() - 452.0).abs() < 1e-9);
+        assert!((target.value.to_kg() - 446.0).abs() < 1e-9);
+        // With the scale's own 1 %.
+        assert!((target.lowest.to_kg() - 435.6).abs() < 1e-9);
+        assert!((target.highest.to_kg() - 456.52).abs() < 1e-9);
+        assert!(findings.is_empty() && target.ideal.is_none());
+    }
+
+    #[test]
+    fn above_eight_the_first_aim_is_seven() {
+        let (target, findings) = of(500.0, 9.0);
+        assert_eq!(target.aim, Aim::ConditionSevenFirst);
+        assert_eq!(findings, [Finding::FirstAimForSeven]);
+        assert!((target.low.to_kg() - 460.0).abs() < 1e-9);
+        assert!((target.high.to_kg() - 468.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_thin_one_should_weigh_more_and_a_very_thin_one_is_for_the_vet() {
+        let (target, _) = of(400.0, 4.0);
+        assert!((target.low.to_kg() - 412.8).abs() < 1e-9);
+        assert!((target.high.to_kg() - 416.0).abs() < 1e-9);
+        let cob = animal(Kind::Horse, None);
+        assert!(matches!(
+            super::target(&cob, &weighed(400.0), scored(2.5), None, today()),
+            Err(AssessError::OutOfRange(error)) if error.bounds.min == 3.0
+        ));
+    }
+
+    #[test]
+    fn one_answer_about_the_ribs_gives_a_target_too() {
+        let cob = animal(Kind::Horse, None);
+        let by_ribs = |ribs: Ribs| target(&cob, &weighed(500.0), ribs.condition(), None, today());
+        let (pressed, _) = by_ribs(Ribs::FeltWithPressure).unwrap();
+        assert!((pressed.low.to_kg() - 460.0).abs() < 1e-9);
+        assert!((pressed.high.to_kg() - 484.0).abs() < 1e-9);
+        let (not_felt, findings) = by_ribs(Ribs::NotFelt).unwrap();
+        assert_eq!(not_felt.aim, Aim::ConditionSevenFirst);
+        assert_eq!(findings, [Finding::FirstAimForSeven]);
+        assert!(by_ribs(Ribs::Seen).unwrap().0.low > BodyMass::kg(500.0));
+    }
+
+    #[test]
+    fn beside_it_stands_the_published_ideal_weight() {
+        let pony = animal(Kind::Pony, Some(BodyType::Pony));
+        let mut taken = tape(160.0, 130.0, LengthKind::Wrap);
+        taken.height = Some(Length::cm(125.0));
+        let aim = |kg| target(&pony, &weighed(kg), scored(7.0), Some(&taken), today()).unwrap();
+        let (near, findings) = aim(330.0);
+        assert!((near.ideal.unwrap().value.to_kg() - 312.0).abs() < 1e-9);
+        assert!(findings.is_empty());
+        let (_, findings) = aim(300.0);
+        assert!(matches!(
+            findings.as_slice(),
+            [Finding::IdealWeightDiffers { .. }]
+        ));
+    }
+
+    #[test]
+    fn the_ideal_weight_keeps_to_its_own_animals() {
+        let mut pony = animal(Kind::Pony, Some(BodyType::Pony));
+        let mut taken = tape(160.0, 130.0, LengthKind::Straight);
+        taken.height = Some(Length::cm(125.0));
+        assert!(matches!(
+            ideal_weight(&pony, &taken, today()),
+            Err(AssessError::WrongLength { .. })
+        ));
+        taken.length = Some((Length::cm(100.0), LengthKind::Wrap));
+        taken.height = Some(Length::cm(111.0));
+        assert!(matches!(
+            ideal_weight(&pony, &taken, today()),
+            Err(AssessError::OutOfRange(error)) if error.bounds.min == 112.0
+        ));
+        pony.born = Some(Birth::Year(2023));
+        let growing = Err(AssessError::Refused(Refused::TargetGrowing));
+        assert_eq!(ideal_weight(&pony, &taken, today()), growing);
+        let donkey = animal(Kind::Donkey, Some(BodyType::Pony));
+        let none = Err(AssessError::Refused(Refused::NoIdealWeight));
+        assert_eq!(ideal_weight(&donkey, &taken, today()), none);
+    }
+
+    #[test]
+    fn a_mare_in_foal_and_a_growing_animal_have_no_target() {
+        let mut fern = animal(Kind::Pony, None);
+        fern.state = State::Pregnant;
+        let aim = |animal: &Animal| target(animal, &weighed(300.0), scored(7.0), None, today());
+        assert_eq!(aim(&fern), Err(AssessError::Refused(Refused::TargetInFoal)));
+        fern.state = State::Adult;
+        fern.born = Some(Birth::Year(2024));
+        assert_eq!(
+            aim(&fern),
+            Err(AssessError::Refused(Refused::TargetGrowing))
+        );
+    }
+
+    proptest! {
+        #[test]
+        fn the_target_lies_in_its_range_and_the_range_in_the_wider_one(
+            kg in 60.0..900.0_f64,
+            low in 3.0..8.9_f64,
+            wide in 0.0..2.0_f64,
+        ) {
+            let condition = ConditionRange::new(low, (low + wide).min(9.0)).unwrap();
+            let cob = animal(Kind::Horse, None);
+            let (t, _) = target(&cob, &weighed(kg), condition, None, today()).unwrap();
+            prop_assert!(t.lowest <= t.low && t.low <= t.value && t.value <= t.high && t.high <= t.highest);
+        }
+
+        #[test]
+        fn the_fatter_the_further(kg in 60.0..900.0_f64, half in 6_u8..=15) {
+            let at = |half: u8| of(kg, f64::from(half) / 2.0).0.value;
+            prop_assert!(at(half + 1) < at(half));
+        }
+    }
+}
