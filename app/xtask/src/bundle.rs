@@ -1,0 +1,185 @@
+//! The app as JavaScript and wasm: cargo, then wasm-bindgen, then wasm-opt.
+
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context as _, Result, bail};
+use wasm_bindgen_cli_support::Bindgen;
+
+use crate::compiler::{Compiler, WASM};
+use crate::folders::Folders;
+use crate::node::Node;
+use crate::progress::Steps;
+use crate::run;
+use crate::site::Files;
+use crate::stamp::{Stamp, fresh, keep};
+
+/// How the app is built.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Make {
+    /// Quick to build, for working on it.
+    Dev,
+    /// Small, for hosting.
+    Web,
+}
+
+impl Make {
+    const fn profile(self) -> &'static str {
+        match self {
+            Self::Dev => "dev",
+            Self::Web => "web",
+        }
+    }
+
+    /// cargo calls the folder of its dev profile something else.
+    const fn folder(self) -> &'static str {
+        match self {
+            Self::Dev => "debug",
+            Self::Web => "web",
+        }
+    }
+}
+
+/// What wasm-bindgen calls the module of `app`.
+const BOUND_WASM: &str = "app_bg.wasm";
+
+/// The wasm features that the compiler uses and every browser of the last years has.
+const WASM_OPT: [&str; 7] = [
+    "-Oz",
+    "--enable-bulk-memory",
+    "--enable-reference-types",
+    "--enable-nontrapping-float-to-int",
+    "--enable-sign-ext",
+    "--enable-mutable-globals",
+    "--enable-multivalue",
+];
+
+/// Builds for development and returns `app.js` and `app.wasm`.
+///
+/// # Errors
+/// When a tool fails.
+pub(crate) fn dev(folders: &Folders, compiler: &Compiler, steps: &mut Steps) -> Result<Files> {
+    let wasm = steps.run("build the app (dev)", || compile(compiler, Make::Dev))?;
+    steps.run("wasm-bindgen", || {
+        let bound = bind(folders, compiler, Make::Dev, &wasm)?;
+        load(&bound, &bound.join(BOUND_WASM))
+    })
+}
+
+/// Builds for hosting and returns `app.js` and `app.wasm`.
+///
+/// # Errors
+/// When a tool fails.
+pub(crate) fn web(
+    folders: &Folders,
+    compiler: &Compiler,
+    node: &Node,
+    steps: &mut Steps,
+) -> Result<Files> {
+    let wasm = steps.run("build the app (web)", || compile(compiler, Make::Web))?;
+    let bound = steps.run("wasm-bindgen", || bind(folders, compiler, Make::Web, &wasm))?;
+    steps.run("wasm-opt", || {
+        load(
+            &bound,
+            &optimise(folders, compiler, node, &bound.join(BOUND_WASM))?,
+        )
+    })
+}
+
+fn compile(compiler: &Compiler, make: Make) -> Result<PathBuf> {
+    let mut cargo = compiler.wasm("build");
+    cargo.args([
+        "--locked",
+        "--package",
+        "tussock-app",
+        "--profile",
+        make.profile(),
+    ]);
+    run::must(&mut cargo)?;
+    Ok(compiler
+        .web()
+        .join(WASM)
+        .join(make.folder())
+        .join("tussock_app.wasm"))
+}
+
+/// Runs wasm-bindgen when what it reads or this tool has changed, and returns the folder it wrote to.
+fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Result<PathBuf> {
+    let out = folders.kept("bound").join(make.folder());
+    let bytes = std::fs::read(wasm).with_context(|| format!("cannot read {}", wasm.display()))?;
+    let stamp = Stamp::new("wasm-bindgen", &compiler.version.commit)
+        .part(&std::fs::read(std::env::current_exe()?)?)
+        .part(make.profile().as_bytes())
+        .part(&bytes)
+        .text();
+    let kept = out.join("stamp");
+    if fresh(&kept, &stamp) {
+        eprintln!("    unchanged");
+        return Ok(out);
+    }
+    if out.exists() {
+        std::fs::remove_dir_all(&out)?;
+    }
+    let mut output = Bindgen::new()
+        .input_bytes("app", bytes)
+        .web(true)?
+        .typescript(false)
+        .omit_default_module_path(true)
+        .remove_name_section(make == Make::Web)
+        .remove_producers_section(make == Make::Web)
+        .generate_output()
+        .context("wasm-bindgen failed")?;
+    if let Some(name) = output
+        .snippets()
+        .keys()
+        .chain(output.local_modules().keys())
+        .next()
+    {
+        bail!(
+            "a crate brings JavaScript of its own ({name}); it would need a place in the served folder"
+        );
+    }
+    output.emit(&out)?;
+    keep(&kept, &stamp)?;
+    Ok(out)
+}
+
+/// Runs wasm-opt on what wasm-bindgen wrote, when that or the tool has changed, and returns the file it wrote.
+fn optimise(folders: &Folders, compiler: &Compiler, node: &Node, bound: &Path) -> Result<PathBuf> {
+    let package = folders.e2e().join("node_modules/binaryen");
+    let manifest = std::fs::read(package.join("package.json"))
+        .context("npm package `binaryen` is not installed")?;
+    let stamp = Stamp::new("wasm-opt", &compiler.version.commit)
+        .part(&manifest)
+        .part(WASM_OPT.join(" ").as_bytes())
+        .part(&std::fs::read(bound)?)
+        .text();
+    let out = folders.kept("optimised");
+    let (done, kept) = (out.join("app.wasm"), out.join("stamp"));
+    if fresh(&kept, &stamp) {
+        eprintln!("    unchanged");
+        return Ok(done);
+    }
+    if out.exists() {
+        std::fs::remove_dir_all(&out)?;
+    }
+    std::fs::create_dir_all(&out)?;
+    let mut tool = node.command();
+    tool.arg(package.join("bin/wasm-opt"))
+        .arg(bound)
+        .args(WASM_OPT)
+        .arg("-o")
+        .arg(&done);
+    run::must(&mut tool)?;
+    keep(&kept, &stamp)?;
+    Ok(done)
+}
+
+fn load(bound: &Path, wasm: &Path) -> Result<Files> {
+    let read = |path: &Path| {
+        std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))
+    };
+    Ok(Files::from([
+        ("app.js".to_owned(), read(&bound.join("app.js"))?),
+        ("app.wasm".to_owned(), read(wasm)?),
+    ]))
+}

@@ -1,0 +1,85 @@
+//! `cargo xtask measure`: what Lighthouse finds in the folder to host, on a phone.
+
+use std::io::{BufRead as _, BufReader};
+use std::path::Path;
+use std::process::{Child, Command, Stdio};
+
+use anyhow::{Context as _, Result, bail};
+
+use crate::folders::Folders;
+use crate::median::medians;
+use crate::node::Node;
+use crate::progress::Steps;
+use crate::{chromium, dist, pave, run};
+
+/// Visits; the medians of their values count.
+const VISITS: usize = 5;
+
+/// Builds, hosts and visits the folder, and prints the medians beside their bars. The machine should be idle.
+///
+/// # Errors
+/// When a bar is missed or a tool fails.
+pub(crate) fn measure(folders: &Folders) -> Result<()> {
+    let mut steps = Steps::new();
+    let compiler = steps.run("find the compiler", || pave::pave(&folders.target))?;
+    let out = folders.dist();
+    dist::dist(folders, &compiler, &mut steps, None, &out)?;
+    let node = Node::find(folders)?;
+    let browser = steps.run("browser", || chromium::find(folders, &node))?;
+    let host = Host::start(&out)?;
+    let mut answers = Vec::new();
+    for visit in 1..=VISITS {
+        answers.push(steps.run(&format!("visit {visit} of {VISITS}"), || {
+            let mut lighthouse = node.command();
+            lighthouse
+                .current_dir(folders.e2e())
+                .arg("measure/lighthouse.mjs")
+                .arg(&host.address)
+                .arg(&browser);
+            let (answer, ended) = run::echoed(&mut lighthouse)?;
+            ended.map(|()| answer)
+        })?);
+    }
+    let medians = medians(&answers)?;
+    print!("{}", medians.table());
+    let missed = medians.missed();
+    if !missed.is_empty() {
+        bail!("{} missed", missed.join(", "));
+    }
+    Ok(())
+}
+
+/// This tool as a server of its own, ended with this value.
+struct Host {
+    child: Child,
+    address: String,
+}
+
+impl Host {
+    fn start(dir: &Path) -> Result<Self> {
+        let mut child = Command::new(std::env::current_exe()?)
+            .arg("host")
+            .arg("--dir")
+            .arg(dir)
+            .stdout(Stdio::piped())
+            .spawn()?;
+        let mut line = String::new();
+        if let Some(out) = child.stdout.take() {
+            BufReader::new(out).read_line(&mut line)?;
+        }
+        let address = line.trim().strip_prefix("listening on ").map(str::to_owned);
+        let mut host = Self {
+            child,
+            address: String::new(),
+        };
+        host.address = address.context("the server did not say where it listens")?;
+        Ok(host)
+    }
+}
+
+impl Drop for Host {
+    fn drop(&mut self) {
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}
