@@ -7,6 +7,7 @@
     reason = "the room modules are doors of one test binary"
 )]
 
+mod assess;
 mod units;
 
 use std::collections::BTreeMap;
@@ -20,7 +21,10 @@ const INDEPENDENT: usize = 30;
 
 /// Each room: its formulas and how many rows it answers for in each table.
 fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
-    vec![("units", units::formulas(), units::rows())]
+    vec![
+        ("units", units::formulas(), units::rows()),
+        ("assess", assess::formulas(), assess::rows()),
+    ]
 }
 
 fn formulas() -> BTreeMap<&'static str, Formula> {
