@@ -28,6 +28,11 @@ mod sampling;
 mod supply;
 mod verdict;
 
+#[cfg(test)]
+mod laws;
+#[cfg(test)]
+mod tests;
+
 pub use analyte::{Analyte, AnalyteUnit};
 pub use chance::{Belief, normal_below};
 pub use class::{ClassProfile, ForageClass, ForageKind};
