@@ -103,7 +103,7 @@ fn haylage_is_never_within_by_its_sugar_for_an_animal_at_risk() {
 #[test]
 fn missing_starch_is_one_percent_in_grass_hay_and_never_zero() {
     let grass = estimate(&lot(ForageClass::Grass, &[(Analyte::Wsc, 8.0)]), Fed::Dry);
-    assert!(grass.starch_assumed);
+    assert!(grass.has(SugarNote::StarchAssumed));
     assert!((grass.wsc_starch.unwrap().mean.to_percent() - 9.0).abs() < 1e-9);
     let wheat = estimate(&lot(ForageClass::Wheat, &[(Analyte::Wsc, 8.0)]), Fed::Dry);
     assert!((wheat.wsc_starch.unwrap().mean.to_percent() - 20.2).abs() < 1e-9);
@@ -279,7 +279,7 @@ fn the_two_measures_are_never_added_into_one() {
 #[test]
 fn the_day_says_less_grass_first() {
     let mut grass = estimate(&lot(ForageClass::Ryegrass, &[]), Fed::Dry);
-    grass.grass = true;
+    grass.notes.insert(SugarNote::Grass);
     let j = judge(&grass, &limits(RiskLevel::AtRisk));
     assert_eq!(j.ways_out.first(), Some(&WayOut::LessGrass));
     assert_eq!(j.limit, ShareOfDm::percent(10.0));

@@ -1,7 +1,7 @@
 //! The verdict on sugar: within the limit, over it, or not proven.
 
 use super::chance::Belief;
-use super::estimate::{SugarEstimate, SugarOrigin};
+use super::estimate::{SugarEstimate, SugarNote, SugarOrigin};
 use super::published as p;
 use crate::limits::SugarLimits;
 use crate::sources::Provenance;
@@ -166,13 +166,13 @@ pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
     {
         doubts.push(Doubt::ConventionsDisagree {
             wsc_starch: wsc.mean,
-            reckoned: sugar.wsc_from_esc,
+            reckoned: sugar.has(SugarNote::WscFromEsc),
         });
         if strict {
             verdict = verdict.at_best_not_proven();
         }
     }
-    if sugar.haylage && strict {
+    if sugar.has(SugarNote::Haylage) && strict {
         doubts.push(Doubt::Haylage);
         verdict = verdict.at_best_not_proven();
     }
@@ -182,7 +182,7 @@ pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
         });
         verdict = verdict.at_best_not_proven();
     }
-    if sugar.cereal_untested {
+    if sugar.has(SugarNote::CerealUntested) {
         doubts.push(Doubt::CerealUntested);
         verdict = verdict.at_best_not_proven();
     }
@@ -197,7 +197,7 @@ pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
             };
         }
     }
-    if sugar.starch_assumed {
+    if sugar.has(SugarNote::StarchAssumed) {
         doubts.push(Doubt::StarchAssumed);
     }
     if !verdict.is_within() {
@@ -239,11 +239,11 @@ pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
 /// What can be done, cheapest first.
 fn ways_out(sugar: &SugarEstimate) -> Vec<WayOut> {
     let mut ways = Vec::new();
-    if sugar.grass {
+    if sugar.has(SugarNote::Grass) {
         ways.push(WayOut::LessGrass);
     }
     let soaked = sugar.origin == SugarOrigin::SoakedUntested;
-    if !soaked && !sugar.haylage {
+    if !soaked && !sugar.has(SugarNote::Haylage) {
         ways.push(WayOut::Soak);
     }
     match sugar.origin {
