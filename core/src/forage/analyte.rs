@@ -1,6 +1,7 @@
 //! What a forage laboratory reports, besides dry matter and energy.
 
 use super::published::MOST_BELIEVABLE;
+use crate::limits::Nutrient;
 use crate::units::{Bounds, ShareOfDm};
 
 /// The unit in which laboratories report an analyte.
@@ -121,6 +122,33 @@ impl Analyte {
             self,
             Self::Iron | Self::Manganese | Self::Selenium | Self::Iodine | Self::Cobalt
         )
+    }
+
+    /// The analyte that brings a nutrient; `None` for vitamins, which no forage report gives.
+    pub const fn of_nutrient(nutrient: Nutrient) -> Option<Self> {
+        Some(match nutrient {
+            Nutrient::CrudeProtein => Self::CrudeProtein,
+            Nutrient::Lysine => Self::Lysine,
+            Nutrient::Calcium => Self::Calcium,
+            Nutrient::Phosphorus => Self::Phosphorus,
+            Nutrient::Magnesium => Self::Magnesium,
+            Nutrient::Potassium => Self::Potassium,
+            Nutrient::Sodium => Self::Sodium,
+            Nutrient::Chloride => Self::Chloride,
+            Nutrient::Sulphur => Self::Sulphur,
+            Nutrient::Copper => Self::Copper,
+            Nutrient::Zinc => Self::Zinc,
+            Nutrient::Manganese => Self::Manganese,
+            Nutrient::Iron => Self::Iron,
+            Nutrient::Iodine => Self::Iodine,
+            Nutrient::Selenium => Self::Selenium,
+            Nutrient::Cobalt => Self::Cobalt,
+            Nutrient::VitaminA
+            | Nutrient::VitaminD
+            | Nutrient::VitaminE
+            | Nutrient::Thiamin
+            | Nutrient::Riboflavin => return None,
+        })
     }
 
     /// A number in this analyte's unit, as a share of dry matter.

@@ -9,6 +9,7 @@ use super::report::LabReport;
 use super::sampling::test_spread;
 use crate::sources::{Provenance, Source};
 use crate::units::{DryMatter, ShareOfDm};
+use std::collections::BTreeSet;
 
 /// What a sugar estimate rests on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -23,6 +24,21 @@ pub enum SugarOrigin {
     Mixed,
 }
 
+/// What may be true of some of a forage or a mix, and bears on its verdict.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum SugarNote {
+    /// Starch was not tested and a default stands in.
+    StarchAssumed,
+    /// WSC + starch was reckoned from ESC + starch.
+    WscFromEsc,
+    /// It is haylage.
+    Haylage,
+    /// It is untested cereal hay.
+    CerealUntested,
+    /// It is grass.
+    Grass,
+}
+
 /// What is believed of the sugar, the two measures kept apart.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SugarEstimate {
@@ -34,22 +50,28 @@ pub struct SugarEstimate {
     pub wsc: Option<Belief>,
     /// What it rests on.
     pub origin: SugarOrigin,
-    /// Starch was not tested and a default stands in.
-    pub starch_assumed: bool,
-    /// WSC + starch was reckoned from ESC + starch.
-    pub wsc_from_esc: bool,
-    /// Some of it is haylage.
-    pub haylage: bool,
-    /// Some of it is untested cereal hay.
-    pub cereal_untested: bool,
-    /// Some of it is grass.
-    pub grass: bool,
+    /// What else is true of some of it.
+    pub notes: BTreeSet<SugarNote>,
     /// Part of the dry matter whose sugar nobody knows, 0 to 1.
     pub unknown_part: f64,
     /// The part of the sugar that is still in it when soaking took the most it may, 0 to 1; 1 when it is not soaked.
     pub least_left: f64,
     /// Its sources.
     pub provenance: Provenance,
+}
+
+impl SugarEstimate {
+    /// Whether a note holds for some of it.
+    pub fn has(&self, note: SugarNote) -> bool {
+        self.notes.contains(&note)
+    }
+}
+
+fn notes<const N: usize>(holds: [(bool, SugarNote); N]) -> BTreeSet<SugarNote> {
+    holds
+        .into_iter()
+        .filter_map(|(holds, note)| holds.then_some(note))
+        .collect()
 }
 
 /// The sugar of a lot as it is fed. Hay fed soaked without a test of the soaked hay is what the dry hay is, marked.
@@ -79,11 +101,10 @@ fn of_class(class: ForageClass) -> SugarEstimate {
             spread: nsc.spread,
         }),
         origin: SugarOrigin::Class,
-        starch_assumed: false,
-        wsc_from_esc: false,
-        haylage: class == ForageClass::Haylage,
-        cereal_untested: class.is_cereal_hay(),
-        grass: false,
+        notes: notes([
+            (class == ForageClass::Haylage, SugarNote::Haylage),
+            (class.is_cereal_hay(), SugarNote::CerealUntested),
+        ]),
         unknown_part: 0.0,
         least_left: 1.0,
         provenance: profile.sugar_provenance(),
@@ -108,13 +129,12 @@ fn tested(report: &LabReport, class: ForageClass) -> Option<SugarEstimate> {
     if esc.is_none() && wsc.is_none() && stated.is_none() {
         return None;
     }
-    let (starch, starch_assumed) = match report.starch() {
-        Some(starch) => (measured(starch), false),
-        None => {
-            let (belief, source) = default_starch(class);
-            provenance = provenance.and(&source);
-            (belief, true)
-        }
+    let (starch, starch_assumed) = if let Some(starch) = report.starch() {
+        (measured(starch), false)
+    } else {
+        let (belief, source) = default_starch(class);
+        provenance = provenance.and(&source);
+        (belief, true)
     };
     // The laboratory's spread is that of the sum; a starch that is only the class's adds its own.
     let with_starch = |sugar: ShareOfDm| Belief {
@@ -154,11 +174,11 @@ fn tested(report: &LabReport, class: ForageClass) -> Option<SugarEstimate> {
         esc_starch,
         wsc: wsc_alone,
         origin: SugarOrigin::Tested,
-        starch_assumed: starch_assumed && needs_starch,
-        wsc_from_esc,
-        haylage: class == ForageClass::Haylage,
-        cereal_untested: false,
-        grass: false,
+        notes: notes([
+            (starch_assumed && needs_starch, SugarNote::StarchAssumed),
+            (wsc_from_esc, SugarNote::WscFromEsc),
+            (class == ForageClass::Haylage, SugarNote::Haylage),
+        ]),
         unknown_part: 0.0,
         least_left: 1.0,
         provenance,
@@ -168,20 +188,17 @@ fn tested(report: &LabReport, class: ForageClass) -> Option<SugarEstimate> {
 /// Starch where nobody tested it: 1 % in grass hay, taken as it is; elsewhere the class's, with its spread.
 fn default_starch(class: ForageClass) -> (Belief, Provenance) {
     let profile = class.profile();
-    let of_class = profile.mean(Analyte::Starch);
-    match of_class {
-        Some(mean) if !class.is_grass_hay() => {
-            let spread = profile.spread(Analyte::Starch).unwrap_or(ShareOfDm::ZERO);
-            (Belief { mean, spread }, profile.provenance())
-        }
-        _ => (
-            Belief {
-                mean: ShareOfDm::percent(*p::GRASS_STARCH),
-                spread: ShareOfDm::ZERO,
-            },
-            Provenance::new().constant(&p::GRASS_STARCH),
-        ),
+    if !class.is_grass_hay()
+        && let Some(mean) = profile.mean(Analyte::Starch)
+    {
+        let spread = profile.spread(Analyte::Starch).unwrap_or(ShareOfDm::ZERO);
+        return (Belief { mean, spread }, profile.provenance());
     }
+    let grass = Belief {
+        mean: ShareOfDm::percent(*p::GRASS_STARCH),
+        spread: ShareOfDm::ZERO,
+    };
+    (grass, Provenance::new().constant(&p::GRASS_STARCH))
 }
 
 /// ESC as a part of WSC, and how far that may be off.
@@ -272,21 +289,22 @@ pub fn mix(parts: &[MixPart]) -> Option<SugarEstimate> {
             .filter(|_| all_known)
             .map(|parts| parts.into_iter().fold(nothing, Belief::plus))
     };
-    let any = |is: fn(&SugarEstimate) -> bool| known.iter().any(|(_, sugar)| is(sugar));
+    let soaked = known
+        .iter()
+        .any(|(_, sugar)| sugar.origin == SugarOrigin::SoakedUntested);
     Some(SugarEstimate {
         wsc_starch: together(|sugar| sugar.wsc_starch),
         esc_starch: together(|sugar| sugar.esc_starch),
         wsc: together(|sugar| sugar.wsc),
-        origin: if any(|sugar| sugar.origin == SugarOrigin::SoakedUntested) {
+        origin: if soaked {
             SugarOrigin::SoakedUntested
         } else {
             SugarOrigin::Mixed
         },
-        starch_assumed: any(|sugar| sugar.starch_assumed),
-        wsc_from_esc: any(|sugar| sugar.wsc_from_esc),
-        haylage: any(|sugar| sugar.haylage),
-        cereal_untested: any(|sugar| sugar.cereal_untested),
-        grass: any(|sugar| sugar.grass),
+        notes: known
+            .iter()
+            .flat_map(|(_, sugar)| sugar.notes.iter().copied())
+            .collect(),
         unknown_part: unknown,
         least_left: least_left(&known),
         provenance: known.iter().fold(Provenance::new(), |all, (_, sugar)| {

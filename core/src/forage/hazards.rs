@@ -3,6 +3,7 @@
 use super::class::{ForageClass, ForageKind};
 use super::lot::{Fed, Lot};
 use super::published as p;
+use crate::limits::published::LUCERNE_MOST;
 use crate::units::{DryFraction, DryMatter};
 
 /// Something wrong with a lot to the eye and the nose.
@@ -71,10 +72,10 @@ pub fn hazards(lot: &Lot, fed: Fed, its_dry: DryMatter, all_forage: DryMatter) -
         } else {
             0.0
         };
-        if part > *p::LUCERNE_MOST {
+        if part > *LUCERNE_MOST {
             found.push(Hazard::LucerneOverShare {
                 part,
-                most: *p::LUCERNE_MOST,
+                most: *LUCERNE_MOST,
             });
         }
         if part > 0.0 {

@@ -28,13 +28,18 @@ mod sampling;
 mod supply;
 mod verdict;
 
+#[cfg(test)]
+mod laws;
+#[cfg(test)]
+mod tests;
+
 pub use analyte::{Analyte, AnalyteUnit};
 pub use chance::{Belief, normal_below};
 pub use class::{ClassProfile, ForageClass, ForageKind};
 pub use cost::{FeedCost, Losses, Price, feed_cost};
 pub use energy::{EnergyOrigin, ForageEnergy, forage_equation, pagan_equation};
 pub use error::ForageError;
-pub use estimate::{MixPart, SugarEstimate, SugarOrigin, estimate, mix};
+pub use estimate::{MixPart, SugarEstimate, SugarNote, SugarOrigin, estimate, mix};
 pub use hazards::{Fault, Hazard, hazards};
 pub use lot::{DryEstimate, DryOrigin, Fed, Lot};
 pub use report::{Basis, LabReport, RawReport, ReportFinding};

@@ -258,8 +258,9 @@ impl LabReport {
         Some(self.wsc()? - self.share(Analyte::Esc)?)
     }
 
-    /// Carbohydrate by difference, 100 - protein - fibre - fat - ash. It holds pectin and acids: it is not NSC.
-    pub fn by_difference(&self) -> Option<ShareOfDm> {
+    /// Carbohydrate by difference, 100 - protein - fibre - fat - ash (NFC). It holds pectin and acids: it is not NSC.
+    /// `bound_protein` is the protein in the neutral fibre, which both count, where the laboratory gives it.
+    pub fn by_difference(&self, bound_protein: Option<ShareOfDm>) -> Option<ShareOfDm> {
         let parts = [
             Analyte::CrudeProtein,
             Analyte::Ndf,
@@ -270,7 +271,8 @@ impl LabReport {
             .into_iter()
             .map(|part| self.share(part))
             .sum::<Option<ShareOfDm>>()?;
-        Some(ShareOfDm::fraction(1.0) - rest)
+        let twice = bound_protein.unwrap_or(ShareOfDm::ZERO);
+        Some(ShareOfDm::fraction(1.0) - rest + twice)
     }
 
     /// Calcium to phosphorus.

@@ -3,6 +3,7 @@
 use super::analyte::Analyte;
 use super::energy::{ForageEnergy, energy};
 use super::lot::{Fed, Lot};
+use crate::limits::Nutrient;
 use crate::sources::{Mark, Provenance, Source};
 use crate::units::ShareOfDm;
 use std::collections::BTreeMap;
@@ -45,6 +46,11 @@ impl Supply {
     /// A content; `None` when nobody knows it, which is not zero.
     pub fn content(&self, analyte: Analyte) -> Option<Content> {
         self.contents.get(&analyte).copied()
+    }
+
+    /// The content of a nutrient; `None` when nobody knows it, which is not zero, and for vitamins.
+    pub fn nutrient(&self, nutrient: Nutrient) -> Option<Content> {
+        self.content(Analyte::of_nutrient(nutrient)?)
     }
 
     /// Everything that is known.

@@ -1,9 +1,9 @@
 //! The verdict on sugar: within the limit, over it, or not proven.
 
 use super::chance::Belief;
-use super::estimate::{SugarEstimate, SugarOrigin};
+use super::estimate::{SugarEstimate, SugarNote, SugarOrigin};
 use super::published as p;
-use crate::animal::RiskLevel;
+use crate::limits::SugarLimits;
 use crate::sources::Provenance;
 use crate::units::ShareOfDm;
 
@@ -138,18 +138,22 @@ impl Verdict {
     }
 }
 
-/// Judges a forage, or a whole day's dry matter, for an animal of this risk against a limit on dry matter.
+/// Judges a forage, or a whole day's dry matter, against the limits of an animal.
 ///
-/// ESC + starch is judged where it is known, else WSC + starch. For an animal that had laminitis, has insulin
-/// dysregulation or is likely to, ESC + starch does not pass while WSC + starch is over 12 %, and haylage is never
-/// within by its sugar alone. Hay that was soaked untested keeps the chance of the dry hay: it is within only when the dry
-/// hay was, and over only when it would be even after the greatest loss.
-pub fn judge(sugar: &SugarEstimate, limit: ShareOfDm, risk: RiskLevel) -> Judgement {
-    let strict = risk.restricts_sugar();
+/// ESC + starch is judged where it is known, else WSC + starch. Where doubt counts against (an animal that had
+/// laminitis, has insulin dysregulation, or is likely to), ESC + starch does not pass while WSC + starch is over 12 %,
+/// and haylage is never within by its sugar alone. Hay that was soaked untested keeps the chance of the dry hay: it is
+/// within only when the dry hay was, and over only when it would be even after the greatest loss.
+pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
+    let strict = limits.doubt_counts_against;
     let judged = match (sugar.esc_starch, sugar.wsc_starch) {
         (Some(belief), _) => Some((SugarMeasure::EscStarch, belief)),
         (None, Some(belief)) => Some((SugarMeasure::WscStarch, belief)),
         (None, None) => None,
+    };
+    let limit = match judged {
+        Some((SugarMeasure::EscStarch, _)) => limits.esc_and_starch,
+        Some((SugarMeasure::WscStarch, _)) | None => limits.wsc_and_starch,
     };
     let mut doubts = Vec::new();
     let mut verdict = match judged {
@@ -158,17 +162,17 @@ pub fn judge(sugar: &SugarEstimate, limit: ShareOfDm, risk: RiskLevel) -> Judgem
     };
     if let (Some(esc), Some(wsc)) = (sugar.esc_starch, sugar.wsc_starch)
         && esc.mean <= limit
-        && wsc.mean > ShareOfDm::percent(*p::CONVENTIONS_APART)
+        && wsc.mean > limits.conventions_disagree_above
     {
         doubts.push(Doubt::ConventionsDisagree {
             wsc_starch: wsc.mean,
-            reckoned: sugar.wsc_from_esc,
+            reckoned: sugar.has(SugarNote::WscFromEsc),
         });
         if strict {
             verdict = verdict.at_best_not_proven();
         }
     }
-    if sugar.haylage && strict {
+    if sugar.has(SugarNote::Haylage) && strict {
         doubts.push(Doubt::Haylage);
         verdict = verdict.at_best_not_proven();
     }
@@ -178,7 +182,7 @@ pub fn judge(sugar: &SugarEstimate, limit: ShareOfDm, risk: RiskLevel) -> Judgem
         });
         verdict = verdict.at_best_not_proven();
     }
-    if sugar.cereal_untested {
+    if sugar.has(SugarNote::CerealUntested) {
         doubts.push(Doubt::CerealUntested);
         verdict = verdict.at_best_not_proven();
     }
@@ -193,7 +197,7 @@ pub fn judge(sugar: &SugarEstimate, limit: ShareOfDm, risk: RiskLevel) -> Judgem
             };
         }
     }
-    if sugar.starch_assumed {
+    if sugar.has(SugarNote::StarchAssumed) {
         doubts.push(Doubt::StarchAssumed);
     }
     if !verdict.is_within() {
@@ -228,18 +232,18 @@ pub fn judge(sugar: &SugarEstimate, limit: ShareOfDm, risk: RiskLevel) -> Judgem
             .clone()
             .constant(&p::CHANCE_WITHIN)
             .constant(&p::CHANCE_OVER)
-            .constant(&p::CONVENTIONS_APART),
+            .and(&limits.from),
     }
 }
 
 /// What can be done, cheapest first.
 fn ways_out(sugar: &SugarEstimate) -> Vec<WayOut> {
     let mut ways = Vec::new();
-    if sugar.grass {
+    if sugar.has(SugarNote::Grass) {
         ways.push(WayOut::LessGrass);
     }
     let soaked = sugar.origin == SugarOrigin::SoakedUntested;
-    if !soaked && !sugar.haylage {
+    if !soaked && !sugar.has(SugarNote::Haylage) {
         ways.push(WayOut::Soak);
     }
     match sugar.origin {
