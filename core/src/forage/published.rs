@@ -609,7 +609,7 @@ pub const FULL_CORES: Published<u32> = Published {
     unit: "bales",
     work: Work::CommonPractice,
     place: "advice of several universities",
-    mark: Mark::Published,
+    mark: Mark::CommonPractice,
 };
 
 /// The chance of being under the limit from which a forage is within it.

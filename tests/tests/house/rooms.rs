@@ -214,7 +214,11 @@ fn stored(file: &File) -> Vec<String> {
         return Vec::new();
     }
     file.code_lines()
-        .filter(|(_, line)| ["serde", "Serialize", "Deserialize"].iter().any(|w| line.contains(w)))
+        .filter(|(_, line)| {
+            ["serde", "Serialize", "Deserialize"]
+                .iter()
+                .any(|w| line.contains(w))
+        })
         .map(|(number, line)| format!("{}:{number} {}", file.path, line.trim()))
         .collect()
 }
@@ -260,7 +264,10 @@ mod samples {
     #[test]
     fn a_stored_domain_type_is_found() {
         let text = "#[derive(Serialize)]\nstruct Animal;";
-        assert_eq!(stored(&File::sample("core/src/animal/kind.rs", text)).len(), 1);
+        assert_eq!(
+            stored(&File::sample("core/src/animal/kind.rs", text)).len(),
+            1
+        );
         assert!(stored(&File::sample("core/src/log/kind.rs", text)).is_empty());
     }
 

@@ -63,8 +63,7 @@ fn inline(file: &File) -> Vec<String> {
             // What the build puts in between these stands in the policy by its hash.
             let built = line.contains("@@inline:");
             let element = markup && line.contains("<style") && !built;
-            let script =
-                markup && line.contains("<script") && !line.contains("src=") && !built;
+            let script = markup && line.contains("<script") && !line.contains("src=") && !built;
             let handler = markup
                 && [" onclick=", " onload=", " onerror=", " onsubmit="]
                     .iter()
