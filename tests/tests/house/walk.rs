@@ -38,13 +38,21 @@ impl File {
         syn::parse_file(&self.text).unwrap_or_else(|e| panic!("{}: {e}", self.path))
     }
 
-    /// Lines of Rust, JavaScript, TypeScript or CSS that are not comments, with their numbers.
+    /// The lines that are not comments, with their numbers.
     pub(crate) fn code_lines(&self) -> impl Iterator<Item = (usize, &str)> {
+        let mut in_comment = false;
         self.text
             .lines()
             .enumerate()
             .map(|(index, line)| (index + 1, line))
-            .filter(|(_, line)| !line.trim_start().starts_with("//"))
+            .filter(move |(_, line)| {
+                let line = line.trim();
+                let opens = line.starts_with("<!--");
+                let hidden = in_comment || opens || line.starts_with("//");
+                in_comment = (in_comment || opens) && !line.contains("-->");
+                // What follows the end of a comment on its line is code.
+                !hidden || line.split_once("-->").is_some_and(|(_, rest)| !rest.is_empty())
+            })
     }
 }
 

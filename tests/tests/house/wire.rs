@@ -135,6 +135,10 @@ mod samples {
             assert_eq!(from_text(&File::sample("a.js", text)).len(), 1, "{text}");
         }
         assert!(from_text(&File::sample("a.js", "// no innerHTML\n")).is_empty());
+        let comment = "<!--\n innerHTML\n-->\n<p>";
+        assert!(from_text(&File::sample("a.html", comment)).is_empty());
+        let after = "<!-- x -->innerHTML";
+        assert_eq!(from_text(&File::sample("a.html", after)).len(), 1);
     }
 
     #[test]
