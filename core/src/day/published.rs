@@ -146,8 +146,8 @@ pub const NIGHT_FROM: Published<u32> = Published {
     id: "day.night_from",
     value: 20,
     unit: "hour of the day",
-    work: Work::Husted2009,
-    place: "fasting by night did no harm where fasting by day did; the hours are ours",
+    work: Work::Tussock,
+    place: "after Husted 2009: fasting by night did no harm where fasting by day did; the hours are ours",
     mark: Mark::Ours,
 };
 
@@ -156,15 +156,29 @@ pub const NIGHT_TO: Published<u32> = Published {
     id: "day.night_to",
     value: 7,
     unit: "hour of the day",
-    work: Work::Husted2009,
-    place: "fasting by night did no harm where fasting by day did; the hours are ours",
+    work: Work::Tussock,
+    place: "after Husted 2009: fasting by night did no harm where fasting by day did; the hours are ours",
     mark: Mark::Ours,
 };
 
 /// What a day's dry matter may be, in kilograms.
-pub const DAY_DRY_MATTER: Bounds = Bounds::new("day_dry_matter_kg", 0.1, 60.0);
+pub const DAY_DRY_MATTER: Published<Bounds> = Published {
+    id: "day.day_dry_matter",
+    value: Bounds::new("day_dry_matter_kg", 0.1, 60.0),
+    unit: "",
+    work: Work::Tussock,
+    place: "outside it a misplaced decimal is likelier",
+    mark: Mark::Ours,
+};
 /// What a measured eating rate may be, in kilograms of dry matter an hour.
-pub const MEASURED_RATE: Bounds = Bounds::new("eating_rate_kg_per_h", 0.02, 6.0);
+pub const MEASURED_RATE: Published<Bounds> = Published {
+    id: "day.measured_rate",
+    value: Bounds::new("eating_rate_kg_per_h", 0.02, 6.0),
+    unit: "",
+    work: Work::Tussock,
+    place: "outside it a misplaced decimal is likelier",
+    mark: Mark::Ours,
+};
 
 list_constants![
     HOURS_LOOSE,
@@ -185,4 +199,6 @@ list_constants![
     SCALE_STEP,
     NIGHT_FROM,
     NIGHT_TO,
+    DAY_DRY_MATTER,
+    MEASURED_RATE,
 ];
