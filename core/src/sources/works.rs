@@ -25,6 +25,8 @@ pub enum Work {
     IcelandicWeight,
     /// Ellis 2003.
     EllisThesis2003,
+    /// The tape equations of the extension services for young horses.
+    ExtensionTape,
     /// Henneke et al. 1983.
     Henneke1983,
     /// Carter et al. 2009, the crest scale.
@@ -226,6 +228,12 @@ impl Work {
                 "Weight estimation of horses and ponies",
                 "thesis, Coventry University",
             ),
+            Self::ExtensionTape => Citation {
+                authors: "University extension services",
+                year: None,
+                title: "Estimating the weight of foals, weanlings and yearlings with a tape, in inches and pounds",
+                appeared: "fact sheets, read second-hand",
+            },
             Self::Henneke1983 => cite(
                 "Henneke et al.",
                 1983,
