@@ -1,3 +1,43 @@
 //! Hay and its like: lots, lab reports, typical classes, energy from analysis, the sugar verdict.
+//!
+//! - [`Lot`] is one delivery of one forage; its [`ForageClass`] says what it is said to be, its [`LabReport`]s what a
+//!   laboratory found, dry or after soaking.
+//! - [`LabReport`] keeps WSC, ESC, starch and NSC apart, turns an as-fed report into dry matter, and notes values that
+//!   cannot be. A [`ClassProfile`] gives mean and spread where nobody tested; iron, manganese and selenium of an
+//!   untested hay are not known.
+//! - [`supply`] is what a kilogram of dry matter brings: each [`Content`] with its origin, and [`ForageEnergy`].
+//! - [`estimate`] and [`mix`] say what is believed of the sugar; [`judge`] gives the [`Judgement`]: within the limit,
+//!   over it, or not proven with the chance. The shape is the normal distribution.
+//! - [`test_outlook`] says what a laboratory test would be likely to decide; [`hazards`] what else to look at.
+//!
+//! What this room does not do: it knows no limit of its own (the caller gives it), it soaks nothing (room `soak`), and
+//! an untested hay is never safe here.
 
+mod analyte;
+mod chance;
+mod class;
+mod cost;
+mod energy;
+mod error;
+mod estimate;
+mod hazards;
+mod lot;
 pub mod published;
+mod report;
+mod sampling;
+mod supply;
+mod verdict;
+
+pub use analyte::{Analyte, AnalyteUnit};
+pub use chance::{Belief, normal_below};
+pub use class::{ClassProfile, ForageClass, ForageKind};
+pub use cost::{FeedCost, Losses, Price, feed_cost};
+pub use energy::{EnergyOrigin, ForageEnergy, forage_equation, pagan_equation};
+pub use error::ForageError;
+pub use estimate::{MixPart, SugarEstimate, SugarOrigin, estimate, mix};
+pub use hazards::{Fault, Hazard, hazards};
+pub use lot::{DryEstimate, DryOrigin, Fed, Lot};
+pub use report::{Basis, LabReport, RawReport, ReportFinding};
+pub use sampling::{TestOutlook, composite_error, test_outlook};
+pub use supply::{Content, ContentOrigin, Supply, supply};
+pub use verdict::{Doubt, Judgement, SugarMeasure, Verdict, WayOut, judge};

@@ -53,6 +53,8 @@ pub enum Work {
     MartinezMarin2022,
     /// NASEM 2021.
     Nasem2021,
+    /// Teff hay cuttings of the Pacific North-West, 2015.
+    TeffSurvey2015,
     /// Feedipedia.
     Feedipedia,
     /// Equine forage laboratory library of means.
@@ -308,6 +310,12 @@ impl Work {
                 2021,
                 "Nutrient Requirements of Dairy Cattle, 8th edition, feed library",
                 "National Academies Press",
+            ),
+            Self::TeffSurvey2015 => cite(
+                "State university extension",
+                2015,
+                "Teff hay of the Pacific North-West, about two dozen cuttings",
+                "extension fact sheet",
             ),
             Self::Feedipedia => Citation {
                 authors: "INRAE, CIRAD, AFZ, FAO",

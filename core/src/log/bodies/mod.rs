@@ -9,7 +9,7 @@ use std::borrow::Cow;
 
 mod animal;
 pub mod base;
-// mod condition;
+mod condition;
 mod crest;
 mod food;
 mod group;
@@ -17,7 +17,7 @@ mod health;
 mod job;
 mod left_over;
 mod look_over;
-// mod lot;
+mod lot;
 mod net;
 mod net_entry;
 mod paddock;
@@ -27,18 +27,18 @@ mod soak_step;
 mod vet_word;
 mod visits;
 mod weather;
-// mod weight;
+mod weight;
 mod yard;
 
 pub use animal::AnimalV1;
-// pub use condition::{ConditionV1, SiteScoreV1};
+pub use condition::{ConditionV1, SiteScoreV1};
 pub use crest::CrestV1;
 pub use food::{FoodUse, FoodV1, LabelBasis, LabelLineV1};
 pub use group::GroupV1;
 pub use job::{JobAnswer, JobV1};
 pub use left_over::{LeftOverV1, Quarters};
 pub use look_over::LookOverV1;
-// pub use lot::LotV1;
+pub use lot::LotV1;
 pub use net::{NetV1, TubV1};
 pub use net_entry::{NetFilledV1, NetHungV1};
 pub use paddock::PaddockV1;
@@ -48,7 +48,7 @@ pub use soak_step::{SoakStart, SoakStep, SoakStepV1};
 pub use vet_word::VetWordV1;
 pub use visits::VisitsV1;
 pub use weather::{Chip, WeatherV1};
-// pub use weight::{ReadingV1, ScaleV1, TapeV1, WeightV1};
+pub use weight::{ReadingV1, ScaleV1, TapeV1, WeightV1};
 pub use yard::{PlaceV1, YardV1};
 
 macro_rules! bodies {
@@ -93,14 +93,14 @@ bodies! {
     Person(PersonV1),
     Animal(AnimalV1),
     Group(GroupV1),
-//     Lot(LotV1),
+    Lot(LotV1),
     Paddock(PaddockV1),
     Food(FoodV1),
     Net(NetV1),
     Tub(TubV1),
     Visits(VisitsV1),
-//     Weight(WeightV1),
-//     Condition(ConditionV1),
+    Weight(WeightV1),
+    Condition(ConditionV1),
     Crest(CrestV1),
     LookOver(LookOverV1),
     VetWord(VetWordV1),
