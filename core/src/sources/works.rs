@@ -35,6 +35,8 @@ pub enum Work {
     Carter2009Laminitis,
     /// Fitzgerald et al. 2019.
     Fitzgerald2019,
+    /// Coleman et al. 2018.
+    Coleman2018,
     /// Heusner 1993.
     Heusner1993,
     /// NRC 2007.
@@ -259,6 +261,12 @@ impl Work {
                 2019,
                 "The cresty neck score is an independent predictor of insulin dysregulation in ponies",
                 "PLoS One 14:e0220203",
+            ),
+            Self::Coleman2018 => cite(
+                "Coleman et al.",
+                2018,
+                "Case-control study of risk factors for pasture- and endocrinopathy-associated laminitis in North American horses",
+                "J Am Vet Med Assoc 253:470",
             ),
             Self::Heusner1993 => cite(
                 "Heusner",
