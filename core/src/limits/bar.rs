@@ -182,9 +182,7 @@ fn weighing_bar(of: &AllowanceFor<'_>) -> Option<RestrictionBar> {
         );
     match animal.height {
         // A height that is not a number counts as small.
-        Some(height)
-            if pony && (height.to_cm() < *SMALL_PONY_CM || !height.is_finite()) =>
-        {
+        Some(height) if pony && (height.to_cm() < *SMALL_PONY_CM || !height.is_finite()) => {
             return Some(RestrictionBar::SmallPonyNeedsScale {
                 height: animal.height,
             });

@@ -8,9 +8,11 @@ use super::published::{
 };
 
 /// A weight of an animal that is believed.
-pub(super) const WEIGHT: Bounds = Bounds::new("weight_kg", LEAST_WEIGHT_KG.value, MOST_WEIGHT_KG.value);
+pub(super) const WEIGHT: Bounds =
+    Bounds::new("weight_kg", LEAST_WEIGHT_KG.value, MOST_WEIGHT_KG.value);
 /// A condition score.
-pub(super) const CONDITION: Bounds = Bounds::new("condition", LEAST_CONDITION.value, MOST_CONDITION.value);
+pub(super) const CONDITION: Bounds =
+    Bounds::new("condition", LEAST_CONDITION.value, MOST_CONDITION.value);
 /// A level of dry matter that may be asked for.
 pub(super) const ASKED: Bounds = Bounds::new("asked_percent", 0.0, MOST_ASKED_PERCENT.value);
 

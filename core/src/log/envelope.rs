@@ -31,8 +31,21 @@ const OFFSETS: (i64, i64) = (-1_080, 1_080);
 
 /// The fields of the envelope in the order of the canonical text.
 const FIELDS: [&str; 15] = [
-    "after", "at", "body", "by", "device", "gone", "id", "kind", "known", "offset_min", "stamp",
-    "subject", "v", "yard", "zone",
+    "after",
+    "at",
+    "body",
+    "by",
+    "device",
+    "gone",
+    "id",
+    "kind",
+    "known",
+    "offset_min",
+    "stamp",
+    "subject",
+    "v",
+    "yard",
+    "zone",
 ];
 
 /// A record: one version of a document or an entry, as it lies on the disk.
@@ -144,7 +157,10 @@ impl Record {
             .filter(|(key, _)| !FIELDS.contains(&key.as_str()))
             .map(|(key, value)| (key.as_str(), Part::Tree(value)))
             .collect();
-        fields.extend(self.after.map(|after| ("after", Part::Text(after.to_string()))));
+        fields.extend(
+            self.after
+                .map(|after| ("after", Part::Text(after.to_string()))),
+        );
         fields.extend(self.by.as_ref().map(|by| ("by", Part::Text(by.0.clone()))));
         let known = self.known.write();
         fields.extend(known.as_ref().map(|known| ("known", Part::Tree(known))));
@@ -184,12 +200,7 @@ impl Record {
     ///
     /// Errors: the body is of another kind, or the record was written by a later release and cannot be edited here
     /// without loss; and those of [`Body::read`].
-    pub fn next(
-        &self,
-        stamp: Stamp,
-        by: Option<PersonId>,
-        body: &Body,
-    ) -> Result<Self, LogError> {
+    pub fn next(&self, stamp: Stamp, by: Option<PersonId>, body: &Body) -> Result<Self, LogError> {
         let body = body.over(self)?;
         Ok(Self {
             v: self.kind.latest().unwrap_or(self.v),

@@ -253,10 +253,21 @@ mod tests {
             refused("{\r\n \"a\": NaN}").0,
             LogError::NotJson { line: 2, column: 7 }
         );
-        for text in ["", "{", "[1,]", "{\"a\":1}x", "\u{feff}\u{feff}1", "1e999", "\"\\ud800\""] {
+        for text in [
+            "",
+            "{",
+            "[1,]",
+            "{\"a\":1}x",
+            "\u{feff}\u{feff}1",
+            "1e999",
+            "\"\\ud800\"",
+        ] {
             assert!(parse(text).is_err(), "{text:?}");
         }
-        assert_eq!(parse("\u{feff}\r\n[ 1 ]\r\n").unwrap(), serde_json::json!([1]));
+        assert_eq!(
+            parse("\u{feff}\r\n[ 1 ]\r\n").unwrap(),
+            serde_json::json!([1])
+        );
     }
 
     #[test]

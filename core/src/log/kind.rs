@@ -154,9 +154,21 @@ mod tests {
             json!({ "tape": body })
         }
         let ladder = [
-            Rung { kind: Kind::Weight, from: 2, up: wrap },
-            Rung { kind: Kind::Weight, from: 1, up: rename },
-            Rung { kind: Kind::Crest, from: 1, up: wrap },
+            Rung {
+                kind: Kind::Weight,
+                from: 2,
+                up: wrap,
+            },
+            Rung {
+                kind: Kind::Weight,
+                from: 1,
+                up: rename,
+            },
+            Rung {
+                kind: Kind::Crest,
+                from: 1,
+                up: wrap,
+            },
         ];
         let (version, body) = climb(&ladder, &Kind::Weight, 1, json!({"girth": 1800}));
         assert_eq!((version, body), (3, json!({"tape": {"girth_mm": 1800}})));

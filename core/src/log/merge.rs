@@ -55,7 +55,10 @@ impl Versions {
     }
 
     fn put(&mut self, key: (Stamp, String), record: Record) -> Added {
-        let holds = self.all.last_key_value().is_none_or(|(last, _)| *last < key);
+        let holds = self
+            .all
+            .last_key_value()
+            .is_none_or(|(last, _)| *last < key);
         match self.all.insert(key, record) {
             Some(_) => Added::Same,
             None if holds => Added::Changed,

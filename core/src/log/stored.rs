@@ -7,9 +7,7 @@
 use super::error::{Allowed, Form, LogError, Path, Shape};
 use super::json::wrong;
 use super::subject::is_id;
-use crate::animal::{
-    AnimalId, FoodId, GroupId, LotId, NetId, PaddockId, PersonId, TubId, YardId,
-};
+use crate::animal::{AnimalId, FoodId, GroupId, LotId, NetId, PaddockId, PersonId, TubId, YardId};
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime};
 use serde_json::{Map, Value};

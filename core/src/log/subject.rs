@@ -109,11 +109,22 @@ mod tests {
 
     #[test]
     fn text_and_subject_are_inverse() {
-        for text in ["animal:moss", "yard:0190c0de-0000-7000-8000-000000000001", "herd:a1"] {
+        for text in [
+            "animal:moss",
+            "yard:0190c0de-0000-7000-8000-000000000001",
+            "herd:a1",
+        ] {
             assert_eq!(Subject::from_text(text).unwrap().to_string(), text);
         }
         assert!(!Subject::from_text("herd:a1").unwrap().is_known());
-        for text in ["", "animal", "animal:", ":moss", "animal:Moss", "animal:a:b"] {
+        for text in [
+            "",
+            "animal",
+            "animal:",
+            ":moss",
+            "animal:Moss",
+            "animal:a:b",
+        ] {
             assert!(Subject::from_text(text).is_err(), "{text:?}");
         }
     }

@@ -52,8 +52,14 @@ words!(Phase {
 /// The words of the work classes.
 const WORK: &[(&str, Workload)] = &[
     ("maintenance_low", Workload::Maintenance(Temperament::Low)),
-    ("maintenance_average", Workload::Maintenance(Temperament::Average)),
-    ("maintenance_elevated", Workload::Maintenance(Temperament::Elevated)),
+    (
+        "maintenance_average",
+        Workload::Maintenance(Temperament::Average),
+    ),
+    (
+        "maintenance_elevated",
+        Workload::Maintenance(Temperament::Elevated),
+    ),
     ("light", Workload::Light),
     ("moderate", Workload::Moderate),
     ("heavy", Workload::Heavy),
@@ -159,13 +165,19 @@ impl AnimalV1 {
             body_type: animal.body_type,
             sex: animal.sex,
             born: animal.born,
-            height: animal.height.map(|height| Distance::of(height, None)).transpose()?,
+            height: animal
+                .height
+                .map(|height| Distance::of(height, None))
+                .transpose()?,
             state: animal.state,
             work: animal.work,
             health: animal.health.clone(),
             goal: animal.goal,
             phase: animal.phase,
-            target: animal.target.map(|target| BodyWeight::of(target, None)).transpose()?,
+            target: animal
+                .target
+                .map(|target| BodyWeight::of(target, None))
+                .transpose()?,
             note: None,
         })
     }

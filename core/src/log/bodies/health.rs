@@ -21,7 +21,12 @@ tagged!(Laminitis, by "state" {
     Active = "active" {},
     NotKnown = "not_known" {},
 });
-fields!(InsulinTest { dysregulated, by, on, test });
+fields!(InsulinTest {
+    dysregulated,
+    by,
+    on,
+    test
+});
 tagged!(Insulin, by "state" {
     Tested = "tested" { 0: test },
     NotKnown = "not_known" {},

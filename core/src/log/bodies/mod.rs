@@ -31,20 +31,20 @@ mod weight;
 mod yard;
 
 pub use animal::AnimalV1;
-pub use condition::{ConditionV1, SiteScoreV1};
-pub use crest::CrestV1;
+pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
+pub use crest::{CrestPoints, CrestV1};
 pub use food::{FoodUse, FoodV1, LabelBasis, LabelLineV1};
 pub use group::GroupV1;
 pub use job::{JobAnswer, JobV1};
-pub use left_over::{LeftOverV1, Quarters};
+pub use left_over::{LeftAmount, LeftOverV1, Quarters};
 pub use look_over::LookOverV1;
-pub use lot::LotV1;
+pub use lot::{LabReportV1, LabValueV1, LotV1, PriceV1};
 pub use net::{NetV1, TubV1};
 pub use net_entry::{NetFilledV1, NetHungV1};
 pub use paddock::PaddockV1;
 pub use person::{PersonV1, Role};
-pub use plan::{AmountV1, InputV1, NetShareV1, PlanV1};
-pub use soak_step::{SoakStart, SoakStep, SoakStepV1};
+pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
+pub use soak_step::{SoakStart, SoakStep, SoakStepV1, SoakWater};
 pub use vet_word::VetWordV1;
 pub use visits::VisitsV1;
 pub use weather::{Chip, WeatherV1};
@@ -173,10 +173,12 @@ fn laid_over(old: Value, known: &Value, new: Value) -> Value {
             let mut old: Vec<(Value, &Value)> = old.into_iter().zip(known).collect();
             Value::Array(
                 new.into_iter()
-                    .map(|item| match old.iter().position(|(_, known)| **known == item) {
-                        Some(found) => old.swap_remove(found).0,
-                        None => item,
-                    })
+                    .map(
+                        |item| match old.iter().position(|(_, known)| **known == item) {
+                            Some(found) => old.swap_remove(found).0,
+                            None => item,
+                        },
+                    )
                     .collect(),
             )
         }

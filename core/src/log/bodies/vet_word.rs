@@ -14,7 +14,10 @@ impl Stored for PartOfBody {
     }
 
     fn write(&self) -> Option<Value> {
-        BodyHundredths::of(*self).ok().as_ref().and_then(Stored::write)
+        BodyHundredths::of(*self)
+            .ok()
+            .as_ref()
+            .and_then(Stored::write)
     }
 }
 
