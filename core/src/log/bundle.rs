@@ -27,7 +27,7 @@ const FORMAT: &str = "tussock-log";
 /// The latest version of the document that is read, and the one that is written.
 const VERSION: i64 = 1;
 /// The fields of this release.
-const FIELDS: [&str; 7] = [
+const FIELDS: &[&str] = &[
     "app", "counts", "format", "made_at", "records", "sha256", "version",
 ];
 

@@ -2,8 +2,8 @@
 
 use super::bodies::Body;
 use super::canonical::{write_text, write_value};
-use super::error::{Allowed, LogError, Path};
-use super::json::{object, parse};
+use super::error::{Allowed, LogError, Path, Shape};
+use super::json::{parse, wrong};
 use super::kind::Kind;
 use super::stamp::{DeviceId, Stamp};
 use super::stored::{INSTANTS, Stored, choice, text, whole};
@@ -29,8 +29,27 @@ choice! {
 // numeric: eighteen hours, as in ISO 8601 libraries
 const OFFSETS: (i64, i64) = (-1_080, 1_080);
 
+/// What a record is about, where and when it happened, and how far it is known.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Origin {
+    /// The yard it belongs to.
+    pub yard: YardId,
+    /// What it is about.
+    pub subject: Subject,
+    /// When it happened.
+    pub at: Instant,
+    /// The offset of the wall clock from UTC where it happened, in minutes east.
+    pub offset_min: i32,
+    /// The time zone where it happened, by its IANA name.
+    pub zone: String,
+    /// Who did it or said it, when somebody said who.
+    pub by: Option<PersonId>,
+    /// How far it is known.
+    pub known: Known,
+}
+
 /// The fields of the envelope in the order of the canonical text.
-const FIELDS: [&str; 15] = [
+const FIELDS: &[&str] = &[
     "after",
     "at",
     "body",
@@ -86,6 +105,34 @@ pub struct Record {
 }
 
 impl Record {
+    /// The first version of a record.
+    ///
+    /// Error: the body is [`Body::Unread`].
+    pub fn new(id: RecordId, origin: Origin, stamp: Stamp, body: &Body) -> Result<Self, LogError> {
+        let root = Path::Record(id.0.as_str());
+        let (Some(kind), Some(value)) = (body.kind(), body.to_value()) else {
+            return Err(root.key("body").missing());
+        };
+        Ok(Self {
+            v: kind.latest().unwrap_or(1),
+            kind,
+            yard: origin.yard,
+            subject: origin.subject,
+            at: origin.at,
+            offset_min: origin.offset_min,
+            zone: origin.zone,
+            by: origin.by,
+            device: stamp.device(),
+            stamp,
+            after: None,
+            gone: false,
+            known: origin.known,
+            body: value,
+            extra: Map::new(),
+            id,
+        })
+    }
+
     /// From its text, canonical or not. Field and value stand in the error, and the id when it could be read.
     pub fn from_text(text: &str) -> Result<Self, LogError> {
         Self::from_value(parse(text)?)
@@ -100,7 +147,14 @@ impl Record {
         } else {
             Path::Record(&name)
         };
-        let map = object(Some(&value), &root)?;
+        let mut map = match value {
+            Value::Object(map) => map,
+            other => return Err(wrong(Some(&other), Shape::Object, &root)),
+        };
+        let body = match map.remove("body") {
+            Some(Value::Object(body)) => Value::Object(body),
+            other => return Err(wrong(other.as_ref(), Shape::Object, &root.key("body"))),
+        };
         let get = |key: &str| map.get(key);
         let device_path = root.key("device");
         let stamp_path = root.key("stamp");
@@ -108,7 +162,7 @@ impl Record {
         let kind_path = root.key("kind");
         let subject_path = root.key("subject");
         let offset = whole(get("offset_min"), OFFSETS, &root.key("offset_min"))?;
-        let record = Self {
+        let mut record = Self {
             id: Stored::read(get("id"), &root.key("id"))?,
             kind: Kind::read(text(get("kind"), &kind_path)?, &kind_path)?,
             v: whole(get("v"), (1, i64::from(u16::MAX)), &root.key("v"))?,
@@ -126,16 +180,14 @@ impl Record {
             },
             gone: Option::<bool>::read(get("gone"), &root.key("gone"))?.unwrap_or(false),
             known: Stored::read(get("known"), &root.key("known"))?,
-            body: Value::Object(object(get("body"), &root.key("body"))?.clone()),
-            extra: map
-                .iter()
-                .filter(|(key, _)| !FIELDS.contains(&key.as_str()))
-                .map(|(key, value)| (key.clone(), value.clone()))
-                .collect(),
+            body,
+            extra: Map::new(),
         };
         if record.after.is_some_and(|after| after >= record.stamp) {
             return Err(after_path.refuse(&record.stamp.to_string(), Allowed::Rising));
         }
+        map.retain(|key, _| !FIELDS.contains(&key.as_str()));
+        record.extra = map;
         Ok(record)
     }
 

@@ -151,7 +151,7 @@ mod tests {
             json!({ "girth_mm": old })
         }
         fn wrap(body: Value) -> Value {
-            json!({ "tape": body })
+            Value::Object(serde_json::Map::from_iter([("tape".to_owned(), body)]))
         }
         let ladder = [
             Rung {

@@ -244,10 +244,10 @@ impl Log {
                 if union.overwritten().len() > before {
                     report.overwritten.push(id.clone());
                 }
-                if let Some(current) = union.current() {
-                    if matches!(Body::read(current)?, Body::Unread) {
-                        report.unread.push(id.clone());
-                    }
+                if let Some(current) = union.current()
+                    && matches!(Body::read(current)?, Body::Unread)
+                {
+                    report.unread.push(id.clone());
                 }
             }
         }

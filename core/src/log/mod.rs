@@ -10,6 +10,7 @@
 //!
 //! What this room does not do: it stores nothing, reads no clock and makes no ids.
 
+mod alike;
 pub mod bodies;
 mod bundle;
 mod canonical;
@@ -24,11 +25,12 @@ mod stamp;
 mod stored;
 mod subject;
 
+pub use alike::alike;
 pub use bodies::Body;
 pub use bundle::Bundle;
 pub use canonical::canonical;
 pub use case::{Case, ClockChange, OffsetMin, ZoneTable};
-pub use envelope::{Known, Record};
+pub use envelope::{Known, Origin, Record};
 pub use error::{Allowed, Form, LogError, Place, Shape};
 pub use json::parse;
 pub use kind::Kind;

@@ -4,7 +4,7 @@ use super::error::{Allowed, Form, LogError, Path};
 use std::fmt;
 
 /// The kinds of subject, in the words that are stored.
-const KINDS: [&str; 5] = ["animal", "group", "lot", "paddock", "yard"];
+const KINDS: &[&str] = &["animal", "group", "lot", "paddock", "yard"];
 
 /// The longest id.
 // numeric: a UUID has 36 characters

@@ -233,21 +233,21 @@ impl LabReportV1 {
             lab: self.lab.as_ref().map(|lab| lab.as_str().to_owned()),
             record: Some(record.clone()),
         })
-        .map_err(|error| refused_by_forage(error, path))
+        .map_err(|error| refused_by_forage(&error, path))
     }
 }
 
 /// What the room `forage` says of a report, with the place of the report.
-fn refused_by_forage(error: ForageError, path: &Path<'_>) -> LogError {
-    let range = |range| LogError::OutOfRange {
+fn refused_by_forage(error: &ForageError, path: &Path<'_>) -> LogError {
+    let range = |range: OutOfRange| LogError::OutOfRange {
         place: path.place(),
         range,
     };
     match error {
-        ForageError::OutOfRange(out) => range(out),
+        ForageError::OutOfRange(out) => range(*out),
         ForageError::OutsideEquation { value, allowed, .. } => range(OutOfRange {
-            bounds: allowed,
-            value,
+            bounds: *allowed,
+            value: *value,
         }),
         ForageError::AsFedWithoutDryMatter => path.key("dry_matter").missing(),
         ForageError::EmptyReport | ForageError::EnergyLacks { .. } | ForageError::Money(_) => {

@@ -114,6 +114,35 @@ bodies! {
 }
 
 impl Body {
+    /// The job that the record does, when it carries one: a tick elsewhere is known by it.
+    pub const fn job(&self) -> Option<&base::JobKey> {
+        match self {
+            Self::Weight(body) => body.job.as_ref(),
+            Self::Condition(body) => body.job.as_ref(),
+            Self::Crest(body) => body.job.as_ref(),
+            Self::LookOver(body) => body.job.as_ref(),
+            Self::NetFilled(body) => body.job.as_ref(),
+            Self::NetHung(body) => body.job.as_ref(),
+            Self::SoakStep(body) => body.job.as_ref(),
+            Self::LeftOver(body) => body.job.as_ref(),
+            Self::Plan(body) => body.job.as_ref(),
+            Self::Job(body) => Some(&body.job),
+            Self::Yard(_)
+            | Self::Person(_)
+            | Self::Animal(_)
+            | Self::Group(_)
+            | Self::Lot(_)
+            | Self::Paddock(_)
+            | Self::Food(_)
+            | Self::Net(_)
+            | Self::Tub(_)
+            | Self::Visits(_)
+            | Self::VetWord(_)
+            | Self::Weather(_)
+            | Self::Unread => None,
+        }
+    }
+
     /// The body of a record, brought up to the latest version of its kind.
     ///
     /// Errors name the record, the field under `body`, the value and what is allowed.

@@ -1,0 +1,3 @@
+//! Laws: properties that hold for every input, tried on many.
+
+mod log;
