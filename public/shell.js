@@ -3,7 +3,8 @@
 (() => {
   const root = document.documentElement;
   const setting = (name) => {
-    try { return localStorage.getItem(name) || ''; } catch { return ''; } // storage may be closed to us
+    // Storage may be closed to us; a setting written as JSON stands in quotes.
+    try { return (localStorage.getItem(name) ?? '').replaceAll('"', ''); } catch { return ''; }
   };
   const dress = () => {
     const theme = setting('tussock-theme');
@@ -15,7 +16,7 @@
   // Somebody who has been here, or who comes by a link into the app, gets the quiet frame and no flash of the first screen.
   const frame = () => {
     if (root.dataset.shell === 'gone' || root.dataset.shell === 'stopped' || root.dataset.app) return;
-    const inside = location.hash.length > 2;
+    const inside = location.hash.length > 2; // more than "#/"
     root.dataset.shell = inside || setting('tussock-known') === '1' ? 'opening' : 'first';
   };
   const stop = (why) => {

@@ -7,7 +7,7 @@ const CACHE = PREFIX + BUILD;
 const SCOPE = self.registration.scope;
 const PAGE = new URL('index.html', SCOPE).href;
 const RESET = new URL('reset.html', SCOPE).href;
-const WHOLE = [...new Set(['index.html', ...FILES])].map((file) => new URL(file, SCOPE).href);
+const WHOLE = [...new Set(['index.html', 'reset.html', ...FILES])].map((file) => new URL(file, SCOPE).href);
 const PATIENCE = 20_000; // ms for mending a file before the person is told
 const code = (href) => /\.(?:js|wasm)$/.test(new URL(href).pathname);
 

@@ -1,5 +1,7 @@
 //! The app in the browser.
 
+pub mod parts;
+
 use leptos::prelude::*;
 use wasm_bindgen::prelude::wasm_bindgen;
 
