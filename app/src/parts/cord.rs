@@ -33,7 +33,8 @@ pub fn Hang(
     }
 }
 
-/// A cord along the page from which small tags hang, such as the nets of the day; its children are [`HungTag`].
+/// A cord along the page from which small tags hang, such as the nets of the day; its children are [`HungTag`]. In a
+/// window under 640 px high it gives its room to the pad: a line of words beside it must say the same.
 #[component]
 pub fn Hung(
     /// What the list is, for screen readers.

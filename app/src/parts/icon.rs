@@ -27,7 +27,10 @@ impl Drawing {
     const fn paths(self) -> &'static str {
         match self {
             Self::Round => "M4 2V22M4 7H8M4 17H8M10.5 3.5H21V10.5H10.5L8 8V6ZM10.5 13.5H21V20.5H10.5L8 18V16Z",
-            Self::Horses => "M8 3 5 8 8 20H16L19 8 16 3ZM6.3 13.5H17.7M5 8H19M12 20V23",
+            Self::Horses => {
+                "M8 2H16M8 2 5 14M16 2 19 14M5 14C7 11.5 17 11.5 19 14C19 19 17 20 12 20S5 19 5 14ZM7 7C8 10 16 10 17 \
+                 7M12 20V23"
+            }
             Self::Shed => {
                 "M12 6V4A2 2 0 1 1 14 2M12 6C6 8 4 12 4 15A8 7 0 0 0 20 15C20 12 18 8 12 6ZM6 11 16 21M18 11 8 21M12 6 \
                  4.5 17M12 6 19.5 17"

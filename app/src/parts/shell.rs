@@ -4,6 +4,13 @@ use web_sys::{CustomEvent, CustomEventInit, Element, EventTarget};
 
 /// The id of the element the app mounts into.
 pub const MOUNT: &str = "app";
+/// The localStorage key that says, with the value `1`, that somebody has been here: the next start then shows the quiet
+/// frame and no flash of the first-run screen.
+pub const KNOWN_KEY: &str = "tussock-known";
+/// The localStorage key of the theme: `system`, `paper` or `slate`. Call [`dress`] after a change.
+pub const THEME_KEY: &str = "tussock-theme";
+/// The localStorage key of the hand: `right` or `left`. Call [`dress`] after a change.
+pub const HAND_KEY: &str = "tussock-hand";
 /// The event that stops the page; its detail is a text.
 const PANIC: &str = "tussock-panic";
 /// The event by which the person's yes to a newer build reaches `start.js`.

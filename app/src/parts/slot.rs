@@ -140,7 +140,8 @@ pub fn ReadingSlot(
                     autocomplete="off"
                     enterkeyhint="done"
                     aria-describedby=note_id.clone()
-                    data-chars=move || shown().chars().count().clamp(1, 7).to_string()
+                    data-digits=move || shown().chars().filter(char::is_ascii_digit).count().clamp(1, 7).to_string()
+                    data-point=move || shown().contains(['.', ',']).then_some("")
                     placeholder=target
                     prop:value=value
                     on:input:target=move |event| on_input.run(event.target().value())
