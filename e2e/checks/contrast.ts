@@ -1,8 +1,15 @@
-/** Contrast of the colour tokens, worked out from the style sheet by the formula of WCAG 2. */
+/**
+ * Contrast of the colour tokens by the formula of WCAG 2.
+ *
+ * The tokens are the style sheet's own, as its rules settle them for each theme and each wish for
+ * more contrast; the ratio is worked out from them and from nothing that is painted.
+ */
+import type { Page } from '@playwright/test';
 
-/** One set of colour tokens with the rule it stands in. */
+/** The colour tokens in force under one choice of theme and contrast. */
 export interface Palette {
-  readonly rule: string;
+  /** The choice, in words. */
+  readonly choice: string;
   readonly tokens: ReadonlyMap<string, string>;
 }
 
@@ -79,17 +86,33 @@ export function rulesOf(css: string): { rule: string; body: string }[] {
   return found;
 }
 
-/** Every rule that sets a ground, as a palette that falls back to the first one for what it leaves unsaid. */
-export function palettesOf(css: string): Palette[] {
+/** The palettes of the page in sight, under every choice that changes them. The page's own choice is put back. */
+export async function palettesOf(page: Page): Promise<Palette[]> {
   const palettes: Palette[] = [];
-  for (const { rule, body } of rulesOf(css)) {
-    const own = new Map<string, string>();
-    for (const [, name, value] of body.matchAll(/--([\w-]+)\s*:\s*([^;]+?)\s*(?:;|$)/g)) {
-      if (name !== undefined && value !== undefined && colourTokens.includes(name)) own.set(name, value);
+  for (const chosen of ['', 'paper', 'slate']) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      for (const more of ['no-preference', 'more'] as const) {
+        await page.emulateMedia({ colorScheme, contrast: more });
+        const values = await page.evaluate(
+          ([theme, names]) => {
+            const root = document.documentElement;
+            const before = root.dataset['theme'];
+            if (theme === '') delete root.dataset['theme'];
+            else root.dataset['theme'] = theme;
+            const style = getComputedStyle(root);
+            const read = names.map((name): [string, string] => [name, style.getPropertyValue(`--${name}`).trim()]);
+            if (before === undefined) delete root.dataset['theme'];
+            else root.dataset['theme'] = before;
+            return read;
+          },
+          [chosen, [...colourTokens]] as const,
+        );
+        const choice = `${chosen === '' ? 'no theme chosen' : chosen}, phone ${colorScheme}, contrast ${more}`;
+        palettes.push({ choice, tokens: new Map(values.filter(([, value]) => value !== '')) });
+      }
     }
-    if (!own.has('ground')) continue;
-    palettes.push({ rule, tokens: new Map([...(palettes[0]?.tokens ?? []), ...own]) });
   }
+  await page.emulateMedia({ colorScheme: 'light', contrast: 'no-preference' });
   return palettes;
 }
 
@@ -100,11 +123,11 @@ export function contrastFaults(palette: Palette): string[] {
     const one = palette.tokens.get(front);
     const other = palette.tokens.get(back);
     if (one === undefined || other === undefined) {
-      faults.push(`${palette.rule}: ${one === undefined ? front : back} is not set`);
+      faults.push(`${palette.choice}: ${one === undefined ? front : back} is not set`);
       continue;
     }
     const ratio = contrast(one, other);
-    if (ratio < least) faults.push(`${palette.rule}: ${front} on ${back} is ${ratio.toFixed(2)}, under ${least}`);
+    if (ratio < least) faults.push(`${palette.choice}: ${front} on ${back} is ${ratio.toFixed(2)}, under ${least}`);
   }
   return faults;
 }

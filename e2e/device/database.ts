@@ -46,3 +46,22 @@ export async function records(page: Page, kind: string, database = 'tussock'): P
     .map((row) => JSON.parse(String(row['json'])) as Row)
     .filter((record) => record['kind'] === kind);
 }
+
+/** Puts one row into `records` where no app has made the database yet, as a person's phone might hold one. */
+export async function putRow(page: Page, row: { readonly id: string; readonly json: string }): Promise<void> {
+  await page.evaluate(async (given) => {
+    const opened = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = indexedDB.open('tussock', 1);
+      request.onupgradeneeded = () => request.result.createObjectStore('records', { keyPath: 'id' });
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    await new Promise<void>((resolve, reject) => {
+      const writing = opened.transaction('records', 'readwrite');
+      writing.objectStore('records').put(given);
+      writing.oncomplete = () => resolve();
+      writing.onabort = () => reject(writing.error);
+    });
+    opened.close();
+  }, row);
+}

@@ -82,3 +82,8 @@ export async function newWorkerWaits(page: Page): Promise<void> {
     )
     .toBe('waits');
 }
+
+/** What the app does when a person takes the offered update: the event that start.js waits for. */
+export async function takeTheUpdate(page: Page): Promise<void> {
+  await page.evaluate(() => dispatchEvent(new CustomEvent('tussock-apply-update')));
+}

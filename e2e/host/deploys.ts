@@ -47,3 +47,16 @@ export async function fileLike(pattern: RegExp, folder: string = dist): Promise<
   }
   return { path, text: await readFile(join(folder, path), 'utf8') };
 }
+
+/** Every rule of the build: its style sheets and what its pages carry inside. */
+export async function styleOf(folder: string = dist): Promise<string> {
+  const sheets: string[] = [];
+  for (const path of await filesOf(folder)) {
+    if (!/\.(css|html)$/.test(path)) continue;
+    const text = await readFile(join(folder, path), 'utf8');
+    if (path.endsWith('.css')) sheets.push(text);
+    else for (const [, inside] of text.matchAll(/<style>([\s\S]*?)<\/style>/g)) sheets.push(inside ?? '');
+  }
+  if (!sheets.some((sheet) => sheet.includes('--ground'))) throw new Error('no style sheet of the build sets the tokens');
+  return [...new Set(sheets)].join('\n');
+}

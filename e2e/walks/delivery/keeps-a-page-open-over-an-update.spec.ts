@@ -1,11 +1,12 @@
 /** A new release comes out while somebody has the app open. */
 import type { Page } from '@playwright/test';
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
+import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { cached, firstVisitIsOver, newWorkerWaits } from '../../device/worker.ts';
-import { link, sentence } from '../../hands/hands.ts';
-import { fileLike, filesOf, stamped } from '../../host/deploys.ts';
+import { cached, firstVisitIsOver, newWorkerWaits, takeTheUpdate } from '../../device/worker.ts';
+import { sentence } from '../../hands/hands.ts';
+import { PlaywrightHands } from '../../hands/playwright.ts';
+import { filesOf, stamped } from '../../host/deploys.ts';
 import { dist } from '../../house/settings.ts';
 import { expect, test } from '../../walk.ts';
 
@@ -20,86 +21,129 @@ function sha256(bytes: Buffer): string {
   return createHash('sha256').update(bytes).digest('hex');
 }
 
-/** Collects what a page is answered with from now on: path and SHA-256 of each body. */
-function collect(page: Page): () => Promise<Map<string, string>> {
+/** Which build a page has been answered with since the collecting began. */
+interface Answers {
+  /** `old` or `new` where every body fits that one build, `mixed` where neither fits, and the paths that differ. */
+  verdict(): Promise<string>;
+}
+
+/** Collects what a page is answered with: the page itself, scripts, wasm, pictures. */
+function collect(page: Page, builds: { readonly old: Set<string>; readonly new: Set<string> }): Answers {
   const bodies: Promise<[string, string]>[] = [];
   page.on('response', (response) => {
     const { pathname } = new URL(response.url());
-    if (response.status() === 200 && !pathname.endsWith('/sw.js')) {
-      bodies.push(response.body().then((body) => [pathname, sha256(body)]));
-    }
+    if (response.status() !== 200 || pathname.endsWith('/sw.js')) return;
+    bodies.push(response.body().then((body) => [pathname, sha256(body)]));
   });
-  return async () => {
-    const settled = await Promise.allSettled(bodies);
-    return new Map(settled.flatMap((one) => (one.status === 'fulfilled' ? [one.value] : [])));
+  return {
+    verdict: async () => {
+      const settled = await Promise.allSettled(bodies);
+      const answers = settled.flatMap((one) => (one.status === 'fulfilled' ? [one.value] : []));
+      if (!answers.some(([path]) => path.endsWith('.wasm'))) return 'no wasm came';
+      const strangers = (build: Set<string>): string[] => answers.filter(([, print]) => !build.has(print)).map(([path]) => path);
+      const [notOld, notNew] = [strangers(builds.old), strangers(builds.new)];
+      if (notOld.length > 0 && notNew.length > 0) return `mixed: ${notOld.join(', ')} against ${notNew.join(', ')}`;
+      if (notOld.length === 0 && notNew.length === 0) return 'the two builds are the same';
+      return notOld.length === 0 ? 'old' : 'new';
+    },
   };
 }
 
-test('the open page keeps its build, and the next start has the new one whole', async ({ hands, host, page, context }) => {
+test('the open page keeps its build until it is left, and the next start has the new one whole', async ({ hands, host, page, context }) => {
   const next = await stamped('B');
-  const [oldPrints, newPrints] = [await printsOf(dist), await printsOf(next)];
-  const [oldPage, newPage] = [await fileLike(/^index\.html$/), await fileLike(/^index\.html$/, next)];
-  expect(oldPage.text, 'the two deploys differ in the page').not.toBe(newPage.text);
-  expect((await fileLike(/^sw\.js$/)).text, 'and in the worker').not.toBe((await fileLike(/^sw\.js$/, next)).text);
-
-  await hands.open('');
-  await firstVisitIsOver(page);
-  const answered = collect(page);
+  const builds = { old: await printsOf(dist), new: await printsOf(next) };
   await hands.open('#/start');
   const first = await hands.see(sentence());
+  await firstVisitIsOver(page);
 
   await host.deploy(next);
   await newWorkerWaits(page);
-  const caches = new Set((await cached(page)).map(({ cache }) => cache));
-  expect(caches.size, 'both builds lie in caches of their own').toBe(2);
+  expect(new Set((await cached(page)).map(({ cache }) => cache)).size, 'each build lies in a cache of its own').toBe(2);
 
-  // The page that is open goes on, and whatever it loads now is still of its own build.
+  // The page that is open goes on, and what it loads is still of its own build, even when it is loaded anew.
   expect(await hands.see(sentence())).toBe(first);
+  const reloaded = collect(page, builds);
   await page.reload();
-  await hands.see(sentence());
-  const old = await answered();
-  expect(old.size).toBeGreaterThan(0);
-  for (const [path, print] of old) expect(oldPrints.has(print), `${path} is of the old build`).toBe(true);
+  expect(await hands.see(sentence())).toBe(first);
+  await expect.poll(() => reloaded.verdict()).toBe('old');
 
-  // Once no page of the old build is left, the new worker takes over for the next start.
-  const answeredNext = await context.newPage().then(async (fresh) => {
-    await page.close();
-    const read = collect(fresh);
-    await expect
-      .poll(
-        async () => {
-          await fresh.goto(host.home);
-          return (await fresh.content()).length > 0 && (await readBuild(fresh, newPage.text));
-        },
-        { message: 'the new build starts' },
-      )
-      .toBe(true);
-    return read;
-  });
-  const all = await answeredNext();
-  expect([...all.values()].some((print) => newPrints.has(print) && !oldPrints.has(print))).toBe(true);
+  // Once the last page of the old build is left, the next start is of the new one.
+  await page.close();
+  await expect
+    .poll(
+      async () => {
+        const fresh = await context.newPage();
+        const started = collect(fresh, builds);
+        await fresh.goto(`${host.home}#/start`);
+        await new PlaywrightHands({ page: fresh, home: () => host.home, finger: true }).see(sentence());
+        const verdict = await started.verdict();
+        await fresh.close();
+        return verdict;
+      },
+      { message: 'the new build starts' },
+    )
+    .toBe('new');
 });
 
-test('a page that is answered by neither build alone is never seen', async ({ hands, host, page }) => {
+test('taking the update reloads the tab it was taken in, and no other', async ({ hands, host, page, context }) => {
   const next = await stamped('C');
-  const [oldPrints, newPrints] = [await printsOf(dist), await printsOf(next)];
-  await hands.open('');
+  const builds = { old: await printsOf(dist), new: await printsOf(next) };
+  await hands.open('#/start');
+  const first = await hands.see(sentence());
+  await firstVisitIsOver(page);
+  const other = await context.newPage();
+  await other.goto(`${host.home}#/start`);
+  const otherHands = new PlaywrightHands({ page: other, home: () => host.home, finger: true });
+  expect(await otherHands.see(sentence())).toBe(first);
+  await other.evaluate(() => {
+    document.title = 'not reloaded';
+  });
+
+  await host.deploy(next);
+  await newWorkerWaits(page);
+  const taken = collect(page, builds);
+  const reloaded = page.waitForEvent('load');
+  await takeTheUpdate(page);
+  await reloaded;
+  expect(await hands.see(sentence())).toBe(first);
+  await expect.poll(() => taken.verdict()).toBe('new');
+  expect(await other.title(), 'the other tab was left alone').toBe('not reloaded');
+  expect(await otherHands.see(sentence())).toBe(first);
+});
+
+test('no start is ever answered by two builds', async ({ hands, host, page }) => {
+  const next = await stamped('D');
+  const builds = { old: await printsOf(dist), new: await printsOf(next) };
+  await hands.open('#/start');
+  await hands.see(sentence());
   await firstVisitIsOver(page);
   await host.deploy(next);
-
   for (let start = 0; start < 5; start += 1) {
-    const answered = collect(page);
+    const answers = collect(page, builds);
     await hands.open(start % 2 === 0 ? '#/start' : '#/example');
     await hands.see(sentence());
-    const prints = [...(await answered()).values()];
-    const whole = prints.every((print) => oldPrints.has(print)) || prints.every((print) => newPrints.has(print));
-    expect(whole, `start ${start} is of one build`).toBe(true);
+    await expect.poll(() => answers.verdict(), { message: `start ${start}` }).toMatch(/^(old|new)$/);
   }
-  await hands.open('');
-  await hands.see(link('Start'));
 });
 
-/** Whether the page's document is the one of this deploy, byte for byte. */
-async function readBuild(page: Page, document: string): Promise<boolean> {
-  return page.evaluate(async (wanted) => (await (await fetch(location.href.replace(/#.*/, ''))).text()) === wanted, document);
-}
+test('a release with a file missing is not taken, and the old one goes on', async ({ hands, host, page, watch }) => {
+  watch.expects(/404/, 'the release lacks a file');
+  const next = await stamped('E');
+  const [wasm] = (await filesOf(next)).filter((path) => path.endsWith('.wasm'));
+  await rm(join(next, wasm ?? ''));
+  await hands.open('#/start');
+  const first = await hands.see(sentence());
+  await firstVisitIsOver(page);
+  await host.deploy(next);
+  const outcome = await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    await registration?.update().catch(() => undefined);
+    const worker = registration?.installing ?? registration?.waiting;
+    if (worker === null || worker === undefined) return 'none';
+    while (worker.state === 'installing') await new Promise((resolve) => worker.addEventListener('statechange', resolve, { once: true }));
+    return worker.state;
+  });
+  expect(outcome, 'the broken release is thrown away').toBe('redundant');
+  await hands.open('#/start');
+  expect(await hands.see(sentence())).toBe(first);
+});

@@ -7,8 +7,8 @@ import { filesOf } from '../../host/deploys.ts';
 import { dist } from '../../house/settings.ts';
 import { expect, test } from '../../walk.ts';
 
-/** Of no use without a network: the worker itself, the page for when all else fails, the host's own pages. */
-const onlineOnly = new Set(['sw.js', 'reset.html', 'robots.txt', '404.html']);
+/** Of no use without a network: the worker itself and the host's own pages. */
+const onlineOnly = new Set(['sw.js', 'robots.txt', '404.html']);
 
 test('every file of the build is in the cache, byte for byte', async ({ hands, host, page }) => {
   await hands.open('');
@@ -24,7 +24,7 @@ test('every file of the build is in the cache, byte for byte', async ({ hands, h
     if (onlineOnly.has(file)) continue;
     wanted.set(file, createHash('sha256').update(await readFile(join(dist, file))).digest('hex'));
   }
-  expect(wanted.size, 'a page, a style sheet, a script and a wasm at the least').toBeGreaterThanOrEqual(4);
+  expect(wanted.size, 'a page, two scripts, a wasm and the icons at the least').toBeGreaterThanOrEqual(8);
   // The page may be kept under its own name or under the folder's.
   const found = new Map(inCache.map(({ url, sha256 }) => [url.slice(host.home.length) || 'index.html', sha256]));
   expect(Object.fromEntries([...found].sort())).toEqual(Object.fromEntries([...wanted].sort()));

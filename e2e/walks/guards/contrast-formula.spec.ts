@@ -16,16 +16,16 @@ test('the ratio is the one WCAG gives', () => {
   expect(contrast('#D9C983', '#4A4326')).toBeCloseTo(6.0, 1);
 });
 
-test('a faint text token, a faint edge and a missing token are found, in any rule', () => {
-  const css = `/* } */ @layer tokens{:root{${tokens}} @media (prefers-color-scheme:dark){:root{--ground:#fff;--soft:#777;--line:#999}}}`;
-  const [paper, slate] = palettesOf(css);
-  expect(paper === undefined ? [] : contrastFaults(paper)).toEqual([]);
-  expect(slate?.rule).toBe('@layer tokens / @media (prefers-color-scheme:dark) / :root');
-  const faults = slate === undefined ? '' : contrastFaults(slate).join('\n');
-  expect(faults).toContain('soft on ground is 4.48, under 7');
-  expect(faults).toContain('line on ground is 2.85, under 3');
-  const [bare] = palettesOf(':root{--ground:#fff}');
-  expect(bare === undefined ? '' : contrastFaults(bare).join('\n')).toContain('ink is not set');
+test('a faint text token, a faint edge and a missing token are found, under each choice', async ({ page }) => {
+  const draw = (css: string): Promise<void> => page.setContent(`<!doctype html><style>${css}</style><p>x</p>`);
+  await draw(`/* } */ @layer tokens{:root{${tokens}} :root[data-theme=slate]{--soft:#777}
+    @media (prefers-contrast:more){:root{--line:#999}}}`);
+  const faults = (await palettesOf(page)).flatMap(contrastFaults);
+  expect(faults).toContain('slate, phone dark, contrast no-preference: soft on ground is 4.48, under 7');
+  expect(faults).toContain('paper, phone light, contrast more: line on ground is 2.85, under 3');
+  expect(faults.filter((fault) => /^(no theme|paper).*no-preference/.test(fault))).toEqual([]);
+  await draw(':root{--ground:#fff}');
+  expect((await palettesOf(page)).flatMap(contrastFaults).join('\n')).toContain('ink is not set');
 });
 
 test('a colour outside the palettes is found', () => {

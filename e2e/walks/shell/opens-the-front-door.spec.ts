@@ -26,14 +26,23 @@ test('the first screen can be read before the wasm has come', async ({ hands, pa
   await expect.poll(() => hands.see(sentence()), { message: 'the app opens the first question' }).not.toBe(first);
 });
 
-test('without the wasm the shell stays and says what to do', async ({ hands, page, watch }) => {
-  watch.expects(/\.wasm|wasm|Failed to fetch|fetch/i, 'the wasm never comes');
+test('without the wasm it says so, and Reload starts it once the wasm comes', async ({ hands, page, watch }) => {
+  watch.expects(/wasm/, 'the wasm does not come at first');
   await page.route('**/*.wasm', (route) => route.abort());
   await hands.open('');
-  await hands.see(sentence());
-  await expect
-    .poll(async () => (await hands.count(link(/mend|reset|try again|copy/i))) + (await hands.count(button(/mend|reset|try again/i))), {
-      message: 'a way out is offered',
-    })
-    .toBeGreaterThan(0);
+  const told = await hands.see(sentence());
+  await hands.see(link('Save a copy, mend the app'));
+  expect(await hands.count(link('Start')), 'nothing is offered that would not work').toBe(0);
+
+  await page.unroute('**/*.wasm');
+  await hands.tap(button('Reload'));
+  await hands.see(link('Start'));
+  expect(await hands.see(sentence())).not.toBe(told);
+});
+
+test('a script that never comes is told as well', async ({ hands, page, watch }) => {
+  watch.expects(/ERR_FAILED/, 'the script never comes');
+  await page.route('**/start-*.js', (route) => route.abort());
+  await hands.open('');
+  await hands.see(button('Reload'));
 });
