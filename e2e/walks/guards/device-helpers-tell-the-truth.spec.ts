@@ -2,6 +2,7 @@
 import type { Page } from '@playwright/test';
 import { sleepFor, wakeAt } from '../../device/clock.ts';
 import { databases, putRow, rows } from '../../device/database.ts';
+import { canRefuse, refuseNextWrite } from '../../device/faults.ts';
 import { expect, test } from '../../walk.ts';
 
 /** A bare page of this origin, without the app. */
@@ -60,6 +61,16 @@ test('each transaction is seen with its mode and durability', async ({ transacti
     { database: 'tussock', stores: ['records'], mode: 'readwrite', durability: 'strict' },
     { database: 'tussock', stores: ['records'], mode: 'readonly', durability: 'not asked' },
   ]);
+});
+
+test('a refused write puts nothing, and only the next one is refused', async ({ context, page, host }) => {
+  await canRefuse(context);
+  await bare(page, host.home);
+  await putRow(page, { id: 'a', json: '{}' });
+  await refuseNextWrite(page);
+  await expect(putRow(page, { id: 'b', json: '{}' }), 'the transaction aborts').rejects.toThrow();
+  await putRow(page, { id: 'c', json: '{}' });
+  expect((await rows(page, 'records')).map(({ id }) => id)).toEqual(['a', 'c']);
 });
 
 test('a killed browser says no farewell, and what it had committed is there', async ({ pocket, host }) => {
