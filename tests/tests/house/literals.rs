@@ -68,12 +68,11 @@ pub(crate) fn test_only_files(file: &File, syntax: &syn::File) -> Vec<String> {
             },
             _ => None,
         });
-        match given {
-            Some(path) => found.push(format!("{folder}/{path}")),
-            None => {
-                found.push(format!("{own}/{}.rs", module.ident));
-                found.push(format!("{own}/{}/mod.rs", module.ident));
-            }
+        if let Some(path) = given {
+            found.push(format!("{folder}/{path}"));
+        } else {
+            found.push(format!("{own}/{}.rs", module.ident));
+            found.push(format!("{own}/{}/mod.rs", module.ident));
         }
     }
     found
