@@ -30,10 +30,10 @@ impl File {
     }
 
     /// Whether the file lies in one of these folders, or is one of these files.
-    pub(crate) fn within(&self, places: &[&str]) -> bool {
+    pub(crate) fn within(&self, places: &[impl AsRef<str>]) -> bool {
         places.iter().any(|place| {
             self.path
-                .strip_prefix(place)
+                .strip_prefix(place.as_ref())
                 .is_some_and(|rest| rest.is_empty() || rest.starts_with('/'))
         })
     }
