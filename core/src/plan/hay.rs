@@ -150,6 +150,10 @@ pub(super) struct Floors {
     pub energy: Option<Energy>,
 }
 
+/// A floor is met from above: the last bit of a product must not fall under it.
+// numeric: a billionth of the day's hay
+const ROUNDED_UP: f64 = 1.0 + 1e-9;
+
 /// Finds the forage of the day: what is wanted, raised until the least of it keeps its floors.
 pub(super) fn amounts(
     feedings: &[Feeding<'_>],
@@ -181,13 +185,13 @@ pub(super) fn amounts(
     let short = floors.dry_matter / least_of(forage);
     if 1.0 < short {
         raised.push(Raised::ToDryMatterFloor { factor: short });
-        forage = forage * short;
+        forage = forage * (short * ROUNDED_UP);
     }
     if let Some(floor) = floors.energy {
         let short = floor / energy_of(forage).least;
         if 1.0 < short {
             raised.push(Raised::ToEnergyFloor { factor: short });
-            forage = forage * short;
+            forage = forage * (short * ROUNDED_UP);
         }
     }
     let out: AsFed = weighed(forage).iter().map(|(_, fed)| *fed).sum();
