@@ -27,7 +27,6 @@ mod stamp;
 mod stored;
 mod subject;
 
-pub use account::{account, account_error, account_group};
 pub use alike::alike;
 pub use bodies::Body;
 pub use bundle::Bundle;
