@@ -306,3 +306,22 @@ fn the_laboratory_report_of_the_worked_example() {
     assert!((report.calcium_to_phosphorus().unwrap() - 5.5).abs() < 1e-9);
     assert!(report.fructan().is_none());
 }
+
+#[test]
+fn a_day_of_tested_hays_is_not_sent_to_be_tested_again() {
+    let tested = |wsc| MixPart {
+        dry: DryMatter::kg(4.0),
+        sugar: Some(estimate(
+            &lot(
+                ForageClass::Grass,
+                &[(Analyte::Wsc, wsc), (Analyte::Starch, 1.0)],
+            ),
+            Fed::Dry,
+        )),
+    };
+    let day = mix(&[tested(8.0), tested(9.5)]).unwrap();
+    let j = judge(&day, &limits(RiskLevel::Proven));
+    assert!(matches!(j.verdict, Verdict::NotProven { .. }));
+    assert_eq!(j.doubts, [Doubt::NearLimit]);
+    assert_eq!(j.ways_out, [WayOut::Soak, WayOut::AnotherLot]);
+}

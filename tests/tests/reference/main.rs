@@ -7,6 +7,8 @@
     reason = "the room modules are doors of one test binary"
 )]
 
+mod forage;
+mod soak;
 mod units;
 
 use std::collections::BTreeMap;
@@ -20,7 +22,11 @@ const INDEPENDENT: usize = 30;
 
 /// Each room: its formulas and how many rows it answers for in each table.
 fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
-    vec![("units", units::formulas(), units::rows())]
+    vec![
+        ("units", units::formulas(), units::rows()),
+        ("forage", forage::formulas(), forage::rows()),
+        ("soak", soak::formulas(), soak::rows()),
+    ]
 }
 
 fn formulas() -> BTreeMap<&'static str, Formula> {
