@@ -5,6 +5,8 @@
 pub mod device;
 pub mod keep;
 
+pub mod parts;
+
 use leptos::prelude::*;
 use wasm_bindgen::prelude::wasm_bindgen;
 

@@ -6,3 +6,4 @@
 //! - `vectors/` holds the generators of what another program computed, with their output beside them.
 
 pub mod reference;
+pub mod zone;

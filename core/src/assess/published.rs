@@ -138,9 +138,12 @@ table! {
     /// Error of girth and length for a horse, either way.
     "band_girth_length" BAND_GIRTH_LENGTH: f64 = 10.0;
         "%", Ours, Tussock, "assess/published.rs";
+    /// Mean error of girth and length as another author found it, the best of the methods compared; the band holds it.
+    "girth_length_mean_error" GIRTH_LENGTH_MEAN_ERROR: f64 = -1.4;
+        "%", Published, EllisThesis2003, "abstract, all animals";
     /// Error of girth and length under 112 cm, either way.
     "band_small" BAND_SMALL: f64 = 15.0;
-        "%", Ours, Tussock, "assess/published.rs";
+        "%", Ours, Tussock, "assess/published.rs; the coefficients of Catalano 2019 for miniatures were not found";
     /// Error of the equations for foals, weanlings and yearlings, either way.
     "band_young" BAND_YOUNG: f64 = 15.0;
         "%", Ours, Tussock, "assess/published.rs";
@@ -234,17 +237,17 @@ table! {
         "condition 1 to 9", Ours, Tussock, "assess/published.rs";
     /// Condition from one answer: ribs seen. The words are the scale's, the range is ours.
     "ribs_seen" RIBS_SEEN: (f64, f64) = (3.0, 4.0);
-        "condition 1 to 9", Ours, Henneke1983, "the scale's words on ribs; the range is ours";
+        "condition 1 to 9", Ours, Tussock, "after the words of Henneke 1983 on ribs";
     /// Condition from one answer: ribs not seen and easily felt. The words are the scale's, the range is ours.
     "ribs_felt_easily" RIBS_FELT_EASILY: (f64, f64) = (4.5, 5.5);
-        "condition 1 to 9", Ours, Henneke1983, "the scale's words on ribs; the range is ours";
+        "condition 1 to 9", Ours, Tussock, "after the words of Henneke 1983 on ribs";
     /// Condition from one answer: ribs felt only through a soft cover or with pressure. The words are the scale's, the
     /// range is ours.
     "ribs_felt_with_pressure" RIBS_FELT_WITH_PRESSURE: (f64, f64) = (6.0, 7.0);
-        "condition 1 to 9", Ours, Henneke1983, "the scale's words on ribs; the range is ours";
+        "condition 1 to 9", Ours, Tussock, "after the words of Henneke 1983 on ribs";
     /// Condition from one answer: ribs hard to feel or not felt. The words are the scale's, the range is ours.
     "ribs_not_felt" RIBS_NOT_FELT: (f64, f64) = (8.0, 9.0);
-        "condition 1 to 9", Ours, Henneke1983, "the scale's words on ribs; the range is ours";
+        "condition 1 to 9", Ours, Tussock, "after the words of Henneke 1983 on ribs";
     /// The crest scale.
     "crest" CREST: Bounds = Bounds::new("crest", 0.0, 5.0);
         "", Published, Carter2009Crest, "scale";

@@ -91,7 +91,7 @@ fn middle_of_the_longest(visits: &[LocalTime]) -> Option<LocalTime> {
         .map(|(hours, visit)| (hour_of(*visit) + hours / 2.0).rem_euclid(day_hours()))?;
     let hour = longest.floor();
     let minute = ((longest - hour) * MINUTES_PER_HOUR as f64).floor();
-    // numeric: both are below 60 by construction, so the casts lose nothing
+    // Both are below 60 by construction, so the casts lose nothing
     #[allow(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,

@@ -1,7 +1,7 @@
 //! Eating rates, gaps and what mends them.
 
 use crate::sources::{Mark, Published, Work, list_constants};
-use crate::units::Bounds;
+use crate::units::{Bounds, Length};
 
 const fn glunk(
     id: &'static str,
@@ -60,6 +60,24 @@ pub const RATE_MEDIUM: Published<f64> =
 /// Rate from a net with 3.2 cm holes.
 pub const RATE_SMALL: Published<f64> =
     glunk("day.rate_small", 0.88, "kg dry matter/h", "mean rate");
+
+const fn hole(id: &'static str, cm: f64) -> Published<Length> {
+    Published {
+        id,
+        value: Length::cm(cm),
+        unit: "",
+        work: Work::Glunk2014Nets,
+        place: "hole sizes of the trial",
+        mark: Mark::Published,
+    }
+}
+
+/// The small holes of the trial.
+pub const HOLE_SMALL: Published<Length> = hole("day.hole_small", 3.2);
+/// The medium holes of the trial.
+pub const HOLE_MEDIUM: Published<Length> = hole("day.hole_medium", 4.4);
+/// The large holes of the trial.
+pub const HOLE_LARGE: Published<Length> = hole("day.hole_large", 15.2);
 
 /// Grams of dry matter a kilogram of body weight an hour, from the floor, in the same trial.
 pub const LOOSE_PER_BODY: Published<f64> = Published {
@@ -146,8 +164,8 @@ pub const NIGHT_FROM: Published<u32> = Published {
     id: "day.night_from",
     value: 20,
     unit: "hour of the day",
-    work: Work::Husted2009,
-    place: "fasting by night did no harm where fasting by day did; the hours are ours",
+    work: Work::Tussock,
+    place: "after Husted 2009: fasting by night did no harm where fasting by day did; the hours are ours",
     mark: Mark::Ours,
 };
 
@@ -156,17 +174,34 @@ pub const NIGHT_TO: Published<u32> = Published {
     id: "day.night_to",
     value: 7,
     unit: "hour of the day",
-    work: Work::Husted2009,
-    place: "fasting by night did no harm where fasting by day did; the hours are ours",
+    work: Work::Tussock,
+    place: "after Husted 2009: fasting by night did no harm where fasting by day did; the hours are ours",
     mark: Mark::Ours,
 };
 
 /// What a day's dry matter may be, in kilograms.
-pub const DAY_DRY_MATTER: Bounds = Bounds::new("day_dry_matter_kg", 0.1, 60.0);
+pub const DAY_DRY_MATTER: Published<Bounds> = Published {
+    id: "day.day_dry_matter",
+    value: Bounds::new("day_dry_matter_kg", 0.1, 60.0),
+    unit: "",
+    work: Work::Tussock,
+    place: "outside it a misplaced decimal is likelier",
+    mark: Mark::Ours,
+};
 /// What a measured eating rate may be, in kilograms of dry matter an hour.
-pub const MEASURED_RATE: Bounds = Bounds::new("eating_rate_kg_per_h", 0.02, 6.0);
+pub const MEASURED_RATE: Published<Bounds> = Published {
+    id: "day.measured_rate",
+    value: Bounds::new("eating_rate_kg_per_h", 0.02, 6.0),
+    unit: "",
+    work: Work::Tussock,
+    place: "outside it a misplaced decimal is likelier",
+    mark: Mark::Ours,
+};
 
 list_constants![
+    HOLE_SMALL,
+    HOLE_MEDIUM,
+    HOLE_LARGE,
     HOURS_LOOSE,
     HOURS_LARGE,
     HOURS_MEDIUM,
@@ -185,4 +220,6 @@ list_constants![
     SCALE_STEP,
     NIGHT_FROM,
     NIGHT_TO,
+    DAY_DRY_MATTER,
+    MEASURED_RATE,
 ];

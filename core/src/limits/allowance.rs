@@ -10,7 +10,8 @@ use super::ends::Ends;
 use super::error::{ASKED, CONDITION, LimitsError, WEIGHT};
 use super::need::Basis;
 use super::published::{
-    FLOOR, FLOOR_WITHOUT_VET, HOLDING_STEP, NEEDS_WEIGHT, START, START_DONKEY, STEPS,
+    CONDITION_APART, CONDITION_FAT, DAYS_AT_START, FLOOR, FLOOR_WITHOUT_VET, HOLDING_STEP,
+    NEEDS_WEIGHT, START, START_DONKEY, STEPS,
 };
 use super::vet_list::{expired_word, lowest_level_word};
 use crate::animal::{Animal, Answer, BodyType, Goal, Laminitis, Phase, State, VetWord};
@@ -295,10 +296,14 @@ pub fn allowance(of: &AllowanceFor<'_>) -> Result<Allowance, LimitsError> {
     let wanted = of.asked.or(of.now).unwrap_or(*start);
     let mut level = wanted;
     if wanted < *start {
+        from = from
+            .constant(&DAYS_AT_START)
+            .constant(&CONDITION_FAT)
+            .constant(&CONDITION_APART)
+            .constant(&FLOOR_WITHOUT_VET);
         if bars.is_empty() {
             if word.is_none() && wanted < *FLOOR_WITHOUT_VET {
                 why.push(AllowanceReason::HeldWithoutVet { wanted });
-                from = from.constant(&FLOOR_WITHOUT_VET);
                 level = *FLOOR_WITHOUT_VET;
             }
         } else {

@@ -29,6 +29,11 @@ mod upper;
 mod vet_list;
 mod water;
 
+#[cfg(test)]
+mod laws;
+#[cfg(test)]
+mod tests;
+
 pub use allowance::{
     Allowance, AllowanceFor, AllowanceReason, Offer, Weighings, allowance, starting_level,
     step_down, step_up,

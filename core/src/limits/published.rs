@@ -147,7 +147,7 @@ published! {
     /// Most zinc.
     MOST_ZINC: UpperContent = UpperContent::Share(ShareOfDm::mg_per_kg(500.0)); "most_zinc", "", Nrc2005, "maximum tolerable level, horses", FromMemory;
     /// Selenium from which to warn: the older bound, for the margin is narrow.
-    WARN_SELENIUM: UpperContent = UpperContent::Share(ShareOfDm::mg_per_kg(2.0)); "warn_selenium", "", Tussock, "the older bound of the NRC, used as a warning", FromMemory;
+    WARN_SELENIUM: UpperContent = UpperContent::Share(ShareOfDm::mg_per_kg(2.0)); "warn_selenium", "", Tussock, "the older bound of the NRC, from memory, used as a warning", Ours;
     /// Selenium a plan may add, beside what the feeds hold by themselves.
     MOST_ADDED_SELENIUM: ShareOfDm = ShareOfDm::mg_per_kg(0.3); "most_added_selenium", "added, of the whole diet", CommonPractice, "feed rule of the United States", FromMemory;
     /// Most vitamin A.
@@ -169,7 +169,7 @@ published! {
     /// Zinc at most this many times copper.
     ZINC_TO_COPPER_MOST: f64 = 5.0; "zinc_to_copper_most", "Zn:Cu", CommonPractice, "about the 4:1 of the needs", FromMemory;
     /// Iron above this many times copper is worth a remark, no more.
-    IRON_TO_COPPER_REMARK: f64 = 10.0; "iron_to_copper_remark", "Fe:Cu", CommonPractice, "", FromMemory;
+    IRON_TO_COPPER_REMARK: f64 = 10.0; "iron_to_copper_remark", "Fe:Cu", CommonPractice, "as usually quoted", FromMemory;
 
     // ---- dry matter it may have ----
     /// Dry matter never to go under, tested with the estimates that leave the animal least.
@@ -193,11 +193,11 @@ published! {
     /// Condition from which a restriction may be thought of.
     CONDITION_FAT: f64 = 7.0; "condition_fat", "condition 1 to 9", Argo2012, "animals of condition 7 or more", Published;
     /// Days between the two scores that show it.
-    CONDITION_APART: i64 = 14; "condition_apart", "days", Tussock, "", Ours;
+    CONDITION_APART: i64 = 14; "condition_apart", "days", Tussock, "the rule of restriction", Ours;
     /// Condition under which nothing is restricted without a vet.
     CONDITION_THIN: f64 = 5.0; "condition_thin", "condition 1 to 9", Tussock, "vet's list", Ours;
     /// Tape weights that stand in for a scale.
-    TAPE_READINGS: u32 = 2; "tape_readings", "readings", Tussock, "", Ours;
+    TAPE_READINGS: u32 = 2; "tape_readings", "readings", Tussock, "the rule of restriction", Ours;
     /// Age in years from which an animal counts as grown.
     GROWN: i32 = 3; "grown", "years", Martinson2014, "adults of 3 years or older", Published;
     /// Age in years from which an animal counts as very old.
@@ -213,9 +213,9 @@ published! {
     /// The most a donkey may lose in a month.
     DONKEY_LOSS_KG: f64 = 5.0; "donkey_loss_kg", "kg/month", DonkeySanctuary, "care of the overweight donkey", FromMemory;
     /// The most a donkey may lose in a month, of its weight.
-    DONKEY_LOSS_PART: f64 = 0.03; "donkey_loss_part", "of weight/month", Tussock, "", Ours;
+    DONKEY_LOSS_PART: f64 = 0.03; "donkey_loss_part", "of weight/month", Tussock, "beside the 5 kg a month", Ours;
     /// Days in the month of a donkey's rate.
-    DONKEY_LOSS_DAYS: f64 = 30.0; "donkey_loss_days", "days", Tussock, "", Ours;
+    DONKEY_LOSS_DAYS: f64 = 30.0; "donkey_loss_days", "days", Tussock, "a month", Ours;
 
     // ---- sugar and starch ----
     /// Hay and whole diet for an animal at risk.
@@ -233,7 +233,7 @@ published! {
 
     // ---- straw and lucerne ----
     /// Straw for horses and ponies.
-    STRAW: f64 = 0.30; "straw", "of forage", CommonPractice, "", CommonPractice;
+    STRAW: f64 = 0.30; "straw", "of forage", CommonPractice, "as usually advised", CommonPractice;
     /// Straw for horses and ponies with good teeth.
     STRAW_GOOD_TEETH: f64 = 0.50; "straw_good_teeth", "of forage", Dosi2020, "half the roughage, 25 ponies, no colic", Published;
     /// Straw for donkeys with good teeth, at least.
@@ -245,9 +245,9 @@ published! {
     /// Better changeover to straw.
     STRAW_CHANGEOVER_BETTER: i64 = 21; "straw_changeover_better", "days", Harris2017, "change forage over 2, better 3 weeks", Published;
     /// Lucerne up to here is usual.
-    LUCERNE_USUAL: f64 = 0.20; "lucerne_usual", "of forage dry matter", CommonPractice, "", CommonPractice;
+    LUCERNE_USUAL: f64 = 0.20; "lucerne_usual", "of forage dry matter", CommonPractice, "20 to 30 %, as usually advised", CommonPractice;
     /// Lucerne at most.
-    LUCERNE_MOST: f64 = 0.30; "lucerne_most", "of forage dry matter", CommonPractice, "", CommonPractice;
+    LUCERNE_MOST: f64 = 0.30; "lucerne_most", "of forage dry matter", CommonPractice, "20 to 30 %, as usually advised", CommonPractice;
 
     // ---- water and salt ----
     /// Least water at rest in cool weather.
@@ -269,7 +269,7 @@ published! {
     /// Drinking cut by water near freezing, at least and at most.
     WATER_COLD_CUT: [f64; 2] = [0.38, 0.41]; "water_cold_cut", "of usual drinking", MerckManual, "water near freezing", Published;
     /// Sodium in salt.
-    SODIUM_IN_SALT: f64 = 0.3934; "sodium_in_salt", "of sodium chloride", Tussock, "atomic masses of sodium and chlorine", WorkedOut;
+    SODIUM_IN_SALT: f64 = 0.3934; "sodium_in_salt", "of sodium chloride", ExactByDefinition, "atomic masses of sodium and chlorine", WorkedOut;
 
     // ---- intervals of the phases ----
     /// New: look-over.
@@ -283,7 +283,7 @@ published! {
     /// Plateau: look-over.
     LOOK_OVER_PLATEAU: i64 = 7; "look_over_plateau", "days", Tussock, "weekly check", Ours;
     /// Plateau: review, after looking at what was really eaten.
-    REVIEW_PLATEAU: i64 = 14; "review_plateau", "days", Tussock, "", Ours;
+    REVIEW_PLATEAU: i64 = 14; "review_plateau", "days", Tussock, "the rule of phases", Ours;
     /// Holding: look-over.
     LOOK_OVER_HOLDING: i64 = 7; "look_over_holding", "days", Tussock, "weekly check", Ours;
     /// Holding: review and raise.
@@ -291,15 +291,15 @@ published! {
     /// Needs weight: look-over.
     LOOK_OVER_NEEDS_WEIGHT: i64 = 7; "look_over_needs_weight", "days", Tussock, "weekly check", Ours;
     /// Needs weight: review.
-    REVIEW_NEEDS_WEIGHT: i64 = 14; "review_needs_weight", "days", Tussock, "", Ours;
+    REVIEW_NEEDS_WEIGHT: i64 = 14; "review_needs_weight", "days", Tussock, "the rule of phases", Ours;
     /// Episode: look-over.
-    LOOK_OVER_EPISODE: i64 = 1; "look_over_episode", "days", Tussock, "", Ours;
+    LOOK_OVER_EPISODE: i64 = 1; "look_over_episode", "days", Tussock, "the rule of phases", Ours;
     /// Recovering: look-over.
-    LOOK_OVER_RECOVERING: i64 = 1; "look_over_recovering", "days", Tussock, "", Ours;
+    LOOK_OVER_RECOVERING: i64 = 1; "look_over_recovering", "days", Tussock, "the rule of phases", Ours;
     /// Recovering: review.
-    REVIEW_RECOVERING: i64 = 14; "review_recovering", "days", Tussock, "", Ours;
+    REVIEW_RECOVERING: i64 = 14; "review_recovering", "days", Tussock, "the rule of phases", Ours;
     /// In other hands: look-over.
-    LOOK_OVER_OTHER_HANDS: i64 = 1; "look_over_other_hands", "days", Tussock, "", Ours;
+    LOOK_OVER_OTHER_HANDS: i64 = 1; "look_over_other_hands", "days", Tussock, "the rule of phases", Ours;
 
     // ---- what is believed of an input ----
     /// The lightest animal believed.

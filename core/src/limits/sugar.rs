@@ -156,7 +156,7 @@ pub fn feeds_needed(limit: &MealLimit, day: NutrientMass) -> Option<u32> {
     if meal <= NutrientMass::ZERO || whole > f64::from(u16::MAX) {
         return None;
     }
-    // numeric: between 1 and 65,535 by the lines above
+    // Between 1 and 65,535 by the lines above.
     #[allow(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,

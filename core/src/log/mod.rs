@@ -1,3 +1,44 @@
 //! The records: stored twins of the domain types, canonical text, merge, export and import.
+//!
+//! - [`Record`] is the envelope that every record has; its canonical text is what lies on the disk. [`canonical`] says
+//!   how a text is made canonical, [`parse`] reads one.
+//! - [`Body`] is the content in the shape of its [`Kind`] and version, read by hand, so that an error names record,
+//!   field, value and what is allowed ([`LogError`]). What a later release added stays in the record, whatever is
+//!   edited here.
+//! - [`Stamp`] is the log's clock. [`Versions`] and [`Log`] merge: a union in which the latest stamp holds.
+//! - [`Bundle`] is the export, [`Case`] an export with a time, a zone and visits.
+//!
+//! What this room does not do: it stores nothing, reads no clock and makes no ids.
 
+mod account;
+mod alike;
+pub mod bodies;
+mod bundle;
+mod canonical;
+mod case;
+mod envelope;
+mod error;
+mod gather;
+mod json;
+mod kind;
+mod merge;
 pub mod published;
+mod stamp;
+mod stored;
+mod subject;
+
+pub use account::{account, account_error, account_group};
+pub use alike::alike;
+pub use bodies::Body;
+pub use bundle::Bundle;
+pub use canonical::canonical;
+pub use case::{Answer, Case, ClockChange, HayPart, Hundredths, OffsetMin, ZoneTable};
+pub use envelope::{Known, Origin, Record};
+pub use error::{Allowed, Form, LogError, Place, Shape};
+pub use gather::{Gathered, Problem, Wish, air, draft_group, gather};
+pub use json::parse;
+pub use kind::Kind;
+pub use merge::{Added, Log, Report, Versions};
+pub use stamp::{Ahead, DeviceId, Stamp};
+pub use stored::Name;
+pub use subject::Subject;

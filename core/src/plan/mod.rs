@@ -1,3 +1,25 @@
 //! Joins the loop into a draft, with reasons.
+//!
+//! [`draft`] takes one animal, its measurements, one or more forages, a balancer, the visits and the nets, and gives a
+//! [`Draft`]: dry matter and kilograms as fed, energy against its floor, the sugar verdict, what must be soaked, what hay
+//! alone is short of, the balancer that covers it, the nets of the day, and what would change it most. [`group`] does so
+//! for animals on one hay.
+//!
+//! A draft is not shown, kept or exported: [`crate::safety`] judges it first.
 
+mod build;
+mod draft;
+mod error;
+mod group;
+mod hay;
+mod input;
+mod levers;
 pub mod published;
+mod work;
+
+pub use build::draft;
+pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised, WorkLine};
+pub use error::PlanError;
+pub use group::{GroupDraft, GroupFor, MemberShare, Separate, group};
+pub use input::{HayOffer, LookedOver, NetUse, PlanFor, Scored, Signs, Soaking};
+pub use levers::Lever;

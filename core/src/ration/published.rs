@@ -117,7 +117,14 @@ pub const FOOD_STEP: Published<f64> = Published {
 };
 
 /// What a food's rate may be, in grams a kilogram of body weight.
-pub const RATE: Bounds = Bounds::new("rate_g_per_kg_body", 0.01, 20.0);
+pub const RATE: Published<Bounds> = Published {
+    id: "ration.rate",
+    value: Bounds::new("rate_g_per_kg_body", 0.01, 20.0),
+    unit: "",
+    work: Work::Tussock,
+    place: "outside it a misplaced decimal is likelier",
+    mark: Mark::Ours,
+};
 
 list_constants![
     BALANCER_DRY,
@@ -134,4 +141,5 @@ list_constants![
     BALANCER_VITAMIN_E,
     HAY_VITAMIN_E,
     FOOD_STEP,
+    RATE,
 ];

@@ -1,3 +1,15 @@
 //! The last word on every plan.
+//!
+//! [`judge`] is the only way from a [`Draft`] to a [`Plan`]: `Plan` has no other constructor, so nothing unjudged can be
+//! shown, kept or exported. A refusal says why and what to do meanwhile; forage is never taken away by it.
+//!
+//! This is no diagnosis and no treatment: it defers to the vet, and gives no drug doses.
 
+mod caution;
+mod judge;
 pub mod published;
+mod refusal;
+
+pub use caution::{Caution, cautions};
+pub use judge::{GroupPlan, GroupVerdict, Plan, SafetyVerdict, judge, judge_group};
+pub use refusal::{Meanwhile, Refusal, Refused, VetUrgency};

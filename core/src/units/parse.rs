@@ -160,6 +160,17 @@ pub fn number(typed: &str) -> Result<f64, ParseError> {
     }
 }
 
+/// A number of hundreds of digits can be read and yet not be converted: it is no number then.
+fn finite<T>(value: T, is_finite: bool, typed: &str) -> Result<T, ParseError> {
+    if is_finite {
+        Ok(value)
+    } else {
+        Err(ParseError::NotANumber {
+            typed: typed.to_owned(),
+        })
+    }
+}
+
 /// Reads the weight of an animal: kg, lb, st, or "12 st 4 lb". Range: see `assess`.
 pub fn body_mass(typed: &str, bare: MassUnit) -> Result<BodyMass, ParseError> {
     const KNOWN: &[&str] = &["kg", "lb", "st"];
@@ -187,7 +198,7 @@ pub fn body_mass(typed: &str, bare: MassUnit) -> Result<BodyMass, ParseError> {
                 }
             };
     }
-    Ok(total)
+    finite(total, total.is_finite(), typed)
 }
 
 /// Reads a weight of feed or of a net on the scale: kg, g, lb, oz.
@@ -217,7 +228,7 @@ pub fn as_fed(typed: &str, bare: MassUnit) -> Result<AsFed, ParseError> {
                 }
             };
     }
-    Ok(total)
+    finite(total, total.is_finite(), typed)
 }
 
 /// Reads a length: cm, m, in, or hands ("14.2 hh" is 14 hands and 2 inches).
@@ -229,18 +240,21 @@ pub fn length(typed: &str, bare: LengthUnit) -> Result<Length, ParseError> {
             typed: typed.to_owned(),
         });
     };
-    match (unit.as_str(), bare) {
-        ("cm", _) | ("", LengthUnit::Cm) => Ok(Length::cm(number(text)?)),
-        ("m", _) => Ok(Length::cm(number(text)? * 100.0)),
+    let length = match (unit.as_str(), bare) {
+        ("cm", _) | ("", LengthUnit::Cm) => Length::cm(number(text)?),
+        ("m", _) => Length::cm(number(text)? * 100.0),
         ("in" | "inch" | "inches" | "\"", _) | ("", LengthUnit::Inch) => {
-            Ok(Length::inches(number(text)?))
+            Length::inches(number(text)?)
         }
-        ("hh" | "h" | "hands" | "hand", _) => hands(text, typed),
-        _ => Err(ParseError::UnknownUnit {
-            unit: unit.clone(),
-            known: KNOWN,
-        }),
-    }
+        ("hh" | "h" | "hands" | "hand", _) => hands(text, typed)?,
+        _ => {
+            return Err(ParseError::UnknownUnit {
+                unit: unit.clone(),
+                known: KNOWN,
+            });
+        }
+    };
+    finite(length, length.is_finite(), typed)
 }
 
 /// Hands: the digit after the mark is inches, 0 to 3, and may carry a half ("14.2.5" is not written).
@@ -272,14 +286,17 @@ pub fn temperature(typed: &str) -> Result<Temperature, ParseError> {
             typed: typed.to_owned(),
         });
     };
-    match unit.trim_start_matches(['°', 'º']).trim() {
-        "" | "c" => Ok(Temperature::celsius(number(text)?)),
-        "f" => Ok(Temperature::fahrenheit(number(text)?)),
-        _ => Err(ParseError::UnknownUnit {
-            unit: unit.clone(),
-            known: KNOWN,
-        }),
-    }
+    let temperature = match unit.trim_start_matches(['°', 'º']).trim() {
+        "" | "c" => Temperature::celsius(number(text)?),
+        "f" => Temperature::fahrenheit(number(text)?),
+        _ => {
+            return Err(ParseError::UnknownUnit {
+                unit: unit.clone(),
+                known: KNOWN,
+            });
+        }
+    };
+    finite(temperature, temperature.is_finite(), typed)
 }
 
 #[cfg(test)]

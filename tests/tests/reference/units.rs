@@ -1,8 +1,12 @@
-//! Conversions, against another program's.
+//! Conversions and local times, against other programs'.
 
 use tussock_core::units::parse::{self, LengthUnit, MassUnit};
-use tussock_core::units::{BodyMass, Energy, Length, NutrientMass, ShareOfDm, Span, Temperature};
+use tussock_core::units::{
+    AsFed, BodyMass, Energy, Instant, Length, LocalStamp, NutrientMass, ShareOfDm, Span,
+    Temperature, Zone,
+};
 use tussock_tests::reference::{Formula, Formulas, Inputs, RowCounts};
+use tussock_tests::zone::TableZone;
 
 pub fn formulas() -> Formulas {
     vec![
@@ -43,11 +47,12 @@ pub fn formulas() -> Formulas {
             let minutes = i.number("minutes")? as i64;
             Ok(Span::minutes(minutes).to_hours())
         }),
+        ("units.planned", planned),
     ]
 }
 
 pub fn rows() -> RowCounts {
-    vec![("pint", 31)]
+    vec![("pint", 31), ("zoneinfo", 24)]
 }
 
 fn mass_unit(inputs: &Inputs) -> Result<MassUnit, String> {
@@ -66,7 +71,7 @@ fn body_mass(inputs: &Inputs) -> Result<f64, String> {
 
 fn as_fed(inputs: &Inputs) -> Result<f64, String> {
     parse::as_fed(inputs.text("typed")?, mass_unit(inputs)?)
-        .map(|mass| mass.to_kg())
+        .map(AsFed::to_kg)
         .map_err(|e| format!("{e:?}"))
 }
 
@@ -79,4 +84,30 @@ fn length(inputs: &Inputs) -> Result<f64, String> {
     parse::length(inputs.text("typed")?, bare)
         .map(Length::to_cm)
         .map_err(|e| format!("{e:?}"))
+}
+
+/// The instant of a local time near one change of the clock, in seconds of UTC.
+fn planned(inputs: &Inputs) -> Result<f64, String> {
+    #[allow(
+        clippy::cast_possible_truncation,
+        reason = "whole numbers in the table"
+    )]
+    let whole = |key: &str| inputs.number(key).map(|n| n as i64);
+    let minutes = |key: &str| whole(key).and_then(|n| i32::try_from(n).map_err(|e| e.to_string()));
+    inputs.text("zone")?;
+    let zone = TableZone::new(
+        minutes("before")?,
+        &[(Instant::from_ms(whole("at")? * 1000), minutes("after")?)],
+    );
+    let stamp = LocalStamp {
+        date: inputs
+            .text("date")?
+            .parse()
+            .map_err(|_| inputs.unknown("date"))?,
+        time: inputs
+            .text("time")?
+            .parse()
+            .map_err(|_| inputs.unknown("time"))?,
+    };
+    Ok(zone.to_instant(stamp).planned().to_ms() as f64 / 1000.0)
 }

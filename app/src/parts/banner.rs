@@ -1,0 +1,21 @@
+//! The banner over the example yard.
+
+use leptos::prelude::*;
+
+use super::{Press, Quiet};
+
+/// The banner that says these are not the person's own records. It never leaves while that is so.
+#[component]
+pub fn Banner(
+    /// What it says, "Example yard".
+    #[prop(into)]
+    said: Signal<String>,
+    /// The words of the way out.
+    #[prop(into)]
+    leave: Signal<String>,
+    /// The way out.
+    #[prop(into)]
+    press: Press,
+) -> impl IntoView {
+    view! { <div class="banner"><p><strong>{said}</strong></p><Quiet says=leave press /></div> }
+}

@@ -1,0 +1,56 @@
+//! The parts every screen is made of: cord, knot and tag, and what stands beside them.
+//!
+//! A part draws and reports; it holds no record, writes no storage and has no words of its own: every word, those for
+//! screen readers too, comes in as a prop. What is shown comes down as a signal, what the person did goes up by
+//! callback. Looks stand in `public/styles.css` under the class names used here; no part sets a `style` attribute,
+//! which the content security policy would refuse.
+
+mod action;
+mod banner;
+mod caution;
+mod choice;
+mod cord;
+mod field;
+mod frame;
+mod icon;
+mod ids;
+mod pad;
+mod picture;
+mod places;
+mod press;
+mod question;
+mod quiet;
+mod rows;
+mod sentence;
+pub mod shell;
+mod slot;
+mod sourced;
+mod state;
+mod stop;
+mod table;
+mod tag;
+mod undo;
+
+pub use action::{Action, ActionRow, Back};
+pub use banner::Banner;
+pub use caution::Caution;
+pub use choice::{Choice, Offer, Several};
+pub use cord::{Cord, Hang, Hung, HungTag};
+pub use field::{Field, Keyboard};
+pub use frame::{Frame, FrameKind, FrameWidth};
+pub use icon::{Drawing, Icon};
+pub use pad::{Key, Pad, PadCell};
+pub use picture::Picture;
+pub use places::{PlaceBar, PlaceTab};
+pub use press::Press;
+pub use question::{Answer, AnswerWords, Question};
+pub use quiet::{Quiet, QuietRow};
+pub use rows::{Row, Rows};
+pub use sentence::{Rank, Sentence};
+pub use slot::{Entry, Figure, LargeSlot, ReadingSlot};
+pub use sourced::Sourced;
+pub use state::{State, StateShape, Stated};
+pub use stop::StopBlock;
+pub use table::{Column, Table};
+pub use tag::{Tag, Tick};
+pub use undo::Undo;

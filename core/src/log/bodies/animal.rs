@@ -1,0 +1,219 @@
+//! An animal.
+
+use super::base::{BodyWeight, Distance};
+use crate::animal::{
+    Animal, AnimalId, Birth, BodyType, Goal, Health, Kind, Phase, Sex, State, Temperament, Workload,
+};
+use crate::log::error::{Allowed, Form, LogError, Path};
+use crate::log::stored::{Name, Stored, text, twin, words};
+use crate::sources::RecordId;
+use crate::units::LocalDate;
+use serde_json::Value;
+
+words!(Kind {
+    Horse = "horse",
+    Pony = "pony",
+    Miniature = "miniature",
+    Donkey = "donkey",
+    Mule = "mule",
+});
+words!(BodyType {
+    Arabian = "arabian",
+    Pony = "pony",
+    Stock = "stock",
+    Draft = "draft",
+    Warmblood = "warmblood",
+    Thoroughbred = "thoroughbred",
+    Icelandic = "icelandic",
+    Shetland = "shetland",
+    Saddle = "saddle",
+    Miniature = "miniature",
+    Donkey = "donkey",
+});
+words!(Sex { Female = "female", Gelding = "gelding", Entire = "entire" });
+words!(State {
+    Adult = "adult",
+    Growing = "growing",
+    Pregnant = "pregnant",
+    Lactating = "lactating",
+});
+words!(Goal { Lose = "lose", Hold = "hold", Gain = "gain" });
+words!(Phase {
+    New = "new",
+    Losing = "losing",
+    Plateau = "plateau",
+    Holding = "holding",
+    NeedsWeight = "needs_weight",
+    Episode = "episode",
+    Recovering = "recovering",
+    OtherHands = "other_hands",
+});
+
+/// The words of the work classes.
+const WORK: &[(&str, Workload)] = &[
+    ("maintenance_low", Workload::Maintenance(Temperament::Low)),
+    (
+        "maintenance_average",
+        Workload::Maintenance(Temperament::Average),
+    ),
+    (
+        "maintenance_elevated",
+        Workload::Maintenance(Temperament::Elevated),
+    ),
+    ("light", Workload::Light),
+    ("moderate", Workload::Moderate),
+    ("heavy", Workload::Heavy),
+    ("very_heavy", Workload::VeryHeavy),
+];
+
+/// The same words, for the error.
+const WORK_WORDS: &[&str] = &[
+    "maintenance_low",
+    "maintenance_average",
+    "maintenance_elevated",
+    "light",
+    "moderate",
+    "heavy",
+    "very_heavy",
+];
+
+impl Stored for Workload {
+    fn read(value: Option<&Value>, path: &Path<'_>) -> Result<Self, LogError> {
+        let word = text(value, path)?;
+        WORK.iter()
+            .find(|(known, _)| *known == word)
+            .map(|(_, work)| *work)
+            .ok_or_else(|| path.refuse(word, Allowed::OneOf(WORK_WORDS)))
+    }
+
+    fn write(&self) -> Option<Value> {
+        let word = match self {
+            Self::Maintenance(Temperament::Low) => "maintenance_low",
+            Self::Maintenance(Temperament::Average) => "maintenance_average",
+            Self::Maintenance(Temperament::Elevated) => "maintenance_elevated",
+            Self::Light => "light",
+            Self::Moderate => "moderate",
+            Self::Heavy => "heavy",
+            Self::VeryHeavy => "very_heavy",
+        };
+        Some(Value::from(word))
+    }
+}
+
+/// `2012-05-01`, or `2012` when only the year is known.
+impl Stored for Birth {
+    fn read(value: Option<&Value>, path: &Path<'_>) -> Result<Self, LogError> {
+        let born = text(value, path)?;
+        // numeric: four digits
+        let year = born.len() == 4 && born.bytes().all(|d| d.is_ascii_digit());
+        match (year, born.parse()) {
+            (true, Ok(year)) => Ok(Self::Year(year)),
+            _ => LocalDate::read(value, path)
+                .map(Self::Day)
+                .map_err(|_| path.refuse(born, Allowed::Form(Form::DateOrYear))),
+        }
+    }
+
+    fn write(&self) -> Option<Value> {
+        match self {
+            Self::Day(day) => day.write(),
+            Self::Year(year) => Some(Value::from(format!("{year:04}"))),
+        }
+    }
+}
+
+twin! {
+    /// An animal. Its id is the id of the record.
+    AnimalV1 {
+        /// Its name.
+        name: Name,
+        /// What kind of equid.
+        kind: Kind,
+        /// The body type that chooses a weight equation.
+        body_type: Option<BodyType>,
+        /// Sex.
+        sex: Option<Sex>,
+        /// The day of birth, or the year.
+        born: Option<Birth>,
+        /// Height at the withers.
+        height: Option<Distance>,
+        /// Adult, growing, in foal, in milk.
+        state: State,
+        /// Its work.
+        work: Workload,
+        /// What is known of its health.
+        health: Health,
+        /// What is wanted of its weight.
+        goal: Goal,
+        /// Where it stands in the loop.
+        phase: Phase,
+        /// The weight somebody set as its target.
+        target: Option<BodyWeight>,
+        /// Remarks.
+        note: Option<String>,
+    }
+}
+
+impl AnimalV1 {
+    /// The twin of an animal, without what was typed and without remarks.
+    ///
+    /// Errors: a blank name, or a height or target that no animal has.
+    pub fn of(animal: &Animal) -> Result<Self, LogError> {
+        Ok(Self {
+            name: Name::new(&animal.name)?,
+            kind: animal.kind,
+            body_type: animal.body_type,
+            sex: animal.sex,
+            born: animal.born,
+            height: animal
+                .height
+                .map(|height| Distance::of(height, None))
+                .transpose()?,
+            state: animal.state,
+            work: animal.work,
+            health: animal.health.clone(),
+            goal: animal.goal,
+            phase: animal.phase,
+            target: animal
+                .target
+                .map(|target| BodyWeight::of(target, None))
+                .transpose()?,
+            note: None,
+        })
+    }
+
+    /// The animal behind a record.
+    pub fn animal(&self, id: &RecordId) -> Animal {
+        Animal {
+            id: AnimalId(id.0.clone()),
+            name: self.name.as_str().to_owned(),
+            kind: self.kind,
+            body_type: self.body_type,
+            sex: self.sex,
+            born: self.born,
+            height: self.height.as_ref().map(|height| height.mm.length()),
+            state: self.state,
+            work: self.work,
+            health: self.health.clone(),
+            goal: self.goal,
+            phase: self.phase,
+            target: self.target.as_ref().map(|target| target.g.mass()),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_word_of_work_is_read_and_written_alike() {
+        assert_eq!(WORK.len(), WORK_WORDS.len());
+        for ((word, work), listed) in WORK.iter().zip(WORK_WORDS) {
+            assert_eq!(word, listed);
+            assert_eq!(work.write(), Some(Value::from(*word)));
+            let value = Value::from(*word);
+            assert_eq!(Workload::read(Some(&value), &Path::Root), Ok(*work));
+        }
+    }
+}

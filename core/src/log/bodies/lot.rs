@@ -1,0 +1,334 @@
+//! A forage lot with its laboratory reports, as reported.
+
+use super::base::{Count, FeedGrams, FeedWeight, Reported};
+use crate::animal::LotId;
+use crate::forage::{
+    Analyte, AnalyteUnit, Basis, Fault, Fed, ForageClass, ForageError, LabReport, Lot, Price,
+    RawReport, ReportFinding,
+};
+use crate::log::error::{Allowed, LogError, Path};
+use crate::log::stored::{Name, tagged, twin, words};
+use crate::sources::RecordId;
+use crate::units::{DryFraction, Energy, LocalDate, Money, OutOfRange};
+
+words!(ForageClass {
+    Grass = "grass",
+    Meadow = "meadow",
+    TimothyOrchard = "timothy_orchard",
+    Ryegrass = "ryegrass",
+    GrassLegume = "grass_legume",
+    Lucerne = "lucerne",
+    Oat = "oat",
+    Wheat = "wheat",
+    Barley = "barley",
+    Teff = "teff",
+    Bermuda = "bermuda",
+    Rhodes = "rhodes",
+    Haylage = "haylage",
+    WheatStraw = "wheat_straw",
+    BarleyStraw = "barley_straw",
+    OatStraw = "oat_straw",
+});
+words!(Fault {
+    Mould = "mould",
+    Dust = "dust",
+    Heated = "heated",
+    DeadAnimal = "dead_animal",
+    PoisonousPlant = "poisonous_plant",
+    TornWrap = "torn_wrap",
+});
+words!(Basis { AsFed = "as_fed", DryMatter = "dry_matter" });
+words!(Fed { Dry = "dry", Soaked = "soaked" });
+words!(Analyte {
+    CrudeProtein = "crude_protein",
+    Lysine = "lysine",
+    Adf = "adf",
+    Ndf = "ndf",
+    Fat = "fat",
+    Ash = "ash",
+    Wsc = "wsc",
+    Esc = "esc",
+    Starch = "starch",
+    Nsc = "nsc",
+    Calcium = "calcium",
+    Phosphorus = "phosphorus",
+    Magnesium = "magnesium",
+    Potassium = "potassium",
+    Sodium = "sodium",
+    Chloride = "chloride",
+    Sulphur = "sulphur",
+    Iron = "iron",
+    Copper = "copper",
+    Zinc = "zinc",
+    Manganese = "manganese",
+    Selenium = "selenium",
+    Iodine = "iodine",
+    Cobalt = "cobalt",
+});
+
+twin! {
+    /// A line of a laboratory report.
+    LabValueV1 {
+        /// What was measured.
+        analyte: Analyte,
+        /// The name as the laboratory printed it.
+        name: Option<Name>,
+        /// The value as reported.
+        reported: Reported,
+    }
+}
+twin! {
+    /// A laboratory report, as reported.
+    LabReportV1 {
+        /// What its numbers are shares of.
+        basis: Basis,
+        /// Whether the sample was taken after soaking.
+        fed: Fed,
+        /// Dry matter of the sample as fed, in `%`.
+        dry_matter: Option<Reported>,
+        /// Digestible energy as the laboratory states it, in `Mcal/kg`, `MJ/kg`, `Mcal/lb` or `kcal/kg`.
+        energy: Option<Reported>,
+        /// What was measured.
+        values: Vec<LabValueV1>,
+        /// From how many bales a core was taken.
+        cores: Option<Count>,
+        /// The day of the report.
+        on: Option<LocalDate>,
+        /// The laboratory.
+        lab: Option<Name>,
+        /// Its number of the sample.
+        number: Option<Name>,
+    }
+}
+
+/// What was paid.
+#[derive(Clone, Debug, PartialEq)]
+pub enum PriceV1 {
+    /// For a tonne as fed.
+    Tonne {
+        /// The price.
+        price: Money,
+    },
+    /// For a bale.
+    Bale {
+        /// The price of one.
+        price: Money,
+        /// Its weight.
+        weight: FeedWeight,
+    },
+}
+
+tagged!(PriceV1, by "per" {
+    Tonne = "tonne" { price: price },
+    Bale = "bale" { price: price, weight: weight },
+});
+
+twin! {
+    /// A forage lot. Its id is the id of the record.
+    LotV1 {
+        /// Its name in the shed.
+        name: Name,
+        /// What it is said to be.
+        class: ForageClass,
+        /// Dry matter that somebody measured apart from a report, in `%`.
+        dry_matter: Option<Reported>,
+        /// Every laboratory report on it.
+        reports: Vec<LabReportV1>,
+        /// What was paid.
+        price: Option<PriceV1>,
+        /// The day it was bought.
+        bought_on: Option<LocalDate>,
+        /// The day it was opened: a changeover begins.
+        opened_on: Option<LocalDate>,
+        /// What is wrong with it to the eye and the nose.
+        faults: Vec<Fault>,
+        /// What a slice (flake, biscuit) weighs.
+        slice: Option<FeedWeight>,
+        /// Remarks.
+        note: Option<String>,
+    }
+}
+
+/// The units in which a share is understood, in parts of a whole, and how many of them make a percent.
+const SHARE_UNITS: &[(&str, f64)] = &[
+    ("%", 1.0),
+    ("g/100g", 1.0),
+    ("g/kg", 10.0),
+    // numeric: milligrams in a kilogram that make a percent
+    ("mg/kg", 10_000.0),
+    // numeric: the same by another name
+    ("ppm", 10_000.0),
+    // numeric: micrograms in a kilogram that make a percent
+    ("ug/kg", 10_000_000.0),
+];
+/// The same units, for the error.
+const SHARE_WORDS: &[&str] = &["%", "g/100g", "g/kg", "mg/kg", "ppm", "ug/kg"];
+/// The units in which energy is understood.
+const ENERGY_WORDS: &[&str] = &["Mcal/kg", "MJ/kg", "kcal/kg", "Mcal/lb"];
+/// Milligrams in a kilogram that make a percent.
+// numeric: 1,000,000 / 100
+const MG_PER_KG_IN_PERCENT: f64 = 10_000.0;
+
+/// A reported share in percent.
+fn percent(reported: &Reported, path: &Path<'_>) -> Result<f64, LogError> {
+    let unit = reported.unit.as_str();
+    SHARE_UNITS
+        .iter()
+        .find(|(known, _)| *known == unit)
+        .map(|(_, in_percent)| reported.value.number() / in_percent)
+        .ok_or_else(|| path.key("unit").refuse(unit, Allowed::OneOf(SHARE_WORDS)))
+}
+
+/// A reported energy in Mcal a kilogram.
+fn mcal_per_kg(reported: &Reported, path: &Path<'_>) -> Result<f64, LogError> {
+    let value = reported.value.number();
+    match reported.unit.as_str() {
+        "Mcal/kg" => Ok(value),
+        "MJ/kg" => Ok(Energy::mj(value).to_mcal()),
+        "kcal/kg" => Ok(value / 1000.0),
+        "Mcal/lb" => Ok(value / crate::units::BodyMass::lb(1.0).to_kg()),
+        other => Err(path.key("unit").refuse(other, Allowed::OneOf(ENERGY_WORDS))),
+    }
+}
+
+impl LabReportV1 {
+    /// The report as the room `forage` reads it, with what cannot be.
+    ///
+    /// Errors: a unit that is not understood, and those of [`LabReport::read`]; `path` is that of the report.
+    fn report(
+        &self,
+        record: &RecordId,
+        path: &Path<'_>,
+    ) -> Result<(LabReport, Vec<ReportFinding>), LogError> {
+        let dry_path = path.key("dry_matter");
+        let dry_percent = match &self.dry_matter {
+            Some(reported) => Some(percent(reported, &dry_path)?),
+            None => None,
+        };
+        let energy_path = path.key("energy");
+        let energy_mcal_per_kg = match &self.energy {
+            Some(reported) => Some(mcal_per_kg(reported, &energy_path)?),
+            None => None,
+        };
+        let values_path = path.key("values");
+        let mut values = Vec::new();
+        for (index, line) in self.values.iter().enumerate() {
+            let line_path = values_path.index(index);
+            let share = percent(&line.reported, &line_path.key("reported"))?;
+            values.push(match line.analyte.unit() {
+                AnalyteUnit::Percent => (line.analyte, share),
+                AnalyteUnit::MgPerKg => (line.analyte, share * MG_PER_KG_IN_PERCENT),
+            });
+        }
+        LabReport::read(RawReport {
+            basis: self.basis,
+            fed: self.fed,
+            dry_percent,
+            energy_mcal_per_kg,
+            values,
+            cores: self
+                .cores
+                .map(|cores| u32::try_from(cores.get()).unwrap_or(u32::MAX)),
+            on: self.on,
+            lab: self.lab.as_ref().map(|lab| lab.as_str().to_owned()),
+            record: Some(record.clone()),
+        })
+        .map_err(|error| refused_by_forage(&error, path))
+    }
+}
+
+/// What the room `forage` says of a report, with the place of the report.
+fn refused_by_forage(error: &ForageError, path: &Path<'_>) -> LogError {
+    let range = |range: OutOfRange| LogError::OutOfRange {
+        place: path.place(),
+        range,
+    };
+    match error {
+        ForageError::OutOfRange(out) => range(*out),
+        ForageError::OutsideEquation { value, allowed, .. } => range(OutOfRange {
+            bounds: *allowed,
+            value: *value,
+        }),
+        ForageError::AsFedWithoutDryMatter => path.key("dry_matter").missing(),
+        ForageError::EmptyReport | ForageError::EnergyLacks { .. } | ForageError::Money(_) => {
+            path.key("values").missing()
+        }
+    }
+}
+
+impl LotV1 {
+    /// The twin of a lot of which no laboratory said anything. Reports are kept as they were typed, so they have no way
+    /// back from what was read of them.
+    ///
+    /// Error: a blank name.
+    pub fn of_class(name: &str, class: ForageClass) -> Result<Self, LogError> {
+        Ok(Self {
+            name: Name::new(name)?,
+            class,
+            dry_matter: None,
+            reports: Vec::new(),
+            price: None,
+            bought_on: None,
+            opened_on: None,
+            faults: Vec::new(),
+            slice: None,
+            note: None,
+        })
+    }
+
+    /// The lot behind a record, with what cannot be in its reports.
+    ///
+    /// Errors: a unit that is not understood, or a value that the room `forage` refuses, each with its field.
+    pub fn lot(&self, id: &RecordId) -> Result<(Lot, Vec<ReportFinding>), LogError> {
+        let record = Path::Record(id.0.as_str());
+        let body = record.key("body");
+        let dry_path = body.key("dry_matter");
+        let dry = match &self.dry_matter {
+            Some(reported) => Some(DryFraction::percent(percent(reported, &dry_path)?).map_err(
+                |range| LogError::OutOfRange {
+                    place: dry_path.place(),
+                    range,
+                },
+            )?),
+            None => None,
+        };
+        let reports_path = body.key("reports");
+        let mut reports = Vec::new();
+        let mut findings = Vec::new();
+        for (index, report) in self.reports.iter().enumerate() {
+            let (read, found) = report.report(id, &reports_path.index(index))?;
+            reports.push(read);
+            findings.extend(found);
+        }
+        let price = match &self.price {
+            None => None,
+            Some(PriceV1::Tonne { price }) => Some(Price::Tonne(*price)),
+            Some(PriceV1::Bale { price, weight }) => Some(Price::Bale {
+                price: *price,
+                weight: FeedGrams::as_fed(weight.g),
+            }),
+        };
+        let lot = Lot {
+            id: LotId(id.0.clone()),
+            name: self.name.as_str().to_owned(),
+            class: self.class,
+            dry,
+            reports,
+            price,
+            bought_on: self.bought_on,
+            faults: self.faults.clone(),
+        };
+        Ok((lot, findings))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_units_of_the_table_and_of_the_error_are_the_same() {
+        let table: Vec<&str> = SHARE_UNITS.iter().map(|(unit, _)| *unit).collect();
+        assert_eq!(table, SHARE_WORDS);
+    }
+}

@@ -1,0 +1,330 @@
+//! Joining the loop: assess, limits, forage, ration and day into one draft.
+
+use super::draft::{BalancerLine, Draft, EnergyLine, GrassLine};
+use super::error::PlanError;
+use super::hay::{self, Feeding, Floors};
+use super::input::{PlanFor, Soaking};
+use super::levers::levers;
+use super::work::work;
+use crate::animal::{Risk, VetWord, risk};
+use crate::assess::{self, ConditionRange, DatedWeight, Target, best};
+use crate::day::{self, DayNeeds, lay_out, mends};
+use crate::forage::ForageKind;
+use crate::limits::{
+    self, Allowance, AllowanceFor, ConditionScore, Ends, NeedFor, Needs, Nutrient, Offer,
+    RULES_VERSION, Weighings, allowance, energy_floor, judge_cap, judge_energy, meal_limit, needs,
+    salt_for, straw_cap, sugar_limits, vet_list, water_need,
+};
+use crate::ration::{Dose, Food, Line, Part, balance, dose, typical_balancer};
+use crate::soak::{SoakTimes, timeline};
+use crate::units::{AsFed, DryMatter, Instant, NutrientMass, show};
+
+/// Makes a draft. It is no plan yet: [`crate::safety::judge`] has the last word.
+///
+/// # Errors
+/// Something is missing or cannot be used; see [`PlanError`].
+#[allow(
+    clippy::too_many_lines,
+    reason = "the loop in its order, a step a line"
+)]
+pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
+    let weighed = best(of.weights, of.day).ok_or(PlanError::NoWeight)?;
+    let condition = last_condition(of);
+    let mut assessed = Vec::new();
+    let target = target(of, weighed, condition, &mut assessed);
+    let risk = risk(
+        of.animal,
+        condition.map(ConditionRange::high),
+        of.crest.map(|crest| f64::from(crest.score())),
+    );
+    let allowance = allowance(&allowance_for(of, weighed, target.as_ref(), &scores(of)))?;
+    let (needs, needed) = needs(&NeedFor {
+        kind: of.animal.kind,
+        state: of.animal.state,
+        work: of.animal.work,
+        current: weighed.weight.value,
+        target: target.as_ref().map(|target| target.value),
+    })?;
+    let hay_risk = of.strictest.unwrap_or(&risk).clone();
+    let limits = sugar_limits(hay_risk.level);
+    let feedings = hay::feedings(of, &hay_risk, limits.as_ref())?;
+    let vets_word = limits::lowest_level_word(of.words, &of.animal.id, of.day).is_some();
+    let meal = meal_limit(risk.level, weighed.weight.low)?;
+    let floor_energy = energy_floor(of.animal.kind, weighed.weight.high)?.map(|floor| {
+        if vets_word {
+            floor.never_under
+        } else {
+            floor.without_vet
+        }
+    });
+
+    // First all of it as hay, to see what hay alone is short of; then the balancer takes its place in the dry matter.
+    let all = allowance.dry_matter();
+    let hay_alone = hay_balance(&feedings, all, &needs);
+    let typical = typical_balancer();
+    let food = of.balancer.unwrap_or(&typical);
+    let dose = dose(&hay_alone, food, weighed.weight.value, &meal);
+    let bought = dose
+        .as_ref()
+        .map_or(DryMatter::ZERO, |dose| dose.a_day.dry(food.dry));
+    let floors = Floors {
+        dry_matter: allowance.floor_dry_matter() - bought,
+        energy: floor_energy,
+    };
+    let amounts = hay::amounts(&feedings, all - bought, &floors)?;
+    let forage = whole_steps(amounts.forage, &amounts, &allowance);
+    let balancer = dose.map(|dose| balancer_line(&feedings, forage, food, dose, &needs));
+
+    let rate = of
+        .net
+        .timed
+        .clone()
+        .unwrap_or_else(|| day::rate(weighed.weight.value, of.net.kind));
+    let soaks = feedings.iter().any(|feeding| feeding.washed_out.is_some());
+    let day_needs = DayNeeds {
+        visits: of.visits,
+        forage,
+        dry: amounts.reaches,
+        rate: &rate,
+        most_at_once: of.net.most_at_once,
+        eaten_within_h: soaks.then(|| eaten_within_h(&of.soaking)),
+    };
+    let layout = lay_out(&day_needs)?;
+    let mends = mends(&day_needs, layout.longest_h);
+    let hung: DryMatter = layout.hangings.iter().map(|hanging| hanging.dry).sum();
+    let hays = hay::lines(&feedings, hung);
+    let sugar = hay::whole_day(&feedings, hung, limits.as_ref());
+    let verdict = judge_energy(
+        of.animal.kind,
+        of.animal.state,
+        weighed.weight.high,
+        amounts.energy.least,
+        vets_word,
+    )?;
+    let dry_matter = hung + bought;
+    let from = weighed
+        .weight
+        .from
+        .clone()
+        .and(&allowance.from)
+        .and(&layout.from)
+        .and(&amounts_from(&feedings));
+    let mut draft = Draft {
+        rules: RULES_VERSION,
+        now: of.now,
+        day: of.day,
+        animal: of.animal.clone(),
+        weight: weighed.weight.clone(),
+        vet_list: vet_list(of.animal, of.day, condition.map(ConditionRange::low)),
+        look_over: of.look_over,
+        words: holding(of),
+        straw: straw(of, hung),
+        energy: EnergyLine {
+            supplied: amounts.energy,
+            need: needs.energy.as_ref().map(|need| need.energy),
+            verdict,
+            from: needs
+                .energy
+                .as_ref()
+                .map(|need| need.from.clone())
+                .unwrap_or_default(),
+        },
+        water: water_need(
+            weighed.weight.value,
+            of.animal.state,
+            of.animal.work,
+            of.weather,
+            true,
+        )?,
+        salt_g: salt(&needs).to_g(),
+        grass: grass(&hay_risk),
+        work: work(of),
+        watch: limits::intervals(of.animal.phase),
+        levers: Vec::new(),
+        least_dry_matter: amounts.least + bought,
+        raised: amounts.raised,
+        target,
+        condition,
+        risk,
+        hay_risk,
+        allowance,
+        hays,
+        dry_matter,
+        sugar,
+        hay_alone,
+        balancer,
+        meal,
+        layout,
+        mends,
+        assessed,
+        needed,
+        from,
+    };
+    draft.levers = levers(&draft, of);
+    Ok(draft)
+}
+
+/// The condition last known on the day.
+fn last_condition(of: &PlanFor<'_>) -> Option<ConditionRange> {
+    of.condition
+        .iter()
+        .filter(|scored| scored.on <= of.day)
+        .max_by_key(|scored| scored.on)
+        .map(|scored| scored.condition)
+}
+
+/// The target; an animal that has none gets none, with no guess in its place.
+fn target(
+    of: &PlanFor<'_>,
+    weighed: &DatedWeight,
+    condition: Option<ConditionRange>,
+    assessed: &mut Vec<assess::Finding>,
+) -> Option<Target> {
+    let (target, findings) =
+        assess::target(of.animal, &weighed.weight, condition?, of.tape, of.day).ok()?;
+    assessed.extend(findings);
+    Some(target)
+}
+
+/// Scores for the rules of restriction: site by site only, at the thin end of a range; one answer about the ribs counts
+/// only when it says thin, for that protects the animal.
+fn scores(of: &PlanFor<'_>) -> Vec<ConditionScore> {
+    of.condition
+        .iter()
+        .filter(|scored| {
+            scored.by_sites || scored.condition.low() < *limits::published::CONDITION_THIN
+        })
+        .map(|scored| ConditionScore {
+            on: scored.on,
+            score: scored.condition.low(),
+        })
+        .collect()
+}
+
+fn allowance_for<'a>(
+    of: &PlanFor<'a>,
+    weighed: &DatedWeight,
+    target: Option<&Target>,
+    condition: &'a [ConditionScore],
+) -> AllowanceFor<'a> {
+    let weight = &weighed.weight;
+    let (on_scale, by_tape) = of.weights.iter().filter(|dated| dated.day <= of.day).fold(
+        (0, 0),
+        |(scale, tape), dated| {
+            if dated.weight.is_scale() {
+                (scale + 1, tape)
+            } else {
+                (scale, tape + 1)
+            }
+        },
+    );
+    AllowanceFor {
+        animal: of.animal,
+        day: of.day,
+        weight: Ends::new(weight.low, weight.value, weight.high),
+        weighings: Weighings { on_scale, by_tape },
+        target: target.map(|target| Ends::new(target.lowest, target.value, target.highest)),
+        condition,
+        look_over_clean: of.look_over.signs.clean(),
+        days_at_start: of.days_at_start,
+        words: of.words,
+        now: of.level_now,
+        asked: of.asked,
+    }
+}
+
+fn holding(of: &PlanFor<'_>) -> Vec<VetWord> {
+    of.words
+        .iter()
+        .filter(|word| word.animal == of.animal.id && word.holds_on(of.day))
+        .cloned()
+        .collect()
+}
+
+fn hay_balance(feedings: &[Feeding<'_>], forage: DryMatter, needs: &Needs) -> Vec<Line> {
+    balance(&parts(feedings, forage), &needs.rows)
+}
+
+fn parts<'a>(feedings: &'a [Feeding<'_>], forage: DryMatter) -> Vec<Part<'a>> {
+    feedings
+        .iter()
+        .map(|feeding| Part::Forage(forage * feeding.offer.part, &feeding.supply))
+        .collect()
+}
+
+fn balancer_line(
+    feedings: &[Feeding<'_>],
+    forage: DryMatter,
+    food: &Food,
+    dose: Dose,
+    needs: &Needs,
+) -> BalancerLine {
+    let mut with = parts(feedings, forage);
+    with.push(Part::Food(dose.a_day, food));
+    BalancerLine {
+        name: food.name.clone(),
+        typical: food.typical,
+        with_it: balance(&with, &needs.rows),
+        dose,
+    }
+}
+
+/// A floor is rounded up to a whole step of the scale before the day is laid out; a ceiling is rounded down by it.
+fn whole_steps(forage: DryMatter, amounts: &hay::Amounts, allowance: &Allowance) -> DryMatter {
+    let at_a_floor = allowance.offer == Offer::AtLeast || !amounts.raised.is_empty();
+    if at_a_floor {
+        let step = AsFed::kg(*day::published::SCALE_STEP);
+        show::step_up(forage.as_fed(amounts.reaches), step).dry(amounts.reaches)
+    } else {
+        forage
+    }
+}
+
+fn straw(of: &PlanFor<'_>, forage: DryMatter) -> limits::CapVerdict {
+    let part: f64 = of
+        .hays
+        .iter()
+        .filter(|offer| offer.lot.class.kind() == ForageKind::Straw)
+        .map(|offer| offer.part)
+        .sum();
+    judge_cap(
+        forage * part,
+        forage,
+        straw_cap(of.animal.kind, of.animal.health.teeth).most,
+    )
+}
+
+fn salt(needs: &Needs) -> NutrientMass {
+    needs
+        .of(Nutrient::Sodium)
+        .map_or(NutrientMass::ZERO, |need| match need.amount {
+            limits::Amount::Mass(sodium) => salt_for(sodium),
+            limits::Amount::Iu(_) => NutrientMass::ZERO,
+        })
+}
+
+fn grass(risk: &Risk) -> GrassLine {
+    if risk.level.restricts_sugar() {
+        GrassLine::None {
+            why: risk.factors.clone(),
+        }
+    } else {
+        GrassLine::NotCounted
+    }
+}
+
+fn amounts_from(feedings: &[Feeding<'_>]) -> crate::sources::Provenance {
+    feedings
+        .iter()
+        .fold(crate::sources::Provenance::new(), |from, feeding| {
+            from.and(&feeding.supply.provenance)
+                .and(&feeding.sugar.provenance)
+        })
+}
+
+/// Hours in which a soaked net must be eaten: from drained to thrown away.
+fn eaten_within_h(soaking: &Soaking) -> f64 {
+    let times = SoakTimes::started(Instant::from_ms(0));
+    let line = timeline(soaking.recipe, &times, soaking.air);
+    line.throw_away.since(line.drained).to_hours()
+}

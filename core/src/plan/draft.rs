@@ -1,0 +1,215 @@
+//! A plan before safety has spoken.
+
+use super::input::LookedOver;
+use super::levers::Lever;
+use crate::animal::{Animal, LotId, Risk, RiskFactor, VetWord};
+use crate::assess::{self, ConditionRange, Target, WeightEstimate};
+use crate::day::{Layout, Mend};
+use crate::forage::{DryEstimate, Fed, ForageClass, ForageEnergy, Hazard, Judgement};
+use crate::limits::{
+    self, Allowance, CapVerdict, Ends, EnergyVerdict, Intervals, MealLimit, VetListReason,
+    WaterNeed,
+};
+use crate::ration::{Dose, Line};
+use crate::sources::Provenance;
+use crate::units::{AsFed, DryMatter, Energy, Instant, LocalDate, PartOfBody};
+
+/// One forage of the day.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HayLine {
+    /// The lot.
+    pub lot: LotId,
+    /// Its name.
+    pub name: String,
+    /// What it is said to be.
+    pub class: ForageClass,
+    /// Whether it is soaked.
+    pub fed: Fed,
+    /// Its part of the forage dry matter.
+    pub part: f64,
+    /// Dry matter eaten a day, likely, after soaking.
+    pub eaten: DryMatter,
+    /// What is weighed out a day, before soaking.
+    pub weigh_out: AsFed,
+    /// What is weighed out on a day it is not soaked: lighter, for nothing is washed out.
+    pub weigh_out_unsoaked: AsFed,
+    /// Its dry matter with its ends.
+    pub dry: DryEstimate,
+    /// The part of its dry matter that soaking washes out; `None` when it is not soaked.
+    pub washed_out: Option<Ends<f64>>,
+    /// Its sugar against the limit, as it comes; `None` for an animal whose hay has no sugar limit.
+    pub as_it_comes: Option<Judgement>,
+    /// Its sugar as it is fed.
+    pub as_fed: Option<Judgement>,
+    /// Its energy.
+    pub energy: ForageEnergy,
+    /// Its hazards.
+    pub hazards: Vec<Hazard>,
+}
+
+/// Energy of the day.
+#[derive(Clone, Debug, PartialEq)]
+pub struct EnergyLine {
+    /// What forage brings, with its ends.
+    pub supplied: Ends<Energy>,
+    /// The need of an average animal of this weight and work; `None` where none is published.
+    pub need: Option<Energy>,
+    /// How the least of it stands to the floor.
+    pub verdict: EnergyVerdict,
+    /// Where it comes from.
+    pub from: Provenance,
+}
+
+/// The bought feed of the day.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BalancerLine {
+    /// Its name; empty for the typical profile.
+    pub name: String,
+    /// Whether it is the typical profile.
+    pub typical: bool,
+    /// How much, in how many feeds.
+    pub dose: Dose,
+    /// The balance with it.
+    pub with_it: Vec<Line>,
+}
+
+/// Grass in this plan.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum GrassLine {
+    /// None, and the facts that close it.
+    None {
+        /// The facts.
+        why: Vec<RiskFactor>,
+    },
+    /// Not counted: hours and area are limited, and what is eaten there comes on top.
+    NotCounted,
+}
+
+/// Work in this plan (practice rule 17).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WorkLine {
+    /// None while lame, on pain relief, on box rest or in an episode.
+    None,
+    /// It had laminitis: the vet's word first.
+    VetsWordFirst,
+    /// Nobody knows whether it had laminitis: ask before more than walking.
+    AskFirst,
+    /// Recovered and with the vet's word: soft ground, trot to canter.
+    Recovered {
+        /// Minutes a session.
+        minutes: u32,
+        /// Sessions a week.
+        a_week: u32,
+    },
+    /// Sound and never laminitic: low to moderate, canter to fast canter, built up over weeks when unfit.
+    Sound {
+        /// Minutes a session.
+        minutes: u32,
+        /// Sessions a week.
+        a_week: u32,
+        /// Minutes to begin with when unfit.
+        unfit_minutes: u32,
+        /// Weeks over which to build up.
+        build_up_weeks: u32,
+    },
+}
+
+/// Why the forage differs from the level times the weight.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Raised {
+    /// So that the least that reaches the animal keeps the floor of 1.0 %.
+    ToDryMatterFloor {
+        /// By this factor.
+        factor: f64,
+    },
+    /// So that the least energy that reaches the animal keeps its floor.
+    ToEnergyFloor {
+        /// By this factor.
+        factor: f64,
+    },
+}
+
+/// A plan that safety has not judged: it is not shown, kept or exported.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Draft {
+    /// The version of the rules.
+    pub rules: u32,
+    /// Now.
+    pub now: Instant,
+    /// The local day.
+    pub day: LocalDate,
+    /// The animal as it was described.
+    pub animal: Animal,
+    /// The weight it is made for.
+    pub weight: WeightEstimate,
+    /// The target, where there is one.
+    pub target: Option<Target>,
+    /// The condition as last known.
+    pub condition: Option<ConditionRange>,
+    /// How sugar is to be treated for this animal.
+    pub risk: Risk,
+    /// How sugar of hay and grass is treated: as for this animal, or as for the most at-risk of its group.
+    pub hay_risk: Risk,
+    /// Its last look-over.
+    pub look_over: LookedOver,
+    /// Why it is on the vet's list; empty when it is not.
+    pub vet_list: Vec<VetListReason>,
+    /// The vets' words that hold today.
+    pub words: Vec<VetWord>,
+    /// What it may have.
+    pub allowance: Allowance,
+    /// Why the forage is more than the level gives, if it is.
+    pub raised: Vec<Raised>,
+    /// The forages.
+    pub hays: Vec<HayLine>,
+    /// Dry matter a day, all of it, likely.
+    pub dry_matter: DryMatter,
+    /// The least dry matter that reaches the animal: driest reading of the hay, greatest loss.
+    pub least_dry_matter: DryMatter,
+    /// The sugar of the whole day's forage; `None` for an animal without a limit.
+    pub sugar: Option<Judgement>,
+    /// Straw against its cap.
+    pub straw: CapVerdict,
+    /// Energy.
+    pub energy: EnergyLine,
+    /// The ration of hay alone against the needs.
+    pub hay_alone: Vec<Line>,
+    /// What covers its shortages; `None` when nothing is short that a balancer holds.
+    pub balancer: Option<BalancerLine>,
+    /// What a bucket meal may hold.
+    pub meal: MealLimit,
+    /// Water.
+    pub water: WaterNeed,
+    /// Salt that meets the need of sodium.
+    pub salt_g: f64,
+    /// The nets of the day.
+    pub layout: Layout,
+    /// What would shorten the longest gap, cheapest first.
+    pub mends: Vec<Mend>,
+    /// Grass.
+    pub grass: GrassLine,
+    /// Work.
+    pub work: WorkLine,
+    /// Look-over and review.
+    pub watch: Intervals,
+    /// What would change the plan most, first things first.
+    pub levers: Vec<Lever>,
+    /// Findings of the assessment.
+    pub assessed: Vec<assess::Finding>,
+    /// Findings of the needs.
+    pub needed: Vec<limits::Finding>,
+    /// Where it comes from.
+    pub from: Provenance,
+}
+
+impl Draft {
+    /// Dry matter a day as a part of the weight that percent is taken of.
+    pub fn level(&self) -> PartOfBody {
+        self.dry_matter.part_of(self.allowance.weight.likely)
+    }
+
+    /// Whether any forage is soaked.
+    pub fn soaks(&self) -> bool {
+        self.hays.iter().any(|hay| hay.fed == Fed::Soaked)
+    }
+}

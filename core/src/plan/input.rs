@@ -1,0 +1,164 @@
+//! What a plan is made from: everything is an argument, and is frozen with the plan.
+
+use crate::animal::{Animal, Answer, Risk, VetWord};
+use crate::assess::{ConditionRange, Crest, DatedWeight, Tape};
+use crate::day::{EatingRate, NetKind};
+use crate::forage::Lot;
+use crate::limits::WaterWeather;
+use crate::ration::Food;
+use crate::soak::{Air, Recipe};
+use crate::units::{AsFed, Instant, LocalDate, LocalTime, PartOfBody};
+
+/// A condition score on a day.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scored {
+    /// The day.
+    pub on: LocalDate,
+    /// The score on 1 to 9, or the range that stands for it.
+    pub condition: ConditionRange,
+    /// Whether it was scored site by site; one answer about the ribs is not.
+    pub by_sites: bool,
+}
+
+/// What a look-over saw: yes, no, or nobody looked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub struct Signs {
+    /// Its gait is not as usual.
+    pub gait: Answer,
+    /// It stands unlike itself.
+    pub stance: Answer,
+    /// It turns with difficulty.
+    pub turning: Answer,
+    /// It shifts its weight from foot to foot.
+    pub shifting_weight: Answer,
+    /// A strong pulse at the foot.
+    pub strong_pulse: Answer,
+    /// Pain in a foot.
+    pub foot_pain: Answer,
+    /// A warm hoof.
+    pub warm_hoof: Answer,
+    /// It lies down more than usual.
+    pub lying_more: Answer,
+}
+
+impl Signs {
+    /// Any one of these stops grass and work, and is for the vet today (practice rule 15).
+    pub fn for_the_vet(&self) -> bool {
+        [
+            self.gait,
+            self.stance,
+            self.turning,
+            self.shifting_weight,
+            self.strong_pulse,
+            self.foot_pain,
+        ]
+        .contains(&Answer::Yes)
+    }
+
+    /// A warm hoof or lying more alone: the same stops, look again in two hours and tonight.
+    pub fn look_again(&self) -> bool {
+        [self.warm_hoof, self.lying_more].contains(&Answer::Yes)
+    }
+
+    /// Whether nothing was found: not known as long as one line was not looked at.
+    pub fn clean(&self) -> Answer {
+        let all = [
+            self.gait,
+            self.stance,
+            self.turning,
+            self.shifting_weight,
+            self.strong_pulse,
+            self.foot_pain,
+            self.warm_hoof,
+            self.lying_more,
+        ];
+        if all.contains(&Answer::Yes) {
+            Answer::No
+        } else if all.contains(&Answer::NotKnown) {
+            Answer::NotKnown
+        } else {
+            Answer::Yes
+        }
+    }
+}
+
+/// The last look-over.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub struct LookedOver {
+    /// The day; `None` when nobody looked.
+    pub on: Option<LocalDate>,
+    /// What was seen.
+    pub signs: Signs,
+}
+
+/// A forage and its part of the forage dry matter.
+#[derive(Clone, Copy, Debug)]
+pub struct HayOffer<'a> {
+    /// The lot.
+    pub lot: &'a Lot,
+    /// Its part, 0 to 1; the parts of all offers add up to 1.
+    pub part: f64,
+}
+
+/// What the forage hangs in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NetUse {
+    /// What it is eaten from.
+    pub kind: NetKind,
+    /// The most that can hang at one visit, as fed.
+    pub most_at_once: Option<AsFed>,
+    /// The animal's own rate, when a net was timed: it always wins.
+    pub timed: Option<EatingRate>,
+}
+
+/// How hay is soaked here, when it must be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Soaking {
+    /// Water and time.
+    pub recipe: Recipe,
+    /// The air of the day.
+    pub air: Air,
+}
+
+/// Everything a plan for one animal is made from.
+#[derive(Clone, Debug)]
+pub struct PlanFor<'a> {
+    /// The animal.
+    pub animal: &'a Animal,
+    /// Now.
+    pub now: Instant,
+    /// The local day.
+    pub day: LocalDate,
+    /// Its weights.
+    pub weights: &'a [DatedWeight],
+    /// Its last tape, for the published ideal weight.
+    pub tape: Option<&'a Tape>,
+    /// Its condition scores.
+    pub condition: &'a [Scored],
+    /// Its crest as last scored.
+    pub crest: Option<Crest>,
+    /// Its last look-over.
+    pub look_over: LookedOver,
+    /// Days at the starting level that were really fed.
+    pub days_at_start: u32,
+    /// Vets' words.
+    pub words: &'a [VetWord],
+    /// The level of the plan that holds now.
+    pub level_now: Option<PartOfBody>,
+    /// The level that is asked for.
+    pub asked: Option<PartOfBody>,
+    /// One or more forages.
+    pub hays: &'a [HayOffer<'a>],
+    /// The balancer in the feed room; the typical one stands in without.
+    pub balancer: Option<&'a Food>,
+    /// When somebody comes.
+    pub visits: &'a [LocalTime],
+    /// What the forage hangs in.
+    pub net: NetUse,
+    /// How hay is soaked here, when it must be.
+    pub soaking: Soaking,
+    /// The weather, for water.
+    pub weather: WaterWeather,
+    /// The risk that sets hay and grass when it is fed with others: that of the most at-risk member.
+    pub strictest: Option<&'a Risk>,
+}

@@ -1,0 +1,273 @@
+//! When there is no plan: why, how urgent the vet is, and what to do meanwhile.
+
+use super::published::OFF_FEED_HOURS;
+use crate::animal::{Answer, Appetite, Handful, Laminitis, Phase, Ppid, State, VetFlag};
+use crate::forage::{Fault, Hazard};
+use crate::limits::EnergyVerdict;
+use crate::plan::Draft;
+use crate::units::{DryMatter, Instant, PartOfBody, Span};
+
+/// How soon the vet is rung.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum VetUrgency {
+    /// Before anything is changed.
+    First,
+    /// This morning.
+    ThisMorning,
+    /// Today.
+    Today,
+    /// Now.
+    Now,
+}
+
+/// Why there is no plan.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Refusal {
+    /// Off its feed; counted from when it was last seen eating.
+    OffFeed {
+        /// When it was last seen eating.
+        last_seen_eating: Option<Instant>,
+        /// Whether the latest hour has passed.
+        past_the_latest: bool,
+    },
+    /// It has laminitis now and no vet's word holds.
+    LaminitisNow,
+    /// A look-over found a sign of laminitis and no vet's word holds.
+    LaminitisSign,
+    /// A warm hoof or lying more, and it had laminitis before.
+    WarmHoofAfterLaminitis,
+    /// An episode or recovery without a vet's word that holds.
+    EpisodeWithoutWord,
+    /// It got at grain.
+    GotAtGrain,
+    /// It escaped onto lush grass.
+    EscapedOntoGrass,
+    /// Sick, feverish or with colic.
+    Sick,
+    /// Lame.
+    Lame,
+    /// Growing, in foal or in milk: its needs are not published here, and it is never restricted.
+    NotPlannedHere(State),
+    /// A donkey or mule to lose weight without a vet's word: every diet of a donkey starts with the vet.
+    DonkeyDiet,
+    /// The energy is under the floor.
+    Energy(EnergyVerdict),
+    /// The least dry matter that reaches the animal is under its floor.
+    UnderDryMatterFloor {
+        /// The least.
+        least: DryMatter,
+        /// The floor.
+        floor: DryMatter,
+    },
+    /// A hay that must not be fed.
+    DoNotFeed {
+        /// Its name.
+        lot: String,
+        /// What is wrong with it.
+        fault: Fault,
+    },
+}
+
+/// What to do until there is a plan.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Meanwhile {
+    /// Keep hay in front of it, at least this much dry matter a day; no sudden cut.
+    HayAtLeast {
+        /// As a part of its weight.
+        level: PartOfBody,
+        /// The same as dry matter.
+        dry: DryMatter,
+    },
+    /// Feed now what it will eat.
+    FeedNow,
+    /// Hold out a handful of dry hay and watch.
+    OfferAHandful,
+    /// Stop grazing and work, soft bed.
+    StopGrassAndWork,
+    /// Write down the vet's word.
+    WriteDownVetsWord,
+    /// Feed another hay.
+    AnotherHay,
+}
+
+/// A refusal with everything behind it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Refused {
+    /// Why, the most urgent first.
+    pub why: Vec<Refusal>,
+    /// How soon the vet is rung; `None` when the refusal is not for the vet.
+    pub vet: Option<VetUrgency>,
+    /// What to do meanwhile.
+    pub meanwhile: Vec<Meanwhile>,
+    /// What it would have been, for the workings; never an order.
+    pub draft: Box<Draft>,
+}
+
+impl Refusal {
+    /// How soon the vet is rung for it.
+    pub fn vet(&self, draft: &Draft) -> Option<VetUrgency> {
+        match self {
+            Self::GotAtGrain | Self::EscapedOntoGrass => Some(VetUrgency::Now),
+            Self::OffFeed {
+                past_the_latest, ..
+            } => Some(if *past_the_latest || off_feed_is_now(draft) {
+                VetUrgency::Now
+            } else {
+                VetUrgency::ThisMorning
+            }),
+            Self::LaminitisNow
+            | Self::LaminitisSign
+            | Self::WarmHoofAfterLaminitis
+            | Self::Sick
+            | Self::Lame => Some(VetUrgency::Today),
+            Self::EpisodeWithoutWord
+            | Self::NotPlannedHere(_)
+            | Self::DonkeyDiet
+            | Self::Energy(_) => Some(VetUrgency::First),
+            Self::UnderDryMatterFloor { .. } | Self::DoNotFeed { .. } => None,
+        }
+    }
+}
+
+/// Practice rule 14: those in which being off feed is for the vet now.
+fn off_feed_is_now(draft: &Draft) -> bool {
+    let animal = &draft.animal;
+    let Appetite::Off { handful, dull, .. } = animal.health.appetite else {
+        return false;
+    };
+    let endangered = animal.kind.fat_in_blood_risk()
+        || matches!(animal.state, State::Pregnant | State::Lactating)
+        || matches!(animal.health.ppid, Ppid::Treated | Ppid::Untreated)
+        || animal.health.flags.contains(&VetFlag::Sglt2Inhibitor);
+    // Not tried yet is no "it eats": until it is seen eating, the endangered are treated as refusing.
+    endangered && (handful != Handful::Eaten || dull == Answer::Yes)
+}
+
+/// Every reason against a draft, in no order.
+pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
+    let animal = &draft.animal;
+    let health = &animal.health;
+    let vets_word = !draft.words.is_empty();
+    let mut found = Vec::new();
+    if let Appetite::Off {
+        last_seen_eating,
+        handful,
+        dull,
+    } = health.appetite
+    {
+        let since = last_seen_eating.map(|at| draft.now.since(at));
+        let past = since.is_some_and(|since| Span::hours(*OFF_FEED_HOURS) <= since);
+        // It eats what is held out and is bright: it refused this hay, not food. That is a caution.
+        if handful != Handful::Eaten || dull == Answer::Yes {
+            found.push(Refusal::OffFeed {
+                last_seen_eating,
+                past_the_latest: past,
+            });
+        }
+    }
+    for flag in &health.flags {
+        match flag {
+            VetFlag::GotAtGrain { .. } => found.push(Refusal::GotAtGrain),
+            VetFlag::EscapedOntoGrass { .. } => found.push(Refusal::EscapedOntoGrass),
+            VetFlag::Sick => found.push(Refusal::Sick),
+            VetFlag::Lame if !vets_word => found.push(Refusal::Lame),
+            _ => {}
+        }
+    }
+    if health.laminitis == Laminitis::Active && !vets_word {
+        found.push(Refusal::LaminitisNow);
+    } else if matches!(animal.phase, Phase::Episode | Phase::Recovering) && !vets_word {
+        found.push(Refusal::EpisodeWithoutWord);
+    }
+    if draft.look_over.signs.for_the_vet() && !vets_word {
+        found.push(Refusal::LaminitisSign);
+    } else if draft.look_over.signs.look_again()
+        && matches!(health.laminitis, Laminitis::Ever { .. })
+        && !vets_word
+    {
+        found.push(Refusal::WarmHoofAfterLaminitis);
+    }
+    if animal.state != State::Adult {
+        found.push(Refusal::NotPlannedHere(animal.state));
+    }
+    let wants_less = animal.goal == crate::animal::Goal::Lose
+        || draft
+            .allowance
+            .asked
+            .is_some_and(|asked| asked < draft.allowance.start);
+    if animal.kind.is_donkey() && wants_less && !vets_word {
+        found.push(Refusal::DonkeyDiet);
+    }
+    match draft.energy.verdict {
+        verdict @ (EnergyVerdict::NeedsVetsWord { .. } | EnergyVerdict::NeverAllowed { .. }) => {
+            found.push(Refusal::Energy(verdict));
+        }
+        EnergyVerdict::Enough { .. }
+        | EnergyVerdict::ByWeightAndCondition
+        | EnergyVerdict::NotPublishedHere(_) => {}
+    }
+    let floor = draft.allowance.floor_dry_matter();
+    // Written so that what is not a number fails it; the slack is the arithmetic's.
+    let kept = floor.to_kg() <= draft.least_dry_matter.to_kg() + SLACK_KG;
+    if !kept {
+        found.push(Refusal::UnderDryMatterFloor {
+            least: draft.least_dry_matter,
+            floor,
+        });
+    }
+    for hay in &draft.hays {
+        for hazard in &hay.hazards {
+            if let Hazard::Discard(fault) = hazard {
+                found.push(Refusal::DoNotFeed {
+                    lot: hay.name.clone(),
+                    fault: *fault,
+                });
+            }
+        }
+    }
+    found
+}
+
+/// What sums of floats may be off by.
+// numeric: a microgram
+const SLACK_KG: f64 = 1e-9;
+
+/// What to do meanwhile, for the reasons there are.
+pub(super) fn meanwhile(draft: &Draft, why: &[Refusal]) -> Vec<Meanwhile> {
+    let mut steps = Vec::new();
+    let mut add = |step: Meanwhile| {
+        if !steps.contains(&step) {
+            steps.push(step);
+        }
+    };
+    for reason in why {
+        match reason {
+            Refusal::OffFeed { .. } => {
+                add(Meanwhile::OfferAHandful);
+                add(Meanwhile::FeedNow);
+            }
+            Refusal::LaminitisNow
+            | Refusal::LaminitisSign
+            | Refusal::WarmHoofAfterLaminitis
+            | Refusal::Lame
+            | Refusal::GotAtGrain
+            | Refusal::EscapedOntoGrass => {
+                add(Meanwhile::StopGrassAndWork);
+            }
+            Refusal::DoNotFeed { .. } => add(Meanwhile::AnotherHay),
+            Refusal::EpisodeWithoutWord | Refusal::DonkeyDiet | Refusal::Energy(_) => {
+                add(Meanwhile::WriteDownVetsWord);
+            }
+            Refusal::Sick | Refusal::NotPlannedHere(_) | Refusal::UnderDryMatterFloor { .. } => {}
+        }
+    }
+    // After grain the vet says what it may eat; everybody else keeps forage in front of it.
+    if !why.contains(&Refusal::GotAtGrain) {
+        let level = draft.allowance.start;
+        add(Meanwhile::HayAtLeast {
+            level,
+            dry: level.of(draft.weight.value),
+        });
+    }
+    steps
+}

@@ -1,0 +1,38 @@
+import { defineConfig } from '@playwright/test';
+import { join } from 'node:path';
+import { launch, phone } from './house/phone.ts';
+import { demandSettings, everything, out } from './house/settings.ts';
+import type { Place } from './walk.ts';
+
+demandSettings();
+
+export default defineConfig<Place>({
+  testDir: './walks',
+  outputDir: join(out, 'results'),
+  fullyParallel: true,
+  workers: Number(process.env['TUSSOCK_WORKERS'] ?? '2'),
+  retries: 0,
+  forbidOnly: true,
+  // A walk is slow only where the machine is busy; a red one costs its patience once.
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
+  reporter: [['./house/counts.ts']],
+  use: {
+    ...phone,
+    browserName: 'chromium',
+    launchOptions: launch,
+    serviceWorkers: 'allow',
+    actionTimeout: 15_000,
+    navigationTimeout: 30_000,
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+  },
+  projects: [
+    { name: 'phone', use: { at: '/' } },
+    {
+      name: 'sub-path',
+      use: { at: '/sub/path/' },
+      ...(everything ? {} : { testMatch: '**/delivery/**' }),
+    },
+  ],
+});

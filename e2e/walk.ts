@@ -1,0 +1,106 @@
+/**
+ * What every walk begins with: a host of its own, a watched window, hands, and the phone in the pocket.
+ *
+ * A walk imports `test` and `expect` from here and from nowhere else.
+ */
+import { test as base, expect, type Page } from '@playwright/test';
+import { join } from 'node:path';
+import { holdsUp, type ScreenOptions } from './checks/screen.ts';
+import { type Opened, watchTransactions } from './device/durability.ts';
+import { Pocket } from './device/pocket.ts';
+import type { Hands } from './hands/hands.ts';
+import { PlaywrightHands } from './hands/playwright.ts';
+import { Host } from './host/host.ts';
+import { Watch } from './watch/watch.ts';
+
+export { expect };
+
+/** Set by the project. */
+export interface Place {
+  /** The path the app is hosted under; begins and ends with a slash. */
+  at: string;
+}
+
+/** The phone whose storage outlives its browser, with hands for whatever page it shows. */
+export interface KeptPhone {
+  /** Starts the browser over the kept profile. */
+  takeOut(): Promise<{ page: Page; hands: Hands }>;
+  /** Ends the browser in order. */
+  putAway(): Promise<void>;
+  /** Kills the browser's process at once. */
+  kill(): Promise<void>;
+  /** Ends it in order and starts it again. */
+  restart(): Promise<{ page: Page; hands: Hands }>;
+  /** Transactions that its pages opened, over all its browsers. */
+  transactions(): readonly Opened[];
+}
+
+/** What a walk can ask for by name. */
+export interface Walk {
+  /** The static server; stop it and the walk is offline. */
+  host: Host;
+  /** Makes the walk fail on console errors, page errors, CSP reports, requests elsewhere, missing files. */
+  watch: Watch;
+  /** Hands on a fresh phone. */
+  hands: Hands;
+  /** A phone that can be put away, taken out again, or killed. */
+  pocket: KeptPhone;
+  /** Transactions that the fresh phone's pages opened. */
+  transactions: readonly Opened[];
+  /** Asks of the screen in sight all that is asked of every screen, and keeps its pictures. */
+  holds: (name: string, options?: ScreenOptions) => Promise<void>;
+}
+
+/** The test function of the walks. */
+export const test = base.extend<Place & Walk>({
+  at: ['/', { option: true }],
+
+  host: async ({ at }, use) => {
+    const host = await Host.open(at);
+    await use(host);
+    await host.stop();
+  },
+
+  watch: async ({ host }, use) => {
+    const watch = new Watch(() => host.origin);
+    await use(watch);
+    expect(watch.verdict(), 'the walk was clean').toEqual([]);
+  },
+
+  context: async ({ context, watch }, use) => {
+    await watch.over(context);
+    await use(context);
+  },
+
+  transactions: async ({ context }, use) => {
+    await use(await watchTransactions(context));
+  },
+
+  hands: async ({ page, host }, use) => {
+    await use(new PlaywrightHands({ page, home: () => host.home, finger: true }));
+  },
+
+  pocket: async ({ host, watch }, use, info) => {
+    const seen: (readonly Opened[])[] = [];
+    const pocket = new Pocket(join(info.outputDir, 'profile'), async (context) => {
+      await watch.over(context);
+      seen.push(await watchTransactions(context));
+    });
+    const inHand = (page: Page): { page: Page; hands: Hands } => ({
+      page,
+      hands: new PlaywrightHands({ page, home: () => host.home, finger: true }),
+    });
+    await use({
+      takeOut: async () => inHand(await pocket.takeOut()),
+      restart: async () => inHand(await pocket.restart()),
+      putAway: () => pocket.putAway(),
+      kill: () => pocket.kill(),
+      transactions: () => seen.flat(),
+    });
+    await pocket.throwAway();
+  },
+
+  holds: async ({ page, hands }, use) => {
+    await use((name, options) => holdsUp(page, hands, name, options));
+  },
+});

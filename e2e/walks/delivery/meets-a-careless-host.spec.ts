@@ -1,0 +1,20 @@
+/** The folder lies on a host that does not know what a wasm is. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { sentence } from '../../hands/hands.ts';
+import { dist } from '../../house/settings.ts';
+import { expect, test } from '../../walk.ts';
+import { filesOf } from '../../host/deploys.ts';
+
+for (const type of ['application/octet-stream', 'application/wasm; charset=utf-8']) {
+  test(`the app starts from a wasm that is sent as ${type}`, async ({ hands, page, watch }) => {
+    watch.tolerates(/WebAssembly\.instantiateStreaming|MIME/, 'the wrong type may be remarked on');
+    const [wasm] = (await filesOf()).filter((file) => file.endsWith('.wasm'));
+    const body = await readFile(join(dist, wasm ?? ''));
+    await page.route('**/*.wasm', (route) => route.fulfill({ contentType: type, body }));
+    await hands.open('');
+    const first = await hands.see(sentence());
+    await hands.open('#/start');
+    await expect.poll(() => hands.see(sentence())).not.toBe(first);
+  });
+}

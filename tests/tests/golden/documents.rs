@@ -1,0 +1,209 @@
+//! Samples of documents.
+
+use super::{body, cm, date, feed, name, pounds, reported, said};
+use tussock_core::animal::{
+    AnimalId, Answer, Appetite, Birth, BodyType, Goal, Handful, Health, Insulin, InsulinTest,
+    Kind as Equid, Laminitis, Member, Phase, Ppid, Sex, State, Teeth, Temperament, VetFlag,
+    Workload,
+};
+use tussock_core::forage::{Analyte, Basis, Fault, Fed, ForageClass};
+use tussock_core::log::bodies::base::{Count, MicroDegrees};
+use tussock_core::log::bodies::*;
+
+pub(super) fn yard() -> YardV1 {
+    YardV1 {
+        name: name("Tussock Farm"),
+        place: Some(PlaceV1 {
+            latitude: MicroDegrees::new(52_100_000).unwrap(),
+            longitude: MicroDegrees::new(-3_400_000).unwrap(),
+        }),
+        currency: Some(name("GBP")),
+        vet_telephone: Some(said("01632 960000")),
+        note: Some(said("Gate \"sticks\"; lift it.\nKey under the trough.")),
+    }
+}
+
+pub(super) fn person(role: Role) -> PersonV1 {
+    PersonV1 {
+        name: name("The keeper"),
+        role,
+        initials: Some(name("TK")),
+        telephone: Some(said("01632 960001")),
+    }
+}
+
+pub(super) fn animals() -> Vec<AnimalV1> {
+    let moss = AnimalV1 {
+        name: name("Moss"),
+        kind: Equid::Pony,
+        body_type: Some(BodyType::Shetland),
+        sex: Some(Sex::Gelding),
+        born: Some(Birth::Day(date("2012-05-01"))),
+        height: Some(cm(1_040, "104 cm")),
+        state: State::Adult,
+        work: Workload::Maintenance(Temperament::Low),
+        health: Health {
+            laminitis: Laminitis::Ever {
+                last: Some(date("2025-10-12")),
+            },
+            insulin: Insulin::Tested(InsulinTest {
+                dysregulated: true,
+                by: "the practice".to_owned(),
+                on: date("2026-01-20"),
+                test: "oral sugar".to_owned(),
+            }),
+            ppid: Ppid::Clear,
+            teeth: Teeth::Good,
+            appetite: Appetite::Off {
+                last_seen_eating: Some(super::at(-60)),
+                handful: Handful::NotTried,
+                dull: Answer::No,
+            },
+            native_or_cob: Answer::Yes,
+            flags: vec![
+                VetFlag::PainRelief,
+                VetFlag::Sglt2Inhibitor,
+                VetFlag::InsulinDrug,
+                VetFlag::Corticosteroid {
+                    last: date("2026-04-20"),
+                },
+                VetFlag::TrimmedOrShod {
+                    on: date("2026-05-03"),
+                },
+                VetFlag::FootsoreAfterTrims,
+                VetFlag::BoxRest,
+                VetFlag::GotAtGrain {
+                    at: super::at(-200),
+                },
+                VetFlag::EscapedOntoGrass {
+                    at: super::at(-300),
+                },
+                VetFlag::Sick,
+                VetFlag::SurgeryOrTransport {
+                    on: date("2026-05-01"),
+                },
+                VetFlag::Lame,
+            ],
+        },
+        goal: Goal::Lose,
+        phase: Phase::New,
+        target: Some(body(185_000, "185")),
+        note: Some(said("Hides behind the water butt.")),
+    };
+    let fern = AnimalV1 {
+        name: name("Fern"),
+        kind: Equid::Donkey,
+        born: Some(Birth::Year(2009)),
+        health: Health {
+            laminitis: Laminitis::Never,
+            appetite: Appetite::Eating,
+            ..Health::default()
+        },
+        ..moss.clone()
+    };
+    let bramble = AnimalV1 {
+        name: name("Bramble"),
+        health: Health {
+            laminitis: Laminitis::Active,
+            ..Health::default()
+        },
+        body_type: None,
+        sex: None,
+        born: None,
+        height: None,
+        target: None,
+        note: None,
+        ..fern.clone()
+    };
+    vec![moss, fern, bramble]
+}
+
+pub(super) fn group() -> GroupV1 {
+    GroupV1 {
+        name: name("Top field"),
+        members: vec![
+            Member {
+                animal: AnimalId("moss".to_owned()),
+                from: date("2026-04-01"),
+                to: None,
+            },
+            Member {
+                animal: AnimalId("fern".to_owned()),
+                from: date("2026-03-01"),
+                to: Some(date("2026-04-30")),
+            },
+        ],
+    }
+}
+
+pub(super) fn lots() -> Vec<LotV1> {
+    let values = Analyte::ALL.iter().map(|analyte| LabValueV1 {
+        analyte: *analyte,
+        name: Some(name("as printed")),
+        reported: reported("1.50", "%", "1,50 %"),
+    });
+    let report = LabReportV1 {
+        basis: Basis::AsFed,
+        fed: Fed::Dry,
+        dry_matter: Some(reported("88.4", "%", "88,4")),
+        energy: Some(reported("8.90", "MJ/kg", "8.90")),
+        values: values.collect(),
+        cores: Some(Count::new(12).unwrap()),
+        on: Some(date("2026-02-14")),
+        lab: Some(name("The county laboratory")),
+        number: Some(name("26-0417")),
+    };
+    let first = LotV1 {
+        name: name("Back field, first cut"),
+        class: ForageClass::Meadow,
+        dry_matter: Some(reported("87", "%", "87")),
+        reports: vec![
+            report.clone(),
+            LabReportV1 {
+                basis: Basis::DryMatter,
+                fed: Fed::Soaked,
+                ..report
+            },
+        ],
+        price: Some(PriceV1::Bale {
+            price: pounds(650),
+            weight: feed(18_500, Some("18.5")),
+        }),
+        bought_on: Some(date("2025-09-01")),
+        opened_on: Some(date("2026-05-04")),
+        faults: vec![
+            Fault::Mould,
+            Fault::Dust,
+            Fault::Heated,
+            Fault::DeadAnimal,
+            Fault::PoisonousPlant,
+            Fault::TornWrap,
+        ],
+        slice: Some(feed(1_200, Some("1.2"))),
+        note: Some(said("Stacked by the door.")),
+    };
+    let second = LotV1 {
+        name: name("Big bales"),
+        price: Some(PriceV1::Tonne {
+            price: pounds(14_000),
+        }),
+        reports: Vec::new(),
+        ..first.clone()
+    };
+    vec![first, second]
+}
+
+pub(super) fn food() -> FoodV1 {
+    FoodV1 {
+        name: name("Balancer"),
+        food_use: FoodUse::Balancer,
+        basis: LabelBasis::AsFed,
+        dry_matter: Some(reported("89", "%", "89")),
+        label: vec![LabelLineV1 {
+            name: name("Crude protein"),
+            reported: reported("14.5", "%", "14,5 %"),
+        }],
+        pack: Some(feed(15_000, Some("15 kg"))),
+        price: Some(pounds(2_495)),
+    }
+}

@@ -1,0 +1,193 @@
+//! Samples of entries.
+
+use super::{body, cm, date, feed, grams, id, job, lot, name, net, said, time};
+use tussock_core::animal::{AnimalId, Answer, FoodId, PersonId, TubId, VetPermit};
+use tussock_core::assess::{ConditionScale, LengthKind, Ribs, ScaleInstrument, Site};
+use tussock_core::log::Stamp;
+use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Tenths};
+use tussock_core::log::bodies::*;
+
+pub(super) fn weights() -> Vec<WeightV1> {
+    vec![
+        WeightV1 {
+            reading: ReadingV1::Tape {
+                tape: TapeV1 {
+                    heart_girth: cm(1_385, "138,5"),
+                    length: Some(cm(1_102, "110.2")),
+                    length_kind: Some(LengthKind::Wrap),
+                    height: Some(cm(1_040, "104")),
+                    neck: Some(cm(790, "79")),
+                    umbilical_girth: Some(cm(1_520, "152")),
+                },
+            },
+            job: Some(job("weigh/moss/2026-05-05")),
+        },
+        WeightV1 {
+            reading: ReadingV1::Scale {
+                scale: ScaleV1 {
+                    weight: body(217_724, "480 lb"),
+                    instrument: ScaleInstrument::AnimalScale,
+                },
+            },
+            job: Some(job("weigh/moss/2026-05-05")),
+        },
+    ]
+}
+
+pub(super) fn conditions() -> Vec<ConditionV1> {
+    let site = |site, tenths| SiteScoreV1 {
+        site,
+        tenths: Tenths::new(tenths).unwrap(),
+    };
+    [
+        ConditionTakenV1::Sites {
+            scale: ConditionScale::NineStep,
+            sites: vec![
+                site(Site::Neck, 75),
+                site(Site::Withers, 70),
+                site(Site::BehindShoulder, 70),
+                site(Site::Ribs, 80),
+                site(Site::Loin, 75),
+                site(Site::TailHead, 70),
+            ],
+        },
+        ConditionTakenV1::Sites {
+            scale: ConditionScale::FiveStep,
+            sites: vec![
+                site(Site::Neck, 35),
+                site(Site::BackAndRibs, 40),
+                site(Site::Pelvis, 40),
+            ],
+        },
+        ConditionTakenV1::Overall {
+            scale: ConditionScale::NineStep,
+            tenths: Tenths::new(75).unwrap(),
+        },
+        ConditionTakenV1::Ribs {
+            ribs: Ribs::FeltWithPressure,
+        },
+    ]
+    .map(|taken| ConditionV1 {
+        taken,
+        job: Some(job("score/moss/2026-05-05")),
+    })
+    .to_vec()
+}
+
+pub(super) fn look_over() -> LookOverV1 {
+    LookOverV1 {
+        gait: Answer::No,
+        stance: Answer::No,
+        turning: Answer::Yes,
+        shifting_weight: Answer::No,
+        strong_pulse: Answer::NotKnown,
+        foot_pain: Answer::No,
+        warm_hoof: Answer::No,
+        lying_more: Answer::No,
+        note: Some(said("Short on the left rein.")),
+        job: Some(job("look/moss/2026-05-05")),
+    }
+}
+
+pub(super) fn vet_word(permit: VetPermit) -> VetWordV1 {
+    VetWordV1 {
+        animal: AnimalId("moss".to_owned()),
+        permit,
+        vet: name("the vet"),
+        practice: "the practice".to_owned(),
+        given: date("2026-05-01"),
+        how: "by telephone".to_owned(),
+        expires: date("2026-06-26"),
+    }
+}
+
+pub(super) fn soak_steps() -> Vec<SoakStepV1> {
+    let soak = || id("soak-1");
+    let start = |water| SoakStep::Started {
+        start: SoakStart {
+            tub: Some(TubId("tub-tap".to_owned())),
+            lot: lot(),
+            hay: Some(feed(3_600, Some("3.6"))),
+            nets: vec![net()],
+            water,
+        },
+    };
+    [
+        start(SoakWater::Cold),
+        start(SoakWater::Hot),
+        SoakStep::Lifted { soak: soak() },
+        SoakStep::Drained { soak: soak() },
+        SoakStep::Fed { soak: soak() },
+        SoakStep::ThrownAway { soak: soak() },
+        SoakStep::Stopped { soak: soak() },
+    ]
+    .map(|happened| SoakStepV1 {
+        happened,
+        job: Some(job("lift/soak-1")),
+    })
+    .to_vec()
+}
+
+pub(super) fn left_overs() -> Vec<LeftOverV1> {
+    [
+        LeftAmount::ByEye {
+            quarters: Quarters::One,
+        },
+        LeftAmount::Dry {
+            hay: feed(400, Some("0.4")),
+        },
+        LeftAmount::Wet {
+            left: feed(2_000, Some("2")),
+            hung: feed(9_100, Some("9.1")),
+        },
+    ]
+    .map(|left| LeftOverV1 {
+        hung: Some(id("hung-1")),
+        net: Some(net()),
+        lot: Some(lot()),
+        left,
+        job: Some(job("left/moss/2026-05-05/1")),
+    })
+    .to_vec()
+}
+
+pub(super) fn plan() -> PlanV1 {
+    PlanV1 {
+        rules: name("0.1.0"),
+        from: date("2026-05-06"),
+        review: date("2026-05-20"),
+        decided_by: Some(PersonId("keeper".to_owned())),
+        inputs: vec![InputV1 {
+            record: id("weight-1"),
+            stamp: Stamp::from_text("1777960800000-0000-moss0001").unwrap(),
+        }],
+        weight_g: Some(BodyGrams::new(217_724).unwrap()),
+        level: BodyHundredths::new(150).unwrap(),
+        lowest: BodyHundredths::new(150).unwrap(),
+        amounts: vec![
+            AmountV1 {
+                lot: Some(lot()),
+                food: None,
+                dry_matter_g: grams(3_000),
+                as_fed_g: grams(3_600),
+                soaked: true,
+            },
+            AmountV1 {
+                lot: None,
+                food: Some(FoodId("balancer".to_owned())),
+                dry_matter_g: grams(180),
+                as_fed_g: grams(200),
+                soaked: false,
+            },
+        ],
+        nets: vec![NetShareV1 {
+            visit: time(6, 30),
+            lot: lot(),
+            as_fed_g: grams(1_200),
+            soaked: true,
+            net: Some(net()),
+        }],
+        gap_accepted_min: Some(GapMinutes::new(420).unwrap()),
+        job: Some(job("plan/moss")),
+    }
+}

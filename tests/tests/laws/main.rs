@@ -1,0 +1,13 @@
+//! Laws that hold for every input: round trips, invariance, order, conservation.
+//!
+//! The seed of a run is printed with a failure; `PROPTEST_RNG_SEED=<seed>` runs it again and `PROPTEST_CASES=<n>` sets
+//! how many cases each law is tried on. A failing case is kept in `tests/tests/proptest-regressions/` and tried first from
+//! then on: commit it with the mending.
+
+mod log;
+mod money;
+mod parsing;
+mod quantities;
+mod seed;
+mod showing;
+mod zones;
