@@ -27,6 +27,8 @@ pub enum SugarOrigin {
 /// What may be true of some of a forage or a mix, and bears on its verdict.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum SugarNote {
+    /// Nobody tested it; only its class is known.
+    Untested,
     /// Starch was not tested and a default stands in.
     StarchAssumed,
     /// WSC + starch was reckoned from ESC + starch.
@@ -102,6 +104,7 @@ fn of_class(class: ForageClass) -> SugarEstimate {
         }),
         origin: SugarOrigin::Class,
         notes: notes([
+            (true, SugarNote::Untested),
             (class == ForageClass::Haylage, SugarNote::Haylage),
             (class.is_cereal_hay(), SugarNote::CerealUntested),
         ]),

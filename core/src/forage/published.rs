@@ -191,6 +191,8 @@ published! {
     HAY_DRY_LOW: DryFraction = DryFraction::constant_percent(85.0); "hay_dry_low", "", Tussock, "defaults", Ours;
     /// Its high end.
     HAY_DRY_HIGH: DryFraction = DryFraction::constant_percent(90.0); "hay_dry_high", "", Tussock, "defaults", Ours;
+    /// By how much the energy of dry matter may fall in soaking (metabolisable energy fell 5 to 15 %, gross energy did not).
+    SOAKED_ENERGY_LESS: f64 = 0.1; "soaked_energy_less", "of Mcal/kg", Bochnia2021, "abstract; Argo 2015 found none", WorkedOut;
     /// Hay with less dry matter than this moulds in store without a preservative (moisture 16 to 25 %).
     DAMP_HAY: DryFraction = DryFraction::constant_percent(84.0); "damp_hay", "", CommonPractice, "moisture 16 to 25 % moulds", FromMemory;
     /// Starch of cool-season grass hay that was not tested.

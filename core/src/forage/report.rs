@@ -238,8 +238,7 @@ impl LabReport {
         self.record.as_ref()
     }
 
-    /// WSC + starch, ESC + starch: the parts that a report gives. Starch that is missing but follows from the stated
-    /// NSC is taken from it.
+    /// Starch; where it was not measured but follows from the stated NSC and WSC, that.
     pub fn starch(&self) -> Option<ShareOfDm> {
         self.share(Analyte::Starch).or_else(|| {
             let rest = self.share(Analyte::Nsc)? - self.share(Analyte::Wsc)?;

@@ -136,7 +136,11 @@ pub fn supply(lot: &Lot, fed: Fed) -> Supply {
         });
     Supply {
         contents,
-        energy: energy(as_fed.or(dry), &profile),
+        energy: if fed == Fed::Soaked && as_fed.is_none() {
+            energy(dry, &profile).after_soaking()
+        } else {
+            energy(as_fed.or(dry), &profile)
+        },
         provenance: record.and(&profile.provenance()),
     }
 }
@@ -175,6 +179,9 @@ mod tests {
         let selenium = soaked.content(Analyte::Selenium).unwrap();
         assert!((selenium.value.to_mg_per_kg() - 0.1).abs() < 1e-9);
         assert_eq!(selenium.origin, ContentOrigin::Tested);
+        let as_it_comes = supply(&lot, Fed::Dry).energy;
+        assert!(soaked.energy.low < as_it_comes.low);
+        assert_eq!(soaked.energy.high, as_it_comes.high);
         let zinc = soaked.content(Analyte::Zinc).unwrap();
         assert_eq!(
             zinc.origin,

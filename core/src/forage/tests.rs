@@ -254,7 +254,8 @@ fn a_part_nobody_knows_leaves_the_day_not_proven() {
     let day = mix(&parts).unwrap();
     let j = judge(&day, &limits(RiskLevel::NotKnown));
     assert_eq!(j.verdict, Verdict::NotProven { chance: None });
-    assert_eq!(j.doubts, [Doubt::UnknownPart { part: 0.25 }]);
+    let parts_unknown = Doubt::UnknownPart { part: 0.25 };
+    assert_eq!(j.doubts, [parts_unknown, Doubt::Untested]);
     assert_eq!(j.belief, None);
 }
 
@@ -305,4 +306,23 @@ fn the_laboratory_report_of_the_worked_example() {
     assert!(findings.is_empty(), "{findings:?}");
     assert!((report.calcium_to_phosphorus().unwrap() - 5.5).abs() < 1e-9);
     assert!(report.fructan().is_none());
+}
+
+#[test]
+fn a_day_of_tested_hays_is_not_sent_to_be_tested_again() {
+    let tested = |wsc| MixPart {
+        dry: DryMatter::kg(4.0),
+        sugar: Some(estimate(
+            &lot(
+                ForageClass::Grass,
+                &[(Analyte::Wsc, wsc), (Analyte::Starch, 1.0)],
+            ),
+            Fed::Dry,
+        )),
+    };
+    let day = mix(&[tested(8.0), tested(9.5)]).unwrap();
+    let j = judge(&day, &limits(RiskLevel::Proven));
+    assert!(matches!(j.verdict, Verdict::NotProven { .. }));
+    assert_eq!(j.doubts, [Doubt::NearLimit]);
+    assert_eq!(j.ways_out, [WayOut::Soak, WayOut::AnotherLot]);
 }

@@ -201,17 +201,13 @@ pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
         doubts.push(Doubt::StarchAssumed);
     }
     if !verdict.is_within() {
-        match sugar.origin {
-            SugarOrigin::Class => doubts.push(Doubt::Untested),
-            SugarOrigin::Tested if matches!(verdict, Verdict::NotProven { .. }) => {
-                let near = judged
-                    .map(|(_, belief)| Verdict::of_chance(belief.chance_at_most(limit)))
-                    .is_some_and(|alone| matches!(alone, Verdict::NotProven { .. }));
-                if near {
-                    doubts.push(Doubt::NearLimit);
-                }
-            }
-            SugarOrigin::Tested | SugarOrigin::SoakedUntested | SugarOrigin::Mixed => {}
+        let by_chance = judged.map(|(_, belief)| Verdict::of_chance(belief.chance_at_most(limit)));
+        if sugar.has(SugarNote::Untested) {
+            doubts.push(Doubt::Untested);
+        } else if sugar.origin != SugarOrigin::SoakedUntested
+            && matches!(by_chance, Some(Verdict::NotProven { .. }))
+        {
+            doubts.push(Doubt::NearLimit);
         }
     }
     let ways_out = if verdict.is_within() {
@@ -243,13 +239,16 @@ fn ways_out(sugar: &SugarEstimate) -> Vec<WayOut> {
         ways.push(WayOut::LessGrass);
     }
     let soaked = sugar.origin == SugarOrigin::SoakedUntested;
-    if !soaked && !sugar.has(SugarNote::Haylage) {
+    // Of a day some part may be hay that can be soaked; haylage and grass alone cannot.
+    let can_soak = sugar.origin == SugarOrigin::Mixed
+        || !(sugar.has(SugarNote::Haylage) || sugar.has(SugarNote::Grass));
+    if !soaked && can_soak {
         ways.push(WayOut::Soak);
     }
-    match sugar.origin {
-        SugarOrigin::SoakedUntested => ways.push(WayOut::TestSoaked),
-        SugarOrigin::Class | SugarOrigin::Mixed => ways.push(WayOut::Test),
-        SugarOrigin::Tested => {}
+    if soaked {
+        ways.push(WayOut::TestSoaked);
+    } else if sugar.has(SugarNote::Untested) || sugar.unknown_part > 0.0 {
+        ways.push(WayOut::Test);
     }
     ways.push(WayOut::AnotherLot);
     ways

@@ -98,9 +98,10 @@ fn of_reports() -> Formulas {
 fn of_sugar() -> Formulas {
     vec![
         ("forage.normal_above", |i| Ok(normal_below(-i.number("z")?))),
-        ("forage.chance", |i| {
-            Ok(belief(i)?.chance_at_most(limit(i)?))
-        }),
+        (
+            "forage.chance",
+            |i| Ok(belief(i)?.chance_at_most(limit(i)?)),
+        ),
         ("forage.passes_at_most", |i| {
             let any = Belief::percent(12.0, 4.5);
             Ok(test_outlook(any, limit(i)?).passes_at_most.to_percent())
@@ -113,10 +114,7 @@ fn of_sugar() -> Formulas {
         }),
         ("forage.mix_chance", |i| {
             let part = |kg, wsc| -> Result<MixPart, String> {
-                let report = read(vec![
-                    (Analyte::Wsc, i.number(wsc)?),
-                    (Analyte::Starch, 1.0),
-                ])?;
+                let report = read(vec![(Analyte::Wsc, i.number(wsc)?), (Analyte::Starch, 1.0)])?;
                 Ok(MixPart {
                     dry: DryMatter::kg(i.number(kg)?),
                     sugar: Some(estimate(&lot(ForageClass::Grass, report), Fed::Dry)),

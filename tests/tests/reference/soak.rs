@@ -12,9 +12,7 @@ use tussock_core::soak::{
     model_sugar_loss, reading_not_soaked, soaked, sugar_loss, timeline, weigh_before_soaking,
 };
 use tussock_core::sources::Provenance;
-use tussock_core::units::{
-    DryFraction, DryMatter, Instant, ShareOfDm, Span, Temperature,
-};
+use tussock_core::units::{DryFraction, DryMatter, Instant, ShareOfDm, Span, Temperature};
 use tussock_tests::reference::{Formulas, Inputs, RowCounts};
 
 pub fn formulas() -> Formulas {
@@ -104,16 +102,16 @@ fn of_sugar() -> Formulas {
 
 fn of_dry_matter() -> Formulas {
     vec![
-        ("soak.curve_dry", |i| {
-            Ok(model_dry_loss(hours(i)?) * 100.0)
-        }),
+        ("soak.curve_dry", |i| Ok(model_dry_loss(hours(i)?) * 100.0)),
         ("soak.lost_by_fibre", |i| {
             dry_loss_by_fibre(share(i, "before")?, share(i, "after")?)
                 .map(|lost| lost * 100.0)
                 .map_err(|e| format!("{e:?}"))
         }),
         // Per 100 kg of body, with dry hay: what is weighed for what is fed.
-        ("soak.weighed_percent", |i| weigh(i, i.number("fed")?, 100.0)),
+        ("soak.weighed_percent", |i| {
+            weigh(i, i.number("fed")?, 100.0)
+        }),
         ("soak.weigh_dry", |i| weigh(i, i.number("target")?, 100.0)),
         ("soak.weigh", |i| {
             weigh(i, i.number("target")?, i.number("dry")?)
