@@ -21,5 +21,7 @@
     )
 )]
 
+pub mod acts;
 pub mod routes;
 pub mod rows;
+pub mod shelf;

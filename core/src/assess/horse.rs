@@ -231,6 +231,12 @@ mod tests {
     }
 
     #[test]
+    fn the_band_of_girth_and_length_holds_the_mean_error_that_was_found() {
+        assert!(p::GIRTH_LENGTH_MEAN_ERROR.abs() < *p::BAND_GIRTH_LENGTH);
+        assert!(*p::BAND_GIRTH_LENGTH < *p::BAND_SMALL && *p::BAND_SMALL < *p::BAND_GIRTH_ALONE);
+    }
+
+    #[test]
     fn a_pony_with_all_four_measures_gets_the_equation_of_its_type() {
         let pony = animal(Kind::Pony, Some(BodyType::Pony));
         let all = four(150.0, 130.0, LengthKind::Wrap, 125.0, 80.0);

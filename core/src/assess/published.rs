@@ -138,9 +138,12 @@ table! {
     /// Error of girth and length for a horse, either way.
     "band_girth_length" BAND_GIRTH_LENGTH: f64 = 10.0;
         "%", Ours, Tussock, "assess/published.rs";
+    /// Mean error of girth and length as another author found it, the best of the methods compared; the band holds it.
+    "girth_length_mean_error" GIRTH_LENGTH_MEAN_ERROR: f64 = -1.4;
+        "%", Published, EllisThesis2003, "abstract, all animals";
     /// Error of girth and length under 112 cm, either way.
     "band_small" BAND_SMALL: f64 = 15.0;
-        "%", Ours, Tussock, "assess/published.rs";
+        "%", Ours, Tussock, "assess/published.rs; the coefficients of Catalano 2019 for miniatures were not found";
     /// Error of the equations for foals, weanlings and yearlings, either way.
     "band_young" BAND_YOUNG: f64 = 15.0;
         "%", Ours, Tussock, "assess/published.rs";

@@ -1,7 +1,7 @@
 //! Eating rates, gaps and what mends them.
 
 use crate::sources::{Mark, Published, Work, list_constants};
-use crate::units::Bounds;
+use crate::units::{Bounds, Length};
 
 const fn glunk(
     id: &'static str,
@@ -60,6 +60,24 @@ pub const RATE_MEDIUM: Published<f64> =
 /// Rate from a net with 3.2 cm holes.
 pub const RATE_SMALL: Published<f64> =
     glunk("day.rate_small", 0.88, "kg dry matter/h", "mean rate");
+
+const fn hole(id: &'static str, cm: f64) -> Published<Length> {
+    Published {
+        id,
+        value: Length::cm(cm),
+        unit: "",
+        work: Work::Glunk2014Nets,
+        place: "hole sizes of the trial",
+        mark: Mark::Published,
+    }
+}
+
+/// The small holes of the trial.
+pub const HOLE_SMALL: Published<Length> = hole("day.hole_small", 3.2);
+/// The medium holes of the trial.
+pub const HOLE_MEDIUM: Published<Length> = hole("day.hole_medium", 4.4);
+/// The large holes of the trial.
+pub const HOLE_LARGE: Published<Length> = hole("day.hole_large", 15.2);
 
 /// Grams of dry matter a kilogram of body weight an hour, from the floor, in the same trial.
 pub const LOOSE_PER_BODY: Published<f64> = Published {
@@ -181,6 +199,9 @@ pub const MEASURED_RATE: Published<Bounds> = Published {
 };
 
 list_constants![
+    HOLE_SMALL,
+    HOLE_MEDIUM,
+    HOLE_LARGE,
     HOURS_LOOSE,
     HOURS_LARGE,
     HOURS_MEDIUM,

@@ -2,11 +2,12 @@
 
 use super::error::DayError;
 use super::published::{
-    DOUBLE_NET, HOURS_LARGE, HOURS_LOOSE, HOURS_MEDIUM, HOURS_SMALL, LOOSE_PER_BODY, MEASURED_RATE,
-    RATE_LARGE, RATE_LOOSE, RATE_MEDIUM, RATE_SMALL, RATE_SPREAD,
+    DOUBLE_NET, HOLE_LARGE, HOLE_MEDIUM, HOLE_SMALL, HOURS_LARGE, HOURS_LOOSE, HOURS_MEDIUM,
+    HOURS_SMALL, LOOSE_PER_BODY, MEASURED_RATE, RATE_LARGE, RATE_LOOSE, RATE_MEDIUM, RATE_SMALL,
+    RATE_SPREAD,
 };
 use crate::sources::Provenance;
-use crate::units::{BodyMass, DryMatter};
+use crate::units::{BodyMass, DryMatter, Length};
 
 /// What the forage is eaten from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -37,6 +38,20 @@ pub struct EatingRate {
 }
 
 impl NetKind {
+    /// The kind that a hole size means; a net whose holes nobody measured counts as one with medium holes.
+    ///
+    /// A net between two of the trial counts as the coarser of them: it is eaten faster, which leaves the animal
+    /// longest without forage.
+    pub fn of_hole(hole: Option<Length>) -> Self {
+        match hole {
+            None => Self::MediumHoles,
+            Some(hole) if hole <= *HOLE_SMALL => Self::SmallHoles,
+            Some(hole) if hole <= *HOLE_MEDIUM => Self::MediumHoles,
+            Some(hole) if hole <= *HOLE_LARGE => Self::LargeHoles,
+            Some(_) => Self::Loose,
+        }
+    }
+
     /// Hours for 1 % of body weight, as measured, and the rate relative to loose hay.
     fn measured(self) -> (f64, f64) {
         let relative = |rate: f64| rate / *RATE_LOOSE;

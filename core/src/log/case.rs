@@ -6,17 +6,30 @@
 //!  "zone":{"name":"Europe/London","before_min":0,"changes":[{"at":1774746000000,"offset_min":60}]},
 //!  "visits":["06:30","12:30","17:30","22:00"],
 //!  "subject":"animal:moss",
+//!  "asked":125,
+//!  "hays":[{"lot":"meadow","hundredths":70},{"lot":"straw","hundredths":30}],
 //!  "records":[…]}
 //! ```
 //!
 //! It needs no other format: a reader of bundles reads it too. `counts` and `sha256` may be missing, because a person
-//! writes it; `subject` may be missing, and then the case is about every animal in it.
+//! writes it; `subject` may be missing, and then the case is about every animal in it. `asked` is the level that is
+//! asked for, in hundredths of a percent of body weight; `hays` names the forages and their parts of the forage dry
+//! matter, in hundredths. Both may be missing.
 
+use super::bodies::Body;
+use super::bodies::base::BodyHundredths;
 use super::bundle::Bundle;
+use super::envelope::Record;
 use super::error::{Allowed, LogError, Path};
+use super::gather::{Gathered, Wish, draft_group, gather};
+use super::kind::Kind;
 use super::merge::Log;
 use super::stored::{Stored, twin};
 use super::subject::Subject;
+use crate::animal::{AnimalId, LotId};
+use crate::plan::PlanError;
+use crate::safety::{GroupVerdict, SafetyVerdict, judge, judge_group};
+use crate::sources::RecordId;
 use crate::units::{Instant, LocalTime, Zone};
 
 twin! {
@@ -72,6 +85,36 @@ pub struct Case {
     pub visits: Vec<LocalTime>,
     /// The animal or group it is about; `None` for every animal in it.
     pub subject: Option<Subject>,
+    /// What is asked for beside the records.
+    pub wish: Wish,
+}
+
+twin! {
+    /// A forage of a case and its part.
+    HayPart {
+        /// The lot.
+        lot: LotId,
+        /// Its part of the forage dry matter.
+        hundredths: Hundredths,
+    }
+}
+
+super::bodies::base::whole_number! {
+    /// A part, in hundredths.
+    Hundredths = (1, 100)
+}
+
+/// What comes of a subject of a case.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Answer {
+    /// An animal's plan or refusal.
+    Animal(SafetyVerdict),
+    /// A group's.
+    Group(GroupVerdict),
+    /// No draft could be made.
+    NoDraft(PlanError),
+    /// The subject is not among the records.
+    NotThere,
 }
 
 impl Case {
@@ -105,9 +148,73 @@ impl Case {
         Ok(Self {
             now: Instant::read(field("now"), &root.key("now"))?,
             zone,
+            wish: Wish {
+                asked: Option::<BodyHundredths>::read(field("asked"), &root.key("asked"))?
+                    .map(BodyHundredths::part),
+                hays: Option::<Vec<HayPart>>::read(field("hays"), &root.key("hays"))?
+                    .unwrap_or_default()
+                    .into_iter()
+                    .map(|hay| (hay.lot.0, hay.hundredths.get() as f64 / 100.0))
+                    .collect(),
+                visits: visits.clone(),
+            },
             visits,
             subject,
             log: bundle.log,
         })
+    }
+}
+impl Case {
+    /// The plan or refusal of every subject of the case, in the order of the records.
+    pub fn answers(&self) -> Vec<(Subject, Answer)> {
+        let records: Vec<&Record> = self.log.current().collect();
+        let subjects: Vec<Subject> = match &self.subject {
+            Some(subject) => vec![subject.clone()],
+            None => records
+                .iter()
+                .filter(|record| record.kind == Kind::Animal)
+                .map(|record| Subject::animal(&AnimalId(record.id.0.clone())))
+                .collect(),
+        };
+        subjects
+            .into_iter()
+            .map(|subject| {
+                let answer = self.answer(&records, &subject);
+                (subject, answer)
+            })
+            .collect()
+    }
+
+    fn answer(&self, records: &[&Record], subject: &Subject) -> Answer {
+        let gathered =
+            |animal: &AnimalId| gather(records, animal, self.now, &self.zone, &self.wish);
+        if subject.kind() == "group" {
+            return self.answer_group(records, subject.id(), gathered);
+        }
+        match gathered(&AnimalId(subject.id().to_owned())).map(|animal| animal.draft()) {
+            None => Answer::NotThere,
+            Some(Ok(draft)) => Answer::Animal(judge(draft)),
+            Some(Err(error)) => Answer::NoDraft(error),
+        }
+    }
+
+    fn answer_group(
+        &self,
+        records: &[&Record],
+        id: &str,
+        gathered: impl Fn(&AnimalId) -> Option<Gathered>,
+    ) -> Answer {
+        let found = records.iter().find(|record| record.id.0 == id);
+        let Some(Ok(Body::Group(body))) = found.map(|record| Body::read(record)) else {
+            return Answer::NotThere;
+        };
+        let group = body.group(&RecordId(id.to_owned()));
+        let day = self.zone.to_local(self.now).date;
+        let members: Option<Vec<Gathered>> = group.on(day).into_iter().map(gathered).collect();
+        match members.map(|members| draft_group(&group, &members)) {
+            None => Answer::NotThere,
+            Some(Ok(draft)) => Answer::Group(judge_group(draft)),
+            Some(Err(error)) => Answer::NoDraft(error),
+        }
     }
 }

@@ -10,6 +10,7 @@
 //!
 //! What this room does not do: it stores nothing, reads no clock and makes no ids.
 
+mod account;
 mod alike;
 pub mod bodies;
 mod bundle;
@@ -17,6 +18,7 @@ mod canonical;
 mod case;
 mod envelope;
 mod error;
+mod gather;
 mod json;
 mod kind;
 mod merge;
@@ -25,13 +27,15 @@ mod stamp;
 mod stored;
 mod subject;
 
+pub use account::{account, account_error, account_group};
 pub use alike::alike;
 pub use bodies::Body;
 pub use bundle::Bundle;
 pub use canonical::canonical;
-pub use case::{Case, ClockChange, OffsetMin, ZoneTable};
+pub use case::{Answer, Case, ClockChange, HayPart, Hundredths, OffsetMin, ZoneTable};
 pub use envelope::{Known, Origin, Record};
 pub use error::{Allowed, Form, LogError, Place, Shape};
+pub use gather::{Gathered, Problem, Wish, air, draft_group, gather};
 pub use json::parse;
 pub use kind::Kind;
 pub use merge::{Added, Log, Report, Versions};

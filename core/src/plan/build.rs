@@ -23,6 +23,10 @@ use crate::units::{AsFed, DryMatter, Instant, NutrientMass, show};
 ///
 /// # Errors
 /// Something is missing or cannot be used; see [`PlanError`].
+#[allow(
+    clippy::too_many_lines,
+    reason = "the loop in its order, a step a line"
+)]
 pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     let weighed = best(of.weights, of.day).ok_or(PlanError::NoWeight)?;
     let condition = last_condition(of);
@@ -83,17 +87,13 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         dry: amounts.reaches,
         rate: &rate,
         most_at_once: of.net.most_at_once,
-        eaten_within_h: if soaks {
-            eaten_within_h(&of.soaking)
-        } else {
-            None
-        },
+        eaten_within_h: soaks.then(|| eaten_within_h(&of.soaking)),
     };
     let layout = lay_out(&day_needs)?;
     let mends = mends(&day_needs, layout.longest_h);
     let hung: DryMatter = layout.hangings.iter().map(|hanging| hanging.dry).sum();
     let hays = hay::lines(&feedings, hung);
-    let sugar = hay::whole_day(&feedings, hung, &hay_risk, limits.as_ref());
+    let sugar = hay::whole_day(&feedings, hung, limits.as_ref());
     let verdict = judge_energy(
         of.animal.kind,
         of.animal.state,
@@ -116,6 +116,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         animal: of.animal.clone(),
         weight: weighed.weight.clone(),
         vet_list: vet_list(of.animal, of.day, condition.map(ConditionRange::low)),
+        look_over: of.look_over,
         words: holding(of),
         straw: straw(of, hung),
         energy: EnergyLine {
@@ -224,7 +225,7 @@ fn allowance_for<'a>(
         weighings: Weighings { on_scale, by_tape },
         target: target.map(|target| Ends::new(target.lowest, target.value, target.highest)),
         condition,
-        look_over_clean: of.look_over.clean,
+        look_over_clean: of.look_over.signs.clean(),
         days_at_start: of.days_at_start,
         words: of.words,
         now: of.level_now,
@@ -322,11 +323,8 @@ fn amounts_from(feedings: &[Feeding<'_>]) -> crate::sources::Provenance {
 }
 
 /// Hours in which a soaked net must be eaten: from drained to thrown away.
-fn eaten_within_h(soaking: &Soaking) -> Option<f64> {
-    let line = timeline(
-        soaking.recipe,
-        &SoakTimes::started(Instant::from_ms(0)),
-        soaking.air,
-    );
-    Some(line.throw_away.since(line.drained).to_hours())
+fn eaten_within_h(soaking: &Soaking) -> f64 {
+    let times = SoakTimes::started(Instant::from_ms(0));
+    let line = timeline(soaking.recipe, &times, soaking.air);
+    line.throw_away.since(line.drained).to_hours()
 }

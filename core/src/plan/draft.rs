@@ -1,5 +1,6 @@
 //! A plan before safety has spoken.
 
+use super::input::LookedOver;
 use super::levers::Lever;
 use crate::animal::{Animal, LotId, Risk, RiskFactor, VetWord};
 use crate::assess::{self, ConditionRange, Target, WeightEstimate};
@@ -149,6 +150,8 @@ pub struct Draft {
     pub risk: Risk,
     /// How sugar of hay and grass is treated: as for this animal, or as for the most at-risk of its group.
     pub hay_risk: Risk,
+    /// Its last look-over.
+    pub look_over: LookedOver,
     /// Why it is on the vet's list; empty when it is not.
     pub vet_list: Vec<VetListReason>,
     /// The vets' words that hold today.

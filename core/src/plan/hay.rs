@@ -11,7 +11,7 @@ use crate::forage::{
 };
 use crate::limits::{Ends, SugarLimits};
 use crate::soak::{dry_loss, soaked, sugar_loss};
-use crate::units::{AsFed, DryFraction, DryMatter, Energy, ShareOfDm};
+use crate::units::{AsFed, DryFraction, DryMatter, Energy};
 
 /// A forage as it will be fed, before its amount is known.
 pub(super) struct Feeding<'a> {
@@ -54,7 +54,7 @@ pub(super) fn feedings<'a>(
             let judged = |fed: Fed| {
                 limits.map(|limits| {
                     let sugar = sugar(lot, fed, &of.soaking);
-                    judge(&sugar, limit_for(&sugar, limits), risk.level)
+                    judge(&sugar, limits)
                 })
             };
             let as_it_comes = judged(Fed::Dry);
@@ -92,15 +92,6 @@ fn sugar(lot: &forage::Lot, fed: Fed, soaking: &Soaking) -> SugarEstimate {
             let loss = sugar_loss(soaking.recipe.water(), soaking.recipe.soak(), wsc);
             soaked(known, &loss)
         }
-    }
-}
-
-/// The limit of the sum that is judged.
-fn limit_for(sugar: &SugarEstimate, limits: &SugarLimits) -> ShareOfDm {
-    if sugar.esc_starch.is_some() {
-        limits.esc_and_starch
-    } else {
-        limits.wsc_and_starch
     }
 }
 
@@ -159,6 +150,10 @@ pub(super) struct Floors {
     pub energy: Option<Energy>,
 }
 
+/// A floor is met from above: the last bit of a product must not fall under it.
+// numeric: a billionth of the day's hay
+const ROUNDED_UP: f64 = 1.0 + 1e-9;
+
 /// Finds the forage of the day: what is wanted, raised until the least of it keeps its floors.
 pub(super) fn amounts(
     feedings: &[Feeding<'_>],
@@ -190,13 +185,13 @@ pub(super) fn amounts(
     let short = floors.dry_matter / least_of(forage);
     if 1.0 < short {
         raised.push(Raised::ToDryMatterFloor { factor: short });
-        forage = forage * short;
+        forage = forage * (short * ROUNDED_UP);
     }
     if let Some(floor) = floors.energy {
         let short = floor / energy_of(forage).least;
         if 1.0 < short {
             raised.push(Raised::ToEnergyFloor { factor: short });
-            forage = forage * short;
+            forage = forage * (short * ROUNDED_UP);
         }
     }
     let out: AsFed = weighed(forage).iter().map(|(_, fed)| *fed).sum();
@@ -225,7 +220,7 @@ pub(super) fn lines(feedings: &[Feeding<'_>], forage: DryMatter) -> Vec<HayLine>
                 eaten,
                 weigh_out: feeding.weigh_out(eaten),
                 weigh_out_unsoaked: eaten.as_fed(feeding.dry.value),
-                dry: feeding.dry.clone(),
+                dry: feeding.dry,
                 washed_out: feeding.washed_out,
                 as_it_comes: feeding.as_it_comes.clone(),
                 as_fed: feeding.as_fed.clone(),
@@ -240,7 +235,6 @@ pub(super) fn lines(feedings: &[Feeding<'_>], forage: DryMatter) -> Vec<HayLine>
 pub(super) fn whole_day(
     feedings: &[Feeding<'_>],
     forage: DryMatter,
-    risk: &Risk,
     limits: Option<&SugarLimits>,
 ) -> Option<Judgement> {
     let limits = limits?;
@@ -252,5 +246,5 @@ pub(super) fn whole_day(
         })
         .collect();
     let mixed = forage::mix(&parts)?;
-    Some(judge(&mixed, limit_for(&mixed, limits), risk.level))
+    Some(judge(&mixed, limits))
 }

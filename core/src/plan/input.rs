@@ -20,13 +20,75 @@ pub struct Scored {
     pub by_sites: bool,
 }
 
+/// What a look-over saw: yes, no, or nobody looked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub struct Signs {
+    /// Its gait is not as usual.
+    pub gait: Answer,
+    /// It stands unlike itself.
+    pub stance: Answer,
+    /// It turns with difficulty.
+    pub turning: Answer,
+    /// It shifts its weight from foot to foot.
+    pub shifting_weight: Answer,
+    /// A strong pulse at the foot.
+    pub strong_pulse: Answer,
+    /// Pain in a foot.
+    pub foot_pain: Answer,
+    /// A warm hoof.
+    pub warm_hoof: Answer,
+    /// It lies down more than usual.
+    pub lying_more: Answer,
+}
+
+impl Signs {
+    /// Any one of these stops grass and work, and is for the vet today (practice rule 15).
+    pub fn for_the_vet(&self) -> bool {
+        [
+            self.gait,
+            self.stance,
+            self.turning,
+            self.shifting_weight,
+            self.strong_pulse,
+            self.foot_pain,
+        ]
+        .contains(&Answer::Yes)
+    }
+
+    /// A warm hoof or lying more alone: the same stops, look again in two hours and tonight.
+    pub fn look_again(&self) -> bool {
+        [self.warm_hoof, self.lying_more].contains(&Answer::Yes)
+    }
+
+    /// Whether nothing was found: not known as long as one line was not looked at.
+    pub fn clean(&self) -> Answer {
+        let all = [
+            self.gait,
+            self.stance,
+            self.turning,
+            self.shifting_weight,
+            self.strong_pulse,
+            self.foot_pain,
+            self.warm_hoof,
+            self.lying_more,
+        ];
+        if all.contains(&Answer::Yes) {
+            Answer::No
+        } else if all.contains(&Answer::NotKnown) {
+            Answer::NotKnown
+        } else {
+            Answer::Yes
+        }
+    }
+}
+
 /// The last look-over.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub struct LookedOver {
     /// The day; `None` when nobody looked.
     pub on: Option<LocalDate>,
-    /// Whether nothing was found.
-    pub clean: Answer,
+    /// What was seen.
+    pub signs: Signs,
 }
 
 /// A forage and its part of the forage dry matter.

@@ -29,6 +29,10 @@ pub enum Caution {
     },
     /// On pain relief: it may walk sound and not be; no work, no restriction, and a clean look-over proves nothing.
     PainRelief,
+    /// A warm hoof or lying more: no grass and no work, look again in two hours and tonight.
+    LookAgain,
+    /// Nobody looked it over.
+    NotLookedOver,
     /// It ate a handful but left its hay: feed other forage now, ring this morning.
     LeftItsHay,
     /// Nobody said whether it eats.
@@ -125,6 +129,11 @@ fn of_the_animal(draft: &Draft, found: &mut Vec<Caution>) {
         Appetite::NotKnown => found.push(Caution::AppetiteNotKnown),
         Appetite::Eating => {}
     }
+    if draft.look_over.signs.look_again() {
+        found.push(Caution::LookAgain);
+    } else if draft.look_over.on.is_none() {
+        found.push(Caution::NotLookedOver);
+    }
     for flag in &health.flags {
         match flag {
             VetFlag::PainRelief => found.push(Caution::PainRelief),
@@ -205,7 +214,7 @@ fn of_the_hay(draft: &Draft, found: &mut Vec<Caution>) {
             if !matches!(hazard, Hazard::Discard(_)) {
                 found.push(Caution::HayHazard {
                     lot: hay.name.clone(),
-                    hazard: hazard.clone(),
+                    hazard: *hazard,
                 });
             }
         }

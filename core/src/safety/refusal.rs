@@ -32,6 +32,10 @@ pub enum Refusal {
     },
     /// It has laminitis now and no vet's word holds.
     LaminitisNow,
+    /// A look-over found a sign of laminitis and no vet's word holds.
+    LaminitisSign,
+    /// A warm hoof or lying more, and it had laminitis before.
+    WarmHoofAfterLaminitis,
     /// An episode or recovery without a vet's word that holds.
     EpisodeWithoutWord,
     /// It got at grain.
@@ -111,7 +115,11 @@ impl Refusal {
             } else {
                 VetUrgency::ThisMorning
             }),
-            Self::LaminitisNow | Self::Sick | Self::Lame => Some(VetUrgency::Today),
+            Self::LaminitisNow
+            | Self::LaminitisSign
+            | Self::WarmHoofAfterLaminitis
+            | Self::Sick
+            | Self::Lame => Some(VetUrgency::Today),
             Self::EpisodeWithoutWord
             | Self::NotPlannedHere(_)
             | Self::DonkeyDiet
@@ -170,6 +178,14 @@ pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
         found.push(Refusal::LaminitisNow);
     } else if matches!(animal.phase, Phase::Episode | Phase::Recovering) && !vets_word {
         found.push(Refusal::EpisodeWithoutWord);
+    }
+    if draft.look_over.signs.for_the_vet() && !vets_word {
+        found.push(Refusal::LaminitisSign);
+    } else if draft.look_over.signs.look_again()
+        && matches!(health.laminitis, Laminitis::Ever { .. })
+        && !vets_word
+    {
+        found.push(Refusal::WarmHoofAfterLaminitis);
     }
     if animal.state != State::Adult {
         found.push(Refusal::NotPlannedHere(animal.state));
@@ -231,6 +247,8 @@ pub(super) fn meanwhile(draft: &Draft, why: &[Refusal]) -> Vec<Meanwhile> {
                 add(Meanwhile::FeedNow);
             }
             Refusal::LaminitisNow
+            | Refusal::LaminitisSign
+            | Refusal::WarmHoofAfterLaminitis
             | Refusal::Lame
             | Refusal::GotAtGrain
             | Refusal::EscapedOntoGrass => {

@@ -43,8 +43,9 @@ pub(crate) fn attributes(item: &syn::Item) -> &[syn::Attribute] {
     }
 }
 
-/// Paths of the files that hold a test-only module: `#[cfg(test)] mod name;`, with or without `#[path]`.
-pub(crate) fn test_only_files(file: &File, syntax: &syn::File) -> Vec<String> {
+/// Where a test-only module lies (`#[cfg(test)] mod name;`, with or without `#[path]`): its file, and the folder of its
+/// own modules.
+pub(crate) fn test_only_places(file: &File, syntax: &syn::File) -> Vec<String> {
     let (folder, name) = file.path.rsplit_once('/').unwrap_or(("", &file.path));
     let own = match name {
         "mod.rs" | "lib.rs" | "main.rs" => folder.to_owned(),
@@ -68,12 +69,11 @@ pub(crate) fn test_only_files(file: &File, syntax: &syn::File) -> Vec<String> {
             },
             _ => None,
         });
-        match given {
-            Some(path) => found.push(format!("{folder}/{path}")),
-            None => {
-                found.push(format!("{own}/{}.rs", module.ident));
-                found.push(format!("{own}/{}/mod.rs", module.ident));
-            }
+        if let Some(path) = given {
+            found.push(format!("{folder}/{path}"));
+        } else {
+            found.push(format!("{own}/{}.rs", module.ident));
+            found.push(format!("{own}/{}", module.ident));
         }
     }
     found
@@ -273,13 +273,13 @@ fn no_number_of_the_trade_stands_without_its_source() {
             (file, syntax)
         })
         .collect();
-    let tests: BTreeSet<String> = files
+    let tests: Vec<String> = files
         .iter()
-        .flat_map(|(file, syntax)| test_only_files(file, syntax))
+        .flat_map(|(file, syntax)| test_only_places(file, syntax))
         .collect();
     let all: Vec<String> = files
         .iter()
-        .filter(|(file, _)| file.name() != "published.rs" && !tests.contains(&file.path))
+        .filter(|(file, _)| file.name() != "published.rs" && !file.within(&tests))
         .flat_map(|(file, syntax)| faults(file, syntax))
         .collect();
     hold(&all);
@@ -355,12 +355,22 @@ mod samples {
             "#[cfg(test)]\nmod tests;\n#[cfg(test)]\n#[path = \"x_tests.rs\"]\nmod x;\nmod y;",
         );
         assert_eq!(
-            test_only_files(&file, &file.syntax()),
+            test_only_places(&file, &file.syntax()),
             [
                 "core/src/soak/tests.rs",
-                "core/src/soak/tests/mod.rs",
+                "core/src/soak/tests",
                 "core/src/soak/x_tests.rs"
             ]
         );
+        let places = test_only_places(&file, &file.syntax());
+        for (path, is_test) in [
+            ("core/src/soak/tests.rs", true),
+            ("core/src/soak/tests/mod.rs", true),
+            ("core/src/soak/tests/cold.rs", true),
+            ("core/src/soak/tests_of_hay.rs", false),
+            ("core/src/soak/y.rs", false),
+        ] {
+            assert_eq!(File::sample(path, "").within(&places), is_test, "{path}");
+        }
     }
 }

@@ -24,11 +24,16 @@ impl File {
         name_of(&self.path)
     }
 
+    /// What its name ends in, without the point.
+    pub(crate) fn extension(&self) -> &str {
+        extension_of(&self.path)
+    }
+
     /// Whether the file lies in one of these folders, or is one of these files.
-    pub(crate) fn within(&self, places: &[&str]) -> bool {
+    pub(crate) fn within(&self, places: &[impl AsRef<str>]) -> bool {
         places.iter().any(|place| {
             self.path
-                .strip_prefix(place)
+                .strip_prefix(place.as_ref())
                 .is_some_and(|rest| rest.is_empty() || rest.starts_with('/'))
         })
     }
@@ -51,7 +56,10 @@ impl File {
                 let hidden = in_comment || opens || line.starts_with("//");
                 in_comment = (in_comment || opens) && !line.contains("-->");
                 // What follows the end of a comment on its line is code.
-                !hidden || line.split_once("-->").is_some_and(|(_, rest)| !rest.is_empty())
+                !hidden
+                    || line
+                        .split_once("-->")
+                        .is_some_and(|(_, rest)| !rest.is_empty())
             })
     }
 }
@@ -59,6 +67,11 @@ impl File {
 /// The last part of a path.
 pub(crate) fn name_of(path: &str) -> &str {
     path.rsplit('/').next().unwrap_or(path)
+}
+
+/// What a path ends in after its last point; empty without one.
+fn extension_of(path: &str) -> &str {
+    name_of(path).rsplit_once('.').map_or("", |(_, ext)| ext)
 }
 
 /// The top of the repository.
@@ -119,11 +132,7 @@ pub(crate) fn paths(under: &str) -> Vec<String> {
 pub(crate) fn files(under: &str, extensions: &[&str]) -> Vec<File> {
     paths(under)
         .into_iter()
-        .filter(|path| {
-            name_of(path)
-                .rsplit_once('.')
-                .is_some_and(|(_, ext)| extensions.contains(&ext))
-        })
+        .filter(|path| extensions.contains(&extension_of(path)))
         .map(|path| File {
             text: text(&path),
             path,

@@ -45,7 +45,7 @@ fn from_text(file: &File) -> Vec<String> {
 
 /// A style, an `on…` handler or a script inside markup, which the content security policy refuses.
 fn inline(file: &File) -> Vec<String> {
-    let markup = file.name().ends_with(".html") || file.name().ends_with(".svg");
+    let markup = matches!(file.extension(), "html" | "svg");
     file.code_lines()
         .filter(|(_, line)| {
             let style = line.match_indices("style").any(|(at, word)| {

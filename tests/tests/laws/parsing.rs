@@ -4,6 +4,7 @@ use crate::seed::config;
 use proptest::prelude::*;
 use tussock_core::units::parse::{self, LengthUnit, MassUnit, ParseError};
 use tussock_core::units::show::fixed;
+use tussock_core::units::{AsFed, BodyMass};
 
 fn near(a: f64, b: f64) -> bool {
     (a - b).abs() <= 1e-9 * a.abs().max(b.abs()).max(1.0)
@@ -93,7 +94,7 @@ proptest! {
         let bare = parse::body_mass(&format!("{stones} st {pounds}"), MassUnit::Kg);
         let plain = parse::body_mass(&format!("{} lb", 14 * stones + pounds), MassUnit::Kg);
         prop_assert_eq!(&together, &bare);
-        let (a, b) = (together.map(|m| m.to_lb()), plain.map(|m| m.to_lb()));
+        let (a, b) = (together.map(BodyMass::to_lb), plain.map(BodyMass::to_lb));
         prop_assert!(matches!((&a, &b), (Ok(a), Ok(b)) if near(*a, *b)), "{a:?} {b:?}");
     }
 
@@ -101,7 +102,7 @@ proptest! {
     fn pounds_and_ounces_are_ounces(pounds in 0_u32..200, ounces in 0_u32..16) {
         let together = parse::as_fed(&format!("{pounds} lb {ounces} oz"), MassUnit::Kg);
         let plain = parse::as_fed(&format!("{} oz", 16 * pounds + ounces), MassUnit::Kg);
-        let (a, b) = (together.map(|m| m.to_kg()), plain.map(|m| m.to_kg()));
+        let (a, b) = (together.map(AsFed::to_kg), plain.map(AsFed::to_kg));
         prop_assert!(matches!((&a, &b), (Ok(a), Ok(b)) if near(*a, *b)), "{a:?} {b:?}");
     }
 

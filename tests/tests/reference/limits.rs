@@ -3,9 +3,9 @@
 use tussock_core::animal::{Kind, RiskLevel, State, Temperament, Workload};
 use tussock_core::limits::{
     Amount, DonkeyLossVerdict, Ends, EnergyVerdict, LimitsError, MealLimit, MealVerdict, NeedFor,
-    Nutrient, NutrientUnit, UpperContent, WaterWeather, donkey_loss_cap, energy_need,
-    feeds_needed, judge_donkey_loss, judge_energy, judge_meal, meal_limit, needs, salt_for,
-    upper_limit, vitamin_e_most, water_need,
+    Nutrient, NutrientUnit, UpperContent, WaterWeather, donkey_loss_cap, energy_need, feeds_needed,
+    judge_donkey_loss, judge_energy, judge_meal, meal_limit, needs, salt_for, upper_limit,
+    vitamin_e_most, water_need,
 };
 use tussock_core::units::{
     BodyMass, DryMatter, Energy, EnergyDensity, Iu, NutrientMass, PartOfBody, ShareOfDm,
@@ -53,9 +53,7 @@ pub fn formulas() -> Formulas {
                 .of(weight(i)?)
                 .to_kg())
         }),
-        ("limits.mj_by_weight_mcal", |i| {
-            Ok(by_weight(i)?.to_mcal())
-        }),
+        ("limits.mj_by_weight_mcal", |i| Ok(by_weight(i)?.to_mcal())),
         ("limits.share_by_weight", |i| {
             let need = energy_need(work(i, "of")?, weight(i)?).map_err(refused)?;
             Ok(by_weight(i)? / need.energy * 100.0)

@@ -8,6 +8,7 @@
 )]
 
 mod assess;
+mod limits;
 mod units;
 
 use std::collections::BTreeMap;
@@ -24,6 +25,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
     vec![
         ("units", units::formulas(), units::rows()),
         ("assess", assess::formulas(), assess::rows()),
+        ("limits", limits::formulas(), limits::rows()),
     ]
 }
 

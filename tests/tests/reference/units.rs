@@ -2,7 +2,8 @@
 
 use tussock_core::units::parse::{self, LengthUnit, MassUnit};
 use tussock_core::units::{
-    BodyMass, Energy, Instant, Length, LocalStamp, NutrientMass, ShareOfDm, Span, Temperature, Zone,
+    AsFed, BodyMass, Energy, Instant, Length, LocalStamp, NutrientMass, ShareOfDm, Span,
+    Temperature, Zone,
 };
 use tussock_tests::reference::{Formula, Formulas, Inputs, RowCounts};
 use tussock_tests::zone::TableZone;
@@ -70,7 +71,7 @@ fn body_mass(inputs: &Inputs) -> Result<f64, String> {
 
 fn as_fed(inputs: &Inputs) -> Result<f64, String> {
     parse::as_fed(inputs.text("typed")?, mass_unit(inputs)?)
-        .map(|mass| mass.to_kg())
+        .map(AsFed::to_kg)
         .map_err(|e| format!("{e:?}"))
 }
 

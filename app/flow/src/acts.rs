@@ -1,0 +1,375 @@
+//! What a person does, as a value, and what it writes.
+//!
+//! [`apply`] is pure: the act, the records it touches, now and the device's clock in, one batch of writes out. The batch
+//! carries the clock's new stamp, so that the next act is later, and clears the draft that it saves. Undo writes a new
+//! version: nothing is ever taken off the disk.
+
+use crate::rows::{Row, Writes};
+use crate::shelf::Shelf;
+use std::collections::BTreeMap;
+use tussock_core::animal::{PersonId, YardId};
+use tussock_core::log::{Body, DeviceId, Known, LogError, Origin, Record, Stamp, Subject};
+use tussock_core::sources::RecordId;
+use tussock_core::units::Instant;
+
+/// The key under which a device keeps its last stamp.
+pub const LAST_STAMP: &str = "stamp";
+/// The key under which a device keeps its own id.
+pub const DEVICE: &str = "device";
+
+/// A new record.
+#[derive(Clone, Debug, PartialEq)]
+pub struct New {
+    /// Its id, made when the form opened: saving twice saves one record.
+    pub id: RecordId,
+    /// What it is about.
+    pub subject: Subject,
+    /// When it happened; `None` for now.
+    pub at: Option<Instant>,
+    /// How far it is known.
+    pub known: Known,
+    /// What it says.
+    pub body: Body,
+}
+
+/// What a person does.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Act {
+    /// Writes a new record. When its id is on the shelf already, the same thing was saved twice and nothing is written.
+    Add(New),
+    /// Writes a new version of a record.
+    Change {
+        /// Which.
+        id: RecordId,
+        /// What it says now.
+        body: Body,
+        /// When it happened, when that is corrected.
+        at: Option<Instant>,
+    },
+    /// Marks a record deleted; it can be brought back.
+    Remove(RecordId),
+    /// Several at once: all or none.
+    All(Vec<Act>),
+    /// Takes back what was saved, by writing what held before.
+    Undo(Saved),
+}
+
+/// Who, when and where.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Context {
+    /// Now.
+    pub now: Instant,
+    /// The offset of the wall clock from UTC, in minutes east.
+    pub offset_min: i32,
+    /// The IANA name of the zone.
+    pub zone: String,
+    /// The yard.
+    pub yard: YardId,
+    /// Who says it.
+    pub by: Option<PersonId>,
+    /// This device.
+    pub device: DeviceId,
+    /// The last stamp of this device.
+    pub last: Option<Stamp>,
+}
+
+/// What an act wrote, for undo: each record with what held before.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Saved {
+    /// The records that were written and the version that held before; `None` for a new one.
+    pub records: Vec<(RecordId, Option<Record>)>,
+}
+
+impl Saved {
+    /// Whether nothing was written.
+    pub fn is_empty(&self) -> bool {
+        self.records.is_empty()
+    }
+}
+
+/// What comes of an act.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Outcome {
+    /// The batch; empty when there is nothing to write.
+    pub writes: Writes,
+    /// What undo needs.
+    pub saved: Saved,
+}
+
+/// Why an act cannot be done.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Problem {
+    /// The record is not on the shelf.
+    NotThere(RecordId),
+    /// A field, a value or the clock.
+    Log(LogError),
+}
+
+impl From<LogError> for Problem {
+    fn from(error: LogError) -> Self {
+        Self::Log(error)
+    }
+}
+
+/// Does an act. `shelf` holds the records it changes; `draft` is the form whose draft is cleared in the same batch.
+///
+/// # Errors
+/// A record that is not on the shelf, a body that cannot be stored, a clock at its end. Then nothing is written.
+pub fn apply(
+    act: &Act,
+    shelf: &Shelf,
+    context: &Context,
+    draft: Option<&str>,
+) -> Result<Outcome, Problem> {
+    let mut writer = Writer {
+        shelf,
+        context,
+        last: context.last,
+        written: Vec::new(),
+        saved: Saved::default(),
+    };
+    writer.act(act)?;
+    let mut rows = Vec::with_capacity(writer.written.len());
+    for record in &writer.written {
+        rows.push(row(record)?);
+    }
+    let meta: BTreeMap<String, String> = writer
+        .last
+        .filter(|_| !rows.is_empty())
+        .map(|stamp| (LAST_STAMP.to_owned(), stamp.to_string()))
+        .into_iter()
+        .collect();
+    Ok(Outcome {
+        writes: Writes {
+            rows,
+            clear_drafts: draft.map(str::to_owned).into_iter().collect(),
+            meta,
+        },
+        saved: writer.saved,
+    })
+}
+
+/// A record as a row.
+///
+/// # Errors
+/// A body that has no canonical text.
+pub fn row(record: &Record) -> Result<Row, LogError> {
+    Ok(Row {
+        id: record.id.0.clone(),
+        kind: record.kind.word().to_owned(),
+        yard: record.yard.as_str().to_owned(),
+        subject: record.subject.id().to_owned(),
+        at: record.at.to_ms(),
+        stamp: record.stamp.to_string(),
+        json: record.to_text()?,
+    })
+}
+
+struct Writer<'a> {
+    shelf: &'a Shelf,
+    context: &'a Context,
+    last: Option<Stamp>,
+    written: Vec<Record>,
+    saved: Saved,
+}
+
+impl Writer<'_> {
+    fn act(&mut self, act: &Act) -> Result<(), Problem> {
+        match act {
+            Act::Add(new) => self.add(new),
+            Act::Change { id, body, at } => {
+                let stamp = self.stamp(id)?;
+                let held = self.held(id)?;
+                let mut next = held.next(stamp, self.context.by.clone(), body)?;
+                if let Some(at) = at {
+                    next.at = *at;
+                }
+                self.write(next, Some(held));
+                Ok(())
+            }
+            Act::Remove(id) => self.mark(id, true),
+            Act::All(acts) => acts.iter().try_for_each(|act| self.act(act)),
+            Act::Undo(saved) => {
+                saved
+                    .records
+                    .iter()
+                    .rev()
+                    .try_for_each(|(id, before)| match before {
+                        None => self.mark(id, true),
+                        Some(before) => {
+                            let stamp = self.stamp(id)?;
+                            let held = self.held(id)?;
+                            let mut back = before.clone();
+                            back.after = Some(held.stamp);
+                            back.stamp = stamp;
+                            back.device = stamp.device();
+                            self.write(back, Some(held));
+                            Ok(())
+                        }
+                    })
+            }
+        }
+    }
+
+    fn add(&mut self, new: &New) -> Result<(), Problem> {
+        if self.held(&new.id).is_ok() {
+            return Ok(());
+        }
+        let stamp = self.stamp(&new.id)?;
+        let context = self.context;
+        let origin = Origin {
+            yard: context.yard.clone(),
+            subject: new.subject.clone(),
+            at: new.at.unwrap_or(context.now),
+            offset_min: context.offset_min,
+            zone: context.zone.clone(),
+            by: context.by.clone(),
+            known: new.known,
+        };
+        self.write(Record::new(new.id.clone(), origin, stamp, &new.body)?, None);
+        Ok(())
+    }
+
+    fn mark(&mut self, id: &RecordId, gone: bool) -> Result<(), Problem> {
+        let stamp = self.stamp(id)?;
+        let held = self.held(id)?;
+        let marked = held.marked_gone(stamp, self.context.by.clone(), gone);
+        self.write(marked, Some(held));
+        Ok(())
+    }
+
+    /// The version that holds, this batch included.
+    fn held(&self, id: &RecordId) -> Result<Record, Problem> {
+        self.written
+            .iter()
+            .rev()
+            .find(|record| record.id == *id)
+            .or_else(|| self.shelf.get(&id.0))
+            .cloned()
+            .ok_or_else(|| Problem::NotThere(id.clone()))
+    }
+
+    /// The next stamp, later than the last of this device and than the version it replaces.
+    fn stamp(&mut self, id: &RecordId) -> Result<Stamp, Problem> {
+        let over = self.held(id).ok().map(|record| record.stamp);
+        let now = self.context.now;
+        let stamp = Stamp::tick(self.last.as_ref(), over.as_ref(), now, self.context.device)?;
+        self.last = Some(Stamp::clock(self.last.as_ref(), &stamp, now).0);
+        Ok(stamp)
+    }
+
+    fn write(&mut self, record: Record, before: Option<Record>) {
+        self.saved.records.push((record.id.clone(), before));
+        self.written.push(record);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use tussock_core::animal::AnimalId;
+    use tussock_core::assess::Crest;
+    use tussock_core::log::bodies::CrestV1;
+
+    fn context(last: Option<Stamp>) -> Context {
+        Context {
+            now: Instant::from_ms(1_777_000_000_000),
+            offset_min: 60,
+            zone: "Europe/London".into(),
+            yard: YardId("y".into()),
+            by: None,
+            device: DeviceId::from_text("abcdefgh").unwrap(),
+            last,
+        }
+    }
+
+    fn crest(score: u8) -> Body {
+        Body::Crest(CrestV1::of(Crest::new(score).unwrap()))
+    }
+
+    fn add(id: &str, score: u8) -> Act {
+        Act::Add(New {
+            id: RecordId(id.into()),
+            subject: Subject::animal(&AnimalId("bramble".into())),
+            at: None,
+            known: Known::Seen,
+            body: crest(score),
+        })
+    }
+
+    fn shelf_after(shelf: &Shelf, outcome: &Outcome) -> Shelf {
+        let mut next = shelf.clone();
+        for row in &outcome.writes.rows {
+            next.put(Record::from_text(&row.json).unwrap());
+        }
+        next
+    }
+
+    #[test]
+    fn saving_twice_saves_one_record() {
+        let first = apply(
+            &add("a", 3),
+            &Shelf::default(),
+            &context(None),
+            Some("#/horses/x/crest"),
+        )
+        .unwrap();
+        assert_eq!(first.writes.rows.len(), 1);
+        assert_eq!(first.writes.clear_drafts, ["#/horses/x/crest"]);
+        let shelf = shelf_after(&Shelf::default(), &first);
+        let again = apply(
+            &add("a", 3),
+            &shelf,
+            &context(None),
+            Some("#/horses/x/crest"),
+        )
+        .unwrap();
+        assert!(again.writes.rows.is_empty() && again.saved.is_empty());
+    }
+
+    #[test]
+    fn undo_writes_a_new_version_that_says_what_held_before() {
+        let first = apply(&add("a", 2), &Shelf::default(), &context(None), None).unwrap();
+        let shelf = shelf_after(&Shelf::default(), &first);
+        let change = Act::Change {
+            id: RecordId("a".into()),
+            body: crest(4),
+            at: None,
+        };
+        let changed = apply(&change, &shelf, &context(None), None).unwrap();
+        let shelf = shelf_after(&shelf, &changed);
+        let undone = apply(&Act::Undo(changed.saved), &shelf, &context(None), None).unwrap();
+        let shelf = shelf_after(&shelf, &undone);
+        let held = shelf.get("a").unwrap();
+        assert_eq!(Body::read(held).unwrap(), crest(2));
+        assert!(!held.gone);
+        let removed = apply(&Act::Undo(first.saved), &shelf, &context(None), None).unwrap();
+        assert!(shelf_after(&shelf, &removed).get("a").unwrap().gone);
+    }
+
+    #[test]
+    fn stamps_of_one_batch_rise_and_the_last_is_kept() {
+        let all = Act::All(vec![add("a", 1), add("b", 2), add("c", 3)]);
+        let outcome = apply(&all, &Shelf::default(), &context(None), None).unwrap();
+        let stamps: Vec<&str> = outcome
+            .writes
+            .rows
+            .iter()
+            .map(|row| row.stamp.as_str())
+            .collect();
+        assert!(stamps.is_sorted_by(|a, b| a < b));
+        assert_eq!(
+            outcome.writes.meta.get(LAST_STAMP).map(String::as_str),
+            stamps.last().copied()
+        );
+    }
+
+    #[test]
+    fn what_is_not_there_cannot_be_changed_and_nothing_is_written() {
+        let act = Act::All(vec![add("a", 1), Act::Remove(RecordId("nobody".into()))]);
+        assert_eq!(
+            apply(&act, &Shelf::default(), &context(None), None),
+            Err(Problem::NotThere(RecordId("nobody".into())))
+        );
+    }
+}

@@ -1,0 +1,449 @@
+//! From records to what a plan is made from.
+//!
+//! The records of one animal (or of a group's members), the hays, foods, nets, visits and weather of its yard, as they
+//! hold on a day. A reading that `assess` refuses is left out and named in [`Gathered::problems`]; nothing is lost.
+
+use super::bodies::{Body, Chip, Condition, PlanV1, ReadingV1};
+use super::envelope::Record;
+use super::error::LogError;
+use crate::animal::{Animal, AnimalId, Group, GroupId, VetWord};
+use crate::assess::{
+    AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
+};
+use crate::day::NetKind;
+use crate::forage::{ForageKind, Lot};
+use crate::limits::WaterWeather;
+use crate::plan::{
+    Draft, GroupDraft, GroupFor, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Signs,
+    Soaking, draft, group,
+};
+use crate::ration::Food;
+use crate::soak::{Air, Recipe, Water};
+use crate::sources::RecordId;
+use crate::units::{AsFed, Instant, Length, LocalDate, LocalTime, PartOfBody, Zone};
+
+/// What cannot be read from a record.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Problem {
+    /// A field of it.
+    Log(LogError),
+    /// A reading or a score that the room `assess` refuses.
+    Assess {
+        /// The record.
+        record: RecordId,
+        /// Why.
+        error: AssessError,
+    },
+}
+
+/// What is asked of a plan beside the records.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Wish {
+    /// The level that is asked for.
+    pub asked: Option<PartOfBody>,
+    /// Which forages, and each one's part; empty for the one bought last.
+    pub hays: Vec<(String, f64)>,
+    /// When somebody comes; empty for what the records say.
+    pub visits: Vec<LocalTime>,
+}
+
+/// Everything that a yard's records say for the plan of one animal.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Gathered {
+    /// The animal.
+    pub animal: Animal,
+    /// Now.
+    pub now: Instant,
+    /// The local day.
+    pub day: LocalDate,
+    /// Its weights.
+    pub weights: Vec<DatedWeight>,
+    /// Its last tape.
+    pub tape: Option<Tape>,
+    /// Its condition scores.
+    pub condition: Vec<Scored>,
+    /// Its crest.
+    pub crest: Option<Crest>,
+    /// Its last look-over.
+    pub look_over: LookedOver,
+    /// Days since the plan that holds began at its level.
+    pub days_at_start: u32,
+    /// Vets' words.
+    pub words: Vec<VetWord>,
+    /// The level of the plan that holds.
+    pub level_now: Option<PartOfBody>,
+    /// The level asked for.
+    pub asked: Option<PartOfBody>,
+    /// The forages and their parts.
+    pub hays: Vec<(Lot, f64)>,
+    /// The balancer.
+    pub balancer: Option<Food>,
+    /// The visits.
+    pub visits: Vec<LocalTime>,
+    /// The nets.
+    pub net: NetUse,
+    /// How hay is soaked.
+    pub soaking: Soaking,
+    /// The weather for water.
+    pub weather: WaterWeather,
+    /// What could not be read.
+    pub problems: Vec<Problem>,
+}
+
+impl Gathered {
+    /// The draft of the animal's plan.
+    ///
+    /// # Errors
+    /// Those of [`draft`].
+    pub fn draft(&self) -> Result<Draft, PlanError> {
+        draft(&self.input(&self.offers()))
+    }
+
+    fn offers(&self) -> Vec<HayOffer<'_>> {
+        self.hays
+            .iter()
+            .map(|(lot, part)| HayOffer { lot, part: *part })
+            .collect()
+    }
+
+    fn input<'a>(&'a self, hays: &'a [HayOffer<'a>]) -> PlanFor<'a> {
+        PlanFor {
+            animal: &self.animal,
+            now: self.now,
+            day: self.day,
+            weights: &self.weights,
+            tape: self.tape.as_ref(),
+            condition: &self.condition,
+            crest: self.crest,
+            look_over: self.look_over,
+            days_at_start: self.days_at_start,
+            words: &self.words,
+            level_now: self.level_now,
+            asked: self.asked,
+            hays,
+            balancer: self.balancer.as_ref(),
+            visits: &self.visits,
+            net: self.net.clone(),
+            soaking: self.soaking,
+            weather: self.weather,
+            strictest: None,
+        }
+    }
+}
+
+/// The draft of a group's plan.
+///
+/// # Errors
+/// Those of [`group`].
+pub fn draft_group(of: &Group, members: &[Gathered]) -> Result<GroupDraft, PlanError> {
+    let offers: Vec<Vec<HayOffer<'_>>> = members.iter().map(Gathered::offers).collect();
+    group(&GroupFor {
+        group: GroupId(of.id.0.clone()),
+        name: of.name.clone(),
+        members: members
+            .iter()
+            .zip(&offers)
+            .map(|(member, hays)| member.input(hays))
+            .collect(),
+    })
+}
+
+/// A record with its body, when it holds and is read.
+struct Entry<'a> {
+    record: &'a Record,
+    body: Body,
+}
+
+/// Gathers what the records say of an animal at an instant. `None` when the animal is not among them.
+///
+/// `records` are the versions that hold, of any subject, in any order; what is deleted or later than now is left out.
+pub fn gather(
+    records: &[&Record],
+    animal: &AnimalId,
+    now: Instant,
+    zone: &impl Zone,
+    wish: &Wish,
+) -> Option<Gathered> {
+    let day = zone.to_local(now).date;
+    let mut problems = Vec::new();
+    let mut entries: Vec<Entry<'_>> = records
+        .iter()
+        .filter(|record| !record.gone && record.at <= now)
+        .filter_map(|record| match Body::read(record) {
+            Ok(body) => Some(Entry { record, body }),
+            Err(error) => {
+                problems.push(Problem::Log(error));
+                None
+            }
+        })
+        .collect();
+    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+    let who = entries.iter().find_map(|entry| match &entry.body {
+        Body::Animal(body) if entry.record.id.0 == animal.0 => Some(body.animal(&entry.record.id)),
+        _ => None,
+    })?;
+    let own: Vec<&Entry<'_>> = entries
+        .iter()
+        .filter(|entry| entry.record.subject.id() == animal.0)
+        .collect();
+    let local = |entry: &Entry<'_>| zone.to_local(entry.record.at).date;
+    let condition = conditions(&own, &local, &mut problems);
+    let last = condition.last().map(|scored| scored.condition);
+    let (weights, tape) = weights(&who, &own, last, &local, &mut problems);
+    let plan = own.iter().rev().find_map(|entry| match &entry.body {
+        Body::Plan(plan) => Some(plan),
+        _ => None,
+    });
+    Some(Gathered {
+        now,
+        day,
+        weights,
+        tape,
+        condition,
+        crest: own.iter().rev().find_map(|entry| match &entry.body {
+            Body::Crest(body) => body.crest().ok(),
+            _ => None,
+        }),
+        look_over: look_over(&own, &local),
+        days_at_start: plan.map_or(0, |plan| days_at_start(plan, day)),
+        words: entries
+            .iter()
+            .filter_map(|entry| match &entry.body {
+                Body::VetWord(body) => Some(body.word()),
+                _ => None,
+            })
+            .collect(),
+        level_now: plan.map(|plan| plan.level.part()),
+        asked: wish.asked,
+        hays: hays(&entries, wish, &mut problems),
+        balancer: entries.iter().rev().find_map(|entry| match &entry.body {
+            Body::Food(body) => body.food(&entry.record.id),
+            _ => None,
+        }),
+        visits: visits(&entries, wish, day),
+        net: net(&entries),
+        soaking: soaking(&entries, day),
+        weather: weather(&entries, day),
+        animal: who,
+        problems,
+    })
+}
+
+/// The last days of a plan count as fed when nothing says otherwise; the ledger will say more.
+fn days_at_start(plan: &PlanV1, day: LocalDate) -> u32 {
+    u32::try_from((day - plan.from).num_days()).unwrap_or(0)
+}
+
+fn conditions(
+    own: &[&Entry<'_>],
+    local: &impl Fn(&Entry<'_>) -> LocalDate,
+    problems: &mut Vec<Problem>,
+) -> Vec<Scored> {
+    own.iter()
+        .filter_map(|entry| {
+            let Body::Condition(body) = &entry.body else {
+                return None;
+            };
+            let (condition, by_sites): (ConditionRange, bool) = match body.condition() {
+                Ok(Condition::Score(score, _)) => (score.on_nine(), true),
+                Ok(Condition::Ribs(ribs)) => (ribs.condition(), false),
+                Err(error) => {
+                    problems.push(Problem::Assess {
+                        record: entry.record.id.clone(),
+                        error,
+                    });
+                    return None;
+                }
+            };
+            Some(Scored {
+                on: local(entry),
+                condition,
+                by_sites,
+            })
+        })
+        .collect()
+}
+
+fn weights(
+    animal: &Animal,
+    own: &[&Entry<'_>],
+    condition: Option<ConditionRange>,
+    local: &impl Fn(&Entry<'_>) -> LocalDate,
+    problems: &mut Vec<Problem>,
+) -> (Vec<DatedWeight>, Option<Tape>) {
+    let mut tape = None;
+    let mut weights = Vec::new();
+    for entry in own {
+        let Body::Weight(body) = &entry.body else {
+            continue;
+        };
+        let reading = match body.reading(&entry.record.id) {
+            Ok(reading) => reading,
+            Err(error) => {
+                problems.push(Problem::Log(error));
+                continue;
+            }
+        };
+        let day = local(entry);
+        match weigh_in_condition(animal, &reading, condition, day) {
+            Ok((mut weight, _)) => {
+                weight.from = weight
+                    .from
+                    .with(crate::sources::Source::Record(entry.record.id.clone()));
+                weights.push(DatedWeight { day, weight });
+            }
+            Err(error) => problems.push(Problem::Assess {
+                record: entry.record.id.clone(),
+                error,
+            }),
+        }
+        if let (ReadingV1::Tape { .. }, Reading::Tape(read)) = (&body.reading, reading) {
+            tape = Some(read);
+        }
+    }
+    (weights, tape)
+}
+
+fn look_over(own: &[&Entry<'_>], local: &impl Fn(&Entry<'_>) -> LocalDate) -> LookedOver {
+    own.iter()
+        .rev()
+        .find_map(|entry| match &entry.body {
+            Body::LookOver(body) => Some(LookedOver {
+                on: Some(local(entry)),
+                signs: Signs {
+                    gait: body.gait,
+                    stance: body.stance,
+                    turning: body.turning,
+                    shifting_weight: body.shifting_weight,
+                    strong_pulse: body.strong_pulse,
+                    foot_pain: body.foot_pain,
+                    warm_hoof: body.warm_hoof,
+                    lying_more: body.lying_more,
+                },
+            }),
+            _ => None,
+        })
+        .unwrap_or_default()
+}
+
+/// The forages that are asked for, or the one that came last; hay before haylage and straw.
+fn hays(entries: &[Entry<'_>], wish: &Wish, problems: &mut Vec<Problem>) -> Vec<(Lot, f64)> {
+    let lots: Vec<Lot> = entries
+        .iter()
+        .filter_map(|entry| {
+            let Body::Lot(body) = &entry.body else {
+                return None;
+            };
+            match body.lot(&entry.record.id) {
+                Ok((lot, _)) => Some(lot),
+                Err(error) => {
+                    problems.push(Problem::Log(error));
+                    None
+                }
+            }
+        })
+        .collect();
+    if wish.hays.is_empty() {
+        let hay = lots
+            .iter()
+            .rev()
+            .find(|lot| lot.class.kind() == ForageKind::Hay);
+        return hay
+            .or(lots.last())
+            .map(|lot| (lot.clone(), 1.0))
+            .into_iter()
+            .collect();
+    }
+    wish.hays
+        .iter()
+        .filter_map(|(id, part)| {
+            lots.iter()
+                .find(|lot| lot.id.0 == *id)
+                .map(|lot| (lot.clone(), *part))
+        })
+        .collect()
+}
+
+fn visits(entries: &[Entry<'_>], wish: &Wish, day: LocalDate) -> Vec<LocalTime> {
+    if !wish.visits.is_empty() {
+        return wish.visits.clone();
+    }
+    entries
+        .iter()
+        .rev()
+        .find_map(|entry| match &entry.body {
+            Body::Visits(body) if body.from.is_none_or(|from| from <= day) => {
+                Some(body.times.clone())
+            }
+            _ => None,
+        })
+        .unwrap_or_default()
+}
+
+/// The kind of the net bought last, and the most that all nets can hold at once.
+fn net(entries: &[Entry<'_>]) -> NetUse {
+    let nets = entries.iter().rev().filter_map(|entry| match &entry.body {
+        Body::Net(body) => Some(body),
+        _ => None,
+    });
+    let mut kind = None;
+    let mut most = Some(AsFed::ZERO);
+    for net in nets {
+        let hole = net.hole.as_ref().map(|hole| hole.mm.length());
+        kind = kind.or(Some(NetKind::of_hole(hole)));
+        most = match (most, &net.capacity) {
+            (Some(sum), Some(capacity)) => Some(sum + capacity.g.as_fed()),
+            _ => None,
+        };
+    }
+    NetUse {
+        kind: kind.unwrap_or(NetKind::of_hole(None::<Length>)),
+        most_at_once: most.filter(|most| AsFed::ZERO < *most),
+        timed: None,
+    }
+}
+
+fn chips(entries: &[Entry<'_>], day: LocalDate) -> Vec<Chip> {
+    entries
+        .iter()
+        .rev()
+        .find_map(|entry| match &entry.body {
+            Body::Weather(body) if body.date <= day => Some(body.chips.clone()),
+            _ => None,
+        })
+        .unwrap_or_default()
+}
+
+/// The air that the chips of a day mean.
+pub fn air(chips: &[Chip]) -> Air {
+    Air::warmest(chips.iter().filter_map(|chip| match chip {
+        Chip::HardFrost => Some(Air::HardFrost),
+        Chip::NightFiveOrUnder => Some(Air::Under16),
+        Chip::Mild => Some(Air::Mild),
+        Chip::OverTwenty => Some(Air::Over20),
+        Chip::OverTwentyFive => Some(Air::Over25),
+        Chip::Dull | Chip::Sunny | Chip::DrySpell => None,
+    }))
+}
+
+/// A cold soak in the water that the season's chips mean.
+fn soaking(entries: &[Entry<'_>], day: LocalDate) -> Soaking {
+    let air = air(&chips(entries, day));
+    let water = match air {
+        Air::HardFrost | Air::Under16 => Water::TapWinter,
+        Air::Mild | Air::Over20 | Air::Over25 => Water::TapSummer,
+    };
+    Soaking {
+        recipe: Recipe::usual(water),
+        air,
+    }
+}
+
+fn weather(entries: &[Entry<'_>], day: LocalDate) -> WaterWeather {
+    match air(&chips(entries, day)) {
+        Air::HardFrost => WaterWeather::NearFreezing,
+        Air::Under16 => WaterWeather::Cool,
+        Air::Mild | Air::Over20 => WaterWeather::Mild,
+        Air::Over25 => WaterWeather::Hot,
+    }
+}
