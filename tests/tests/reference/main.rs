@@ -8,7 +8,9 @@
 )]
 
 mod assess;
+mod forage;
 mod limits;
+mod soak;
 mod units;
 
 use std::collections::BTreeMap;
@@ -26,6 +28,8 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("units", units::formulas(), units::rows()),
         ("assess", assess::formulas(), assess::rows()),
         ("limits", limits::formulas(), limits::rows()),
+        ("forage", forage::formulas(), forage::rows()),
+        ("soak", soak::formulas(), soak::rows()),
     ]
 }
 
