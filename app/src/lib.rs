@@ -7,19 +7,17 @@ pub mod device;
 pub mod keep;
 pub mod parts;
 pub mod places;
-pub mod settings;
 pub mod world;
 
 use leptos::prelude::*;
 use places::Opening;
-use tussock_flow::routes::Route;
 use wasm_bindgen::prelude::*;
 
 /// Starts the app once the page has loaded the wasm: opens the disk, then draws.
 #[wasm_bindgen(start)]
 pub fn start() {
     std::panic::set_hook(Box::new(|panic| {
-        settings::stop();
+        device::settings::stop();
         parts::shell::stop(&panic.to_string());
     }));
     let Some(mount) = web_sys::window()
@@ -40,12 +38,4 @@ pub fn start() {
 pub fn answer_case(text: &str) -> Result<String, JsValue> {
     let case = tussock_core::log::Case::read(text).map_err(|error| JsValue::from_str(&format!("{error:?}")))?;
     serde_json::to_string_pretty(&case.account()).map_err(|error| JsValue::from_str(&error.to_string()))
-}
-
-/// The address the page stands at.
-pub(crate) fn address() -> Route {
-    web_sys::window()
-        .and_then(|window| window.location().hash().ok())
-        .and_then(|hash| Route::parse(&hash))
-        .unwrap_or(Route::Round)
 }

@@ -4,9 +4,8 @@
 //! to its own bounded query ([`World::shelf`]) and runs it again when one of its subjects was touched, here or in another
 //! tab. No signal is written from an effect.
 
-use crate::device::{clock, ids};
+use crate::device::{address, clock, ids, settings};
 use crate::keep::{Keep, KeepError};
-use crate::settings;
 use leptos::prelude::*;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -221,10 +220,7 @@ impl World {
 
     /// Opens an address.
     pub fn go(self, route: &Route) {
-        if let Some(window) = web_sys::window() {
-            // Setting a hash of plain letters does not fail.
-            let _ = window.location().set_hash(&route.to_string());
-        }
+        address::go(route);
     }
 }
 

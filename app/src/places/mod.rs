@@ -4,11 +4,10 @@ mod common_ground;
 pub mod first;
 pub mod horses;
 
-use crate::device::clock;
+use crate::device::{address, clock, settings};
 use crate::keep::KeepError;
 use crate::parts::shell;
 use crate::world::World;
-use crate::{address, settings};
 use leptos::ev;
 use leptos::prelude::*;
 use tussock_flow::routes::Route;
@@ -17,7 +16,7 @@ use tussock_flow::routes::Route;
 #[component]
 pub fn Opening() -> impl IntoView {
     let opened = LocalResource::new(|| async {
-        let route = address();
+        let route = address::here();
         let example = matches!(route, Route::Example) || settings::in_example();
         World::open(example, route).await
     });
@@ -36,7 +35,7 @@ pub fn App(
     world: World,
 ) -> impl IntoView {
     provide_context(world);
-    window_event_listener(ev::hashchange, move |_| world.route.set(address()));
+    window_event_listener(ev::hashchange, move |_| world.route.set(address::here()));
     // The beat of the countdowns; what they show is reckoned from instants, so a missed beat loses nothing.
     let beat = set_interval_with_handle(move || world.now.set(clock::now()), std::time::Duration::from_secs(1));
     on_cleanup(move || {

@@ -16,7 +16,6 @@ mod food;
 mod group;
 mod health;
 mod job;
-mod label;
 mod left_over;
 mod look_over;
 mod lot;
