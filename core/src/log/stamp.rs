@@ -39,7 +39,11 @@ impl DeviceId {
         for letter in letters.iter_mut().rev() {
             let digit = u8::try_from(rest % BASE).unwrap_or_default();
             // numeric: 0 to 9, then a to z
-            *letter = if digit < 10 { b'0' + digit } else { b'a' + digit - 10 };
+            *letter = if digit < 10 {
+                b'0' + digit
+            } else {
+                b'a' + digit - 10
+            };
             rest /= BASE;
         }
         Self(letters)
