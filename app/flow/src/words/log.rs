@@ -1,6 +1,7 @@
 //! Records, and why one was refused.
 
-use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role, SoakWater};
+use tussock_core::soak::Water;
+use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Problem, Shape};
 
 /// Words for records.
@@ -34,5 +35,5 @@ pub trait LogWords {
     /// What the shares on a label are of.
     fn label_basis(&self, basis: LabelBasis) -> &'static str;
     /// The water of a soak.
-    fn soak_water(&self, water: SoakWater) -> &'static str;
+    fn soak_water(&self, water: Water) -> &'static str;
 }

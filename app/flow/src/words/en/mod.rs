@@ -1,8 +1,24 @@
 //! English, in British spelling.
 
+mod allowance;
+mod animal;
+mod assess;
+mod day;
+mod fields;
+mod forage;
 mod horses;
+mod limits;
+mod log;
+mod numbers;
+mod plan;
+mod ration;
+mod safety;
+mod soak;
+mod sources;
+mod steps;
+mod units;
 
-use super::Shown;
+use super::{Shown, Words};
 
 /// English, with how the person wants numbers shown. It is small and copied freely.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -17,3 +33,5 @@ impl English {
         Self { shown }
     }
 }
+
+impl Words for English {}
