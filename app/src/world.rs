@@ -91,12 +91,22 @@ impl World {
             Err(KeepError::NoDisk) => Keep::in_memory(),
             Err(error) => return Err(error),
         };
-        let device = match keep.meta(DEVICE).await?.and_then(|text| DeviceId::from_text(&text).ok()) {
+        let device = match keep
+            .meta(DEVICE)
+            .await?
+            .and_then(|text| DeviceId::from_text(&text).ok())
+        {
             Some(device) => device,
             None => ids::device(),
         };
-        let last = keep.meta(LAST_STAMP).await?.and_then(|text| Stamp::from_text(&text).ok());
-        let yard = keep.meta(YARD_KEY).await?.unwrap_or_else(|| YARD.to_owned());
+        let last = keep
+            .meta(LAST_STAMP)
+            .await?
+            .and_then(|text| Stamp::from_text(&text).ok());
+        let yard = keep
+            .meta(YARD_KEY)
+            .await?
+            .unwrap_or_else(|| YARD.to_owned());
         let touched = RwSignal::new(0_u32);
         keep.listen(move |_| touched.update(|count| *count = count.wrapping_add(1)));
         Ok(Self {
@@ -172,21 +182,29 @@ impl World {
         if let Some(stamp) = outcome.writes.meta.get(LAST_STAMP) {
             // Before the disk answers: the next act of this tab must be later even if it comes at once.
             last.set(Stamp::from_text(stamp).ok());
-            outcome.writes.meta.insert(DEVICE.to_owned(), context.device.to_string());
+            outcome
+                .writes
+                .meta
+                .insert(DEVICE.to_owned(), context.device.to_string());
         }
         if outcome.writes != Writes::default() {
             keep.write(&outcome.writes).await?;
         }
         if !outcome.saved.is_empty() {
             settings::known();
-            self.just.set(Some(JustSaved { saved: outcome.saved.clone(), at: clock::now() }));
+            self.just.set(Some(JustSaved {
+                saved: outcome.saved.clone(),
+                at: clock::now(),
+            }));
         }
         Ok(outcome.saved)
     }
 
     /// Takes back what was saved last.
     pub async fn undo(self) -> Result<(), Failed> {
-        let Some(just) = self.just.get_untracked() else { return Ok(()) };
+        let Some(just) = self.just.get_untracked() else {
+            return Ok(());
+        };
         self.act(Act::Undo(just.saved), None).await?;
         self.just.set(None);
         Ok(())
@@ -195,7 +213,9 @@ impl World {
     /// What was saved in the last ten seconds.
     pub fn just_saved(self) -> Option<JustSaved> {
         let now = self.now.get();
-        self.just.get().filter(|just| now.since(just.at).to_ms() < UNDO_MS)
+        self.just
+            .get()
+            .filter(|just| now.since(just.at).to_ms() < UNDO_MS)
     }
 
     /// Keeps what is typed in a form.
@@ -238,6 +258,10 @@ fn named(act: &Act) -> Vec<String> {
         Act::Add(new) => vec![new.id.0.clone()],
         Act::Change { id, .. } | Act::Remove(id) => vec![id.0.clone()],
         Act::All(acts) => acts.iter().flat_map(named).collect(),
-        Act::Undo(saved) => saved.records.iter().map(|(id, _): &(_, Option<Record>)| id.0.clone()).collect(),
+        Act::Undo(saved) => saved
+            .records
+            .iter()
+            .map(|(id, _): &(_, Option<Record>)| id.0.clone())
+            .collect(),
     }
 }

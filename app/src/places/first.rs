@@ -1,6 +1,7 @@
 //! The screens before there is a yard, and when the disk does not open.
 
 use super::Trouble;
+use crate::device::address;
 use crate::parts::{Action, ActionRow, Frame, FrameKind, Sentence, shell};
 use crate::world::World;
 use leptos::prelude::*;
@@ -37,12 +38,7 @@ pub fn NoDisk(
     shell::show_app();
     let words = English::default();
     let why = format!("{error:?}");
-    let again = Callback::new(|()| {
-        if let Some(window) = web_sys::window() {
-            // A page that cannot reload stays as it is.
-            let _ = window.location().reload();
-        }
-    });
+    let again = Callback::new(|()| address::reload());
     let foot = move || {
         view! {
             <p class="quiet-row"><a class="quiet" href="reset.html">{words.save_a_copy()}</a></p>

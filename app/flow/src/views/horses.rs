@@ -5,7 +5,7 @@ use crate::shelf::Shelf;
 use tussock_core::animal::{Animal, AnimalId};
 use tussock_core::assess::{DatedWeight, best};
 use tussock_core::log::{Kind, Problem, Record, Wish, gather};
-use tussock_core::units::{Instant, Zone};
+use tussock_core::units::{Instant, LocalDate, Zone};
 
 /// The most animals, lots and other things of a yard that one screen asks for.
 const OF_A_YARD: u32 = 200;
@@ -62,6 +62,8 @@ pub struct Beside {
     pub animal: Animal,
     /// The weight that holds; `None` when it was never weighed.
     pub weight: Option<DatedWeight>,
+    /// The local day it is seen on.
+    pub today: LocalDate,
     /// What could not be read.
     pub problems: Vec<Problem>,
 }
@@ -72,6 +74,7 @@ pub fn beside(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) 
     let gathered = gather(&records, animal, now, zone, &Wish::default())?;
     let weight = best(&gathered.weights, gathered.day).cloned();
     Some(Beside {
+        today: gathered.day,
         animal: gathered.animal,
         weight,
         problems: gathered.problems,

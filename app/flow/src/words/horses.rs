@@ -17,7 +17,7 @@ pub trait HorsesWords {
     /// A question.
     fn what_is_it(&self) -> &'static str;
     /// A field: height at the withers.
-    fn height(&self) -> &'static str;
+    fn height_label(&self) -> &'static str;
     /// What the height field understands.
     fn height_hint(&self) -> &'static str;
     /// A field: the year of birth.
@@ -53,7 +53,7 @@ pub trait HorsesWords {
     /// How the heart girth is taken.
     fn heart_girth_hint(&self) -> &'static str;
     /// A field: length.
-    fn length(&self) -> &'static str;
+    fn length_label(&self) -> &'static str;
     /// How the length is taken; donkeys have a length of their own.
     fn length_hint(&self, donkey: bool) -> &'static str;
     /// A field: what the scale showed.
@@ -84,4 +84,12 @@ pub trait HorsesWords {
     fn use_it(&self) -> &'static str;
     /// The place bar, for screen readers.
     fn places(&self) -> &'static str;
+    /// Opens the way out when the disk does not open.
+    fn save_a_copy(&self) -> &'static str;
+    /// Tries again.
+    fn try_again(&self) -> &'static str;
+    /// Why the records cannot be read, and that nothing is deleted.
+    fn cannot_read_why(&self) -> &'static str;
+    /// The animal is not there.
+    fn not_here(&self) -> &'static str;
 }

@@ -1,8 +1,8 @@
 //! Records, and why one was refused.
 
-use tussock_core::soak::Water;
 use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Problem, Shape};
+use tussock_core::soak::Water;
 
 /// Words for records.
 pub trait LogWords {

@@ -29,7 +29,7 @@ impl HorsesWords for English {
     fn what_is_it(&self) -> &'static str {
         "What is it?"
     }
-    fn height(&self) -> &'static str {
+    fn height_label(&self) -> &'static str {
         "Height at the withers"
     }
     fn height_hint(&self) -> &'static str {
@@ -83,7 +83,7 @@ impl HorsesWords for English {
     fn heart_girth_hint(&self) -> &'static str {
         "Round the chest just behind the elbow and over the withers, as it breathes out. Centimetres, or inches as 68 in."
     }
-    fn length(&self) -> &'static str {
+    fn length_label(&self) -> &'static str {
         "Length"
     }
     fn length_hint(&self, donkey: bool) -> &'static str {
@@ -100,7 +100,7 @@ impl HorsesWords for English {
         "Save weight"
     }
     fn weighs(&self, name: &str, kg: &str, either_way: &str) -> String {
-        format!("{name}: {kg} kg, give or take {either_way}")
+        format!("{name}: {kg}, give or take {either_way}")
     }
     fn never_weighed(&self, name: &str) -> String {
         format!("{name} was never weighed")
@@ -134,5 +134,17 @@ impl HorsesWords for English {
     }
     fn places(&self) -> &'static str {
         "Places"
+    }
+    fn save_a_copy(&self) -> &'static str {
+        "Save a copy, mend the app"
+    }
+    fn try_again(&self) -> &'static str {
+        "Try again"
+    }
+    fn cannot_read_why(&self) -> &'static str {
+        "Nothing is deleted. Close other windows of this app and try again; if it stays so, save a copy of everything as text."
+    }
+    fn not_here(&self) -> &'static str {
+        "This animal is not here"
     }
 }

@@ -2,9 +2,9 @@
 
 use super::English;
 use crate::words::{AssessWords, LogWords, UnitWords};
-use tussock_core::soak::Water;
 use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Place, Problem, Shape};
+use tussock_core::soak::Water;
 
 impl English {
     /// Where it stands: the field, and the record or its row where one is known.
