@@ -1,17 +1,41 @@
 //! The app in the browser: what is drawn, kept and asked of the device.
 //!
-//! No arithmetic of the trade stands here; that is `tussock_core`.
+//! No arithmetic of the trade stands here; that is `tussock_core`. What a screen shows and what an act writes is decided
+//! in `tussock_flow`, which is tested without a browser.
 
 pub mod device;
 pub mod keep;
-
 pub mod parts;
+pub mod places;
+pub mod world;
 
 use leptos::prelude::*;
-use wasm_bindgen::prelude::wasm_bindgen;
+use places::Opening;
+use wasm_bindgen::prelude::*;
 
-/// Starts the app once the page has loaded the wasm.
+/// Starts the app once the page has loaded the wasm: opens the disk, then draws.
 #[wasm_bindgen(start)]
 pub fn start() {
-    leptos::mount::mount_to_body(|| view! { <p>"Tussock"</p> });
+    std::panic::set_hook(Box::new(|panic| {
+        device::settings::stop();
+        parts::shell::stop(&panic.to_string());
+    }));
+    let Some(mount) = web_sys::window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id(parts::shell::MOUNT))
+        .and_then(|element| element.dyn_into::<web_sys::HtmlElement>().ok())
+    else {
+        return;
+    };
+    leptos::mount::mount_to(mount, || view! { <Opening /> }).forget();
+}
+
+/// The plan or refusal of every subject of a case, as JSON: the same text as the command prints.
+///
+/// # Errors
+/// The case cannot be read; the text says which record and field.
+#[wasm_bindgen]
+pub fn answer_case(text: &str) -> Result<String, JsValue> {
+    let case = tussock_core::log::Case::read(text).map_err(|error| JsValue::from_str(&format!("{error:?}")))?;
+    serde_json::to_string_pretty(&case.account()).map_err(|error| JsValue::from_str(&error.to_string()))
 }

@@ -23,7 +23,7 @@
 
 use std::io::{Read, Write};
 use std::process::ExitCode;
-use tussock_core::log::{Answer, Case, account, account_error, account_group};
+use tussock_core::log::Case;
 
 fn main() -> ExitCode {
     match run() {
@@ -50,18 +50,5 @@ fn run() -> Result<String, String> {
         text
     };
     let case = Case::read(&text).map_err(|error| format!("the case cannot be read: {error:?}"))?;
-    let answers = case
-        .answers()
-        .into_iter()
-        .map(|(subject, answer)| {
-            let value = match answer {
-                Answer::Animal(verdict) => account(&verdict),
-                Answer::Group(verdict) => account_group(&verdict),
-                Answer::NoDraft(error) => account_error(&error),
-                Answer::NotThere => serde_json::json!({ "not_there": subject.to_string() }),
-            };
-            (subject.to_string(), value)
-        })
-        .collect::<serde_json::Map<_, _>>();
-    serde_json::to_string_pretty(&answers).map_err(|error| error.to_string())
+    serde_json::to_string_pretty(&case.account()).map_err(|error| error.to_string())
 }

@@ -1,32 +1,55 @@
 /** Other folders to serve: the same build under another stamp, and a build with something wrong. */
 import { execFile } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { dist, out, repository, xtask } from '../house/settings.ts';
+import { dist, out, repository, run, xtask } from '../house/settings.ts';
 
-const run = promisify(execFile);
+const call = promisify(execFile);
 
-/** A folder name that no other worker uses. */
-function place(name: string): string {
-  return join(out, 'deploys', `${name}-${process.pid}`);
+const folders = join(out, 'deploys');
+
+/** Milliseconds that one worker waits for another to make a deploy. */
+const PATIENCE = 600_000;
+
+/** Makes a folder once in a run, whichever worker asks first; the others wait for it. */
+async function once(name: string, make: (folder: string) => Promise<unknown>): Promise<string> {
+  const folder = join(folders, name);
+  const [claim, made] = [`${folder}.${run}.claim`, `${folder}.${run}.made`];
+  await mkdir(folders, { recursive: true });
+  const mine = await mkdir(claim).then(
+    () => true,
+    () => false,
+  );
+  if (mine) {
+    await rm(folder, { recursive: true, force: true });
+    await make(folder);
+    await mkdir(made);
+    return folder;
+  }
+  const until = Date.now() + PATIENCE;
+  while (!existsSync(made)) {
+    if (Date.now() > until) throw new Error(`another walk was to make ${folder} and did not`);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  return folder;
 }
 
 /** The built folder stamped anew, as if it were the next release. */
-export async function stamped(stamp: string): Promise<string> {
-  const folder = place(stamp);
-  await rm(folder, { recursive: true, force: true });
-  await mkdir(join(out, 'deploys'), { recursive: true });
-  await run(xtask, ['dist', '--stamp', stamp, '--out', folder], { cwd: repository });
-  return folder;
+export function nextRelease(): Promise<string> {
+  return once('next', (folder) => call(xtask, ['dist', '--stamp', 'next', '--out', folder], { cwd: repository }));
 }
 
-/** A copy of the built folder for a walk to break. */
-export async function copied(name: string, from: string = dist): Promise<string> {
-  const folder = place(name);
-  await rm(folder, { recursive: true, force: true });
-  await cp(from, folder, { recursive: true });
-  return folder;
+/** The next release with its wasm left out, as a broken upload leaves it. */
+export async function brokenRelease(): Promise<string> {
+  const whole = await nextRelease();
+  return once('broken', async (folder) => {
+    await cp(whole, folder, { recursive: true });
+    for (const path of await filesOf(folder)) {
+      if (path.endsWith('.wasm')) await rm(join(folder, path));
+    }
+  });
 }
 
 /** Every file of a built folder as a path relative to it, without the precompressed twins. */

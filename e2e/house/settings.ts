@@ -27,6 +27,9 @@ export const xtask = folderOf('TUSSOCK_XTASK', 'target/debug/xtask');
 /** The browser: `TUSSOCK_CHROMIUM`, otherwise Debian's place for it. */
 export const chromium = process.env['TUSSOCK_CHROMIUM'] ?? '/usr/bin/chromium';
 
+/** The name of this run, the same in every worker: each inherits the environment of the first process. */
+export const run = (process.env['TUSSOCK_RUN'] ??= `${Date.now()}-${process.pid}`);
+
 /** Run the long loops and every walk under a sub-path too: `TUSSOCK_ALL=1`. */
 export const everything = process.env['TUSSOCK_ALL'] === '1';
 

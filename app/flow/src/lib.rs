@@ -25,3 +25,4 @@ pub mod acts;
 pub mod routes;
 pub mod rows;
 pub mod shelf;
+pub mod words;

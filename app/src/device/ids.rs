@@ -13,3 +13,9 @@ pub fn new() -> String {
     }
     Builder::from_unix_timestamp_millis(ms, &tail).into_uuid().to_string()
 }
+
+/// A new id for this device: eight letters and digits.
+pub fn device() -> tussock_core::log::DeviceId {
+    let (high, low) = Uuid::new_v4().as_u64_pair();
+    tussock_core::log::DeviceId::of_number(high ^ low)
+}

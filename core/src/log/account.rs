@@ -11,7 +11,7 @@ use crate::units::{BodyMass, DryMatter};
 use serde_json::{Map, Value, json};
 
 /// What safety says of a draft, as JSON: `{"plan": …}` or `{"refused": …}`.
-pub fn account(verdict: &SafetyVerdict) -> Value {
+pub(super) fn account(verdict: &SafetyVerdict) -> Value {
     match verdict {
         SafetyVerdict::Allowed(plan) => json!({ "plan": allowed(plan) }),
         SafetyVerdict::Refused(refused) => json!({ "refused": refusal(refused) }),
@@ -19,7 +19,7 @@ pub fn account(verdict: &SafetyVerdict) -> Value {
 }
 
 /// What safety says of a group.
-pub fn account_group(verdict: &GroupVerdict) -> Value {
+pub(super) fn account_group(verdict: &GroupVerdict) -> Value {
     match verdict {
         GroupVerdict::Allowed(plan) => json!({ "group": group(plan) }),
         GroupVerdict::Refused(refused) => {
@@ -29,7 +29,7 @@ pub fn account_group(verdict: &GroupVerdict) -> Value {
 }
 
 /// Why no draft could be made.
-pub fn account_error(error: &PlanError) -> Value {
+pub(super) fn account_error(error: &PlanError) -> Value {
     json!({ "no_draft": format!("{error:?}") })
 }
 

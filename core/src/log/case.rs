@@ -16,6 +16,7 @@
 //! asked for, in hundredths of a percent of body weight; `hays` names the forages and their parts of the forage dry
 //! matter, in hundredths. Both may be missing.
 
+use super::account::{account, account_error, account_group};
 use super::bodies::Body;
 use super::bodies::base::BodyHundredths;
 use super::bundle::Bundle;
@@ -31,6 +32,7 @@ use crate::plan::PlanError;
 use crate::safety::{GroupVerdict, SafetyVerdict, judge, judge_group};
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalTime, Zone};
+use serde_json::{Map, Value, json};
 
 twin! {
     /// A change of the clock.
@@ -183,6 +185,23 @@ impl Case {
                 (subject, answer)
             })
             .collect()
+    }
+
+    /// The answers as one JSON object with an entry a subject: `plan`, `group`, `refused`, `no_draft` or `not_there`.
+    pub fn account(&self) -> Value {
+        self.answers()
+            .into_iter()
+            .map(|(subject, answer)| {
+                let value = match answer {
+                    Answer::Animal(verdict) => account(&verdict),
+                    Answer::Group(verdict) => account_group(&verdict),
+                    Answer::NoDraft(error) => account_error(&error),
+                    Answer::NotThere => json!({ "not_there": subject.to_string() }),
+                };
+                (subject.to_string(), value)
+            })
+            .collect::<Map<_, _>>()
+            .into()
     }
 
     fn answer(&self, records: &[&Record], subject: &Subject) -> Answer {

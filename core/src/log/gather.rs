@@ -3,24 +3,23 @@
 //! The records of one animal (or of a group's members), the hays, foods, nets, visits and weather of its yard, as they
 //! hold on a day. A reading that `assess` refuses is left out and named in [`Gathered::problems`]; nothing is lost.
 
-use super::bodies::{Body, Chip, Condition, PlanV1, ReadingV1};
+use super::bodies::{Body, Condition, PlanV1, ReadingV1};
 use super::envelope::Record;
 use super::error::LogError;
+use super::feeds::Feeds;
 use crate::animal::{Animal, AnimalId, Group, GroupId, VetWord};
 use crate::assess::{
     AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
 };
-use crate::day::NetKind;
-use crate::forage::{ForageKind, Lot};
+use crate::forage::Lot;
 use crate::limits::WaterWeather;
 use crate::plan::{
     Draft, GroupDraft, GroupFor, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Signs,
     Soaking, draft, group,
 };
 use crate::ration::Food;
-use crate::soak::{Air, Recipe, Water};
 use crate::sources::RecordId;
-use crate::units::{AsFed, Instant, Length, LocalDate, LocalTime, PartOfBody, Zone};
+use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 
 /// What cannot be read from a record.
 #[derive(Clone, Debug, PartialEq)]
@@ -149,9 +148,9 @@ pub fn draft_group(of: &Group, members: &[Gathered]) -> Result<GroupDraft, PlanE
 }
 
 /// A record with its body, when it holds and is read.
-struct Entry<'a> {
-    record: &'a Record,
-    body: Body,
+pub(super) struct Entry<'a> {
+    pub record: &'a Record,
+    pub body: Body,
 }
 
 /// Gathers what the records say of an animal at an instant. `None` when the animal is not among them.
@@ -190,6 +189,7 @@ pub fn gather(
     let condition = conditions(&own, &local, &mut problems);
     let last = condition.last().map(|scored| scored.condition);
     let (weights, tape) = weights(&who, &own, last, &local, &mut problems);
+    let feeds = Feeds::of(&entries, animal, day, wish, &mut problems);
     let plan = own.iter().rev().find_map(|entry| match &entry.body {
         Body::Plan(plan) => Some(plan),
         _ => None,
@@ -214,16 +214,13 @@ pub fn gather(
             })
             .collect(),
         level_now: plan.map(|plan| plan.level.part()),
-        asked: wish.asked,
-        hays: hays(&entries, wish, &mut problems),
-        balancer: entries.iter().rev().find_map(|entry| match &entry.body {
-            Body::Food(body) => body.food(&entry.record.id),
-            _ => None,
-        }),
-        visits: visits(&entries, wish, day),
-        net: net(&entries),
-        soaking: soaking(&entries, day),
-        weather: weather(&entries, day),
+        asked: wish.asked.or(feeds.asked),
+        hays: feeds.hays,
+        balancer: feeds.balancer,
+        visits: feeds.visits,
+        net: feeds.net,
+        soaking: feeds.soaking,
+        weather: feeds.weather,
         animal: who,
         problems,
     })
@@ -324,126 +321,4 @@ fn look_over(own: &[&Entry<'_>], local: &impl Fn(&Entry<'_>) -> LocalDate) -> Lo
             _ => None,
         })
         .unwrap_or_default()
-}
-
-/// The forages that are asked for, or the one that came last; hay before haylage and straw.
-fn hays(entries: &[Entry<'_>], wish: &Wish, problems: &mut Vec<Problem>) -> Vec<(Lot, f64)> {
-    let lots: Vec<Lot> = entries
-        .iter()
-        .filter_map(|entry| {
-            let Body::Lot(body) = &entry.body else {
-                return None;
-            };
-            match body.lot(&entry.record.id) {
-                Ok((lot, _)) => Some(lot),
-                Err(error) => {
-                    problems.push(Problem::Log(error));
-                    None
-                }
-            }
-        })
-        .collect();
-    if wish.hays.is_empty() {
-        let hay = lots
-            .iter()
-            .rev()
-            .find(|lot| lot.class.kind() == ForageKind::Hay);
-        return hay
-            .or(lots.last())
-            .map(|lot| (lot.clone(), 1.0))
-            .into_iter()
-            .collect();
-    }
-    wish.hays
-        .iter()
-        .filter_map(|(id, part)| {
-            lots.iter()
-                .find(|lot| lot.id.0 == *id)
-                .map(|lot| (lot.clone(), *part))
-        })
-        .collect()
-}
-
-fn visits(entries: &[Entry<'_>], wish: &Wish, day: LocalDate) -> Vec<LocalTime> {
-    if !wish.visits.is_empty() {
-        return wish.visits.clone();
-    }
-    entries
-        .iter()
-        .rev()
-        .find_map(|entry| match &entry.body {
-            Body::Visits(body) if body.from.is_none_or(|from| from <= day) => {
-                Some(body.times.clone())
-            }
-            _ => None,
-        })
-        .unwrap_or_default()
-}
-
-/// The kind of the net bought last, and the most that all nets can hold at once.
-fn net(entries: &[Entry<'_>]) -> NetUse {
-    let nets = entries.iter().rev().filter_map(|entry| match &entry.body {
-        Body::Net(body) => Some(body),
-        _ => None,
-    });
-    let mut kind = None;
-    let mut most = Some(AsFed::ZERO);
-    for net in nets {
-        let hole = net.hole.as_ref().map(|hole| hole.mm.length());
-        kind = kind.or(Some(NetKind::of_hole(hole)));
-        most = match (most, &net.capacity) {
-            (Some(sum), Some(capacity)) => Some(sum + capacity.g.as_fed()),
-            _ => None,
-        };
-    }
-    NetUse {
-        kind: kind.unwrap_or(NetKind::of_hole(None::<Length>)),
-        most_at_once: most.filter(|most| AsFed::ZERO < *most),
-        timed: None,
-    }
-}
-
-fn chips(entries: &[Entry<'_>], day: LocalDate) -> Vec<Chip> {
-    entries
-        .iter()
-        .rev()
-        .find_map(|entry| match &entry.body {
-            Body::Weather(body) if body.date <= day => Some(body.chips.clone()),
-            _ => None,
-        })
-        .unwrap_or_default()
-}
-
-/// The air that the chips of a day mean.
-pub fn air(chips: &[Chip]) -> Air {
-    Air::warmest(chips.iter().filter_map(|chip| match chip {
-        Chip::HardFrost => Some(Air::HardFrost),
-        Chip::NightFiveOrUnder => Some(Air::Under16),
-        Chip::Mild => Some(Air::Mild),
-        Chip::OverTwenty => Some(Air::Over20),
-        Chip::OverTwentyFive => Some(Air::Over25),
-        Chip::Dull | Chip::Sunny | Chip::DrySpell => None,
-    }))
-}
-
-/// A cold soak in the water that the season's chips mean.
-fn soaking(entries: &[Entry<'_>], day: LocalDate) -> Soaking {
-    let air = air(&chips(entries, day));
-    let water = match air {
-        Air::HardFrost | Air::Under16 => Water::TapWinter,
-        Air::Mild | Air::Over20 | Air::Over25 => Water::TapSummer,
-    };
-    Soaking {
-        recipe: Recipe::usual(water),
-        air,
-    }
-}
-
-fn weather(entries: &[Entry<'_>], day: LocalDate) -> WaterWeather {
-    match air(&chips(entries, day)) {
-        Air::HardFrost => WaterWeather::NearFreezing,
-        Air::Under16 => WaterWeather::Cool,
-        Air::Mild | Air::Over20 => WaterWeather::Mild,
-        Air::Over25 => WaterWeather::Hot,
-    }
 }

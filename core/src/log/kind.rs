@@ -66,6 +66,8 @@ kinds! {
     Tub = "tub", 1;
     /// The times somebody comes.
     Visits = "visits", 1;
+    /// How an animal or group is fed.
+    Feeding = "feeding", 1;
     /// A weight, from a tape or a scale.
     Weight = "weight", 1;
     /// A condition score.

@@ -30,6 +30,24 @@ const LAST_COUNT: u16 = 9_999;
 pub struct DeviceId([u8; DEVICE_LETTERS]);
 
 impl DeviceId {
+    /// From a number: its last eight digits in base 36.
+    pub fn of_number(number: u64) -> Self {
+        // numeric: letters and digits of a device id
+        const BASE: u64 = 36;
+        let mut rest = number;
+        let mut letters = [b'0'; DEVICE_LETTERS];
+        for letter in letters.iter_mut().rev() {
+            let digit = u8::try_from(rest % BASE).unwrap_or_default();
+            *letter = if digit < 10 {
+                b'0' + digit
+            } else {
+                b'a' + digit - 10
+            };
+            rest /= BASE;
+        }
+        Self(letters)
+    }
+
     /// From its text.
     pub fn from_text(text: &str) -> Result<Self, LogError> {
         Self::read(text, &Path::Root.key("device"))

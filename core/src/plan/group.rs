@@ -92,7 +92,6 @@ const fn strictness(level: RiskLevel) -> u8 {
     match level {
         RiskLevel::Clear => 0,
         RiskLevel::NotKnown => 1,
-        // numeric: ranks of an order
         RiskLevel::AtRisk => 2,
         // numeric: ranks of an order
         RiskLevel::Proven => 3,

@@ -27,8 +27,8 @@ pub const OFF_FEED_HOURS: Published<i64> = Published {
     id: "safety.off_feed_hours",
     value: 12,
     unit: "h",
-    work: Work::Javma2009,
-    place: "refusal of food in ponies and donkeys; the hours are ours",
+    work: Work::Tussock,
+    place: "practice rule 14; refusal of food in ponies and donkeys is for the vet (JAVMA 234)",
     mark: Mark::Ours,
 };
 

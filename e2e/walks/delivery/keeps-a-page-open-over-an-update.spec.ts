@@ -1,12 +1,12 @@
 /** A new release comes out while somebody has the app open. */
 import type { Page } from '@playwright/test';
 import { createHash } from 'node:crypto';
-import { readFile, rm } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { cached, firstVisitIsOver, newWorkerWaits, takeTheUpdate } from '../../device/worker.ts';
 import { sentence } from '../../hands/hands.ts';
 import { PlaywrightHands } from '../../hands/playwright.ts';
-import { filesOf, stamped } from '../../host/deploys.ts';
+import { brokenRelease, filesOf, nextRelease } from '../../host/deploys.ts';
 import { dist } from '../../house/settings.ts';
 import { expect, test } from '../../walk.ts';
 
@@ -50,7 +50,7 @@ function collect(page: Page, builds: { readonly old: Set<string>; readonly new: 
 }
 
 test('the open page keeps its build until it is left, and the next start has the new one whole', async ({ hands, host, page, context }) => {
-  const next = await stamped('B');
+  const next = await nextRelease();
   const builds = { old: await printsOf(dist), new: await printsOf(next) };
   await hands.open('#/start');
   const first = await hands.see(sentence());
@@ -86,7 +86,7 @@ test('the open page keeps its build until it is left, and the next start has the
 });
 
 test('taking the update reloads the tab it was taken in, and no other', async ({ hands, host, page, context }) => {
-  const next = await stamped('C');
+  const next = await nextRelease();
   const builds = { old: await printsOf(dist), new: await printsOf(next) };
   await hands.open('#/start');
   const first = await hands.see(sentence());
@@ -112,7 +112,7 @@ test('taking the update reloads the tab it was taken in, and no other', async ({
 });
 
 test('no start is ever answered by two builds', async ({ hands, host, page }) => {
-  const next = await stamped('D');
+  const next = await nextRelease();
   const builds = { old: await printsOf(dist), new: await printsOf(next) };
   await hands.open('#/start');
   await hands.see(sentence());
@@ -128,9 +128,7 @@ test('no start is ever answered by two builds', async ({ hands, host, page }) =>
 
 test('a release with a file missing is not taken, and the old one goes on', async ({ hands, host, page, watch }) => {
   watch.expects(/404/, 'the release lacks a file');
-  const next = await stamped('E');
-  const [wasm] = (await filesOf(next)).filter((path) => path.endsWith('.wasm'));
-  await rm(join(next, wasm ?? ''));
+  const next = await brokenRelease();
   await hands.open('#/start');
   const first = await hands.see(sentence());
   await firstVisitIsOver(page);

@@ -2,13 +2,16 @@
 
 use super::{body, cm, date, feed, name, pounds, reported, said};
 use tussock_core::animal::{
-    AnimalId, Answer, Appetite, Birth, BodyType, Goal, Handful, Health, Insulin, InsulinTest,
-    Kind as Equid, Laminitis, Member, Phase, Ppid, Sex, State, Teeth, Temperament, VetFlag,
-    Workload,
+    AnimalId, Answer, Appetite, Birth, BodyType, FoodId, Goal, Handful, Health, Insulin,
+    InsulinTest, Kind as Equid, Laminitis, Member, Phase, Ppid, Sex, State, Teeth, Temperament,
+    VetFlag, Workload,
 };
+use tussock_core::day::NetKind;
 use tussock_core::forage::{Analyte, Basis, Fault, Fed, ForageClass};
-use tussock_core::log::bodies::base::{Count, MicroDegrees};
+use tussock_core::limits::Nutrient;
+use tussock_core::log::bodies::base::{BodyHundredths, Count, MicroDegrees};
 use tussock_core::log::bodies::*;
+use tussock_core::soak::Water;
 
 pub(super) fn yard() -> YardV1 {
     YardV1 {
@@ -199,11 +202,39 @@ pub(super) fn food() -> FoodV1 {
         food_use: FoodUse::Balancer,
         basis: LabelBasis::AsFed,
         dry_matter: Some(reported("89", "%", "89")),
-        label: vec![LabelLineV1 {
-            name: name("Crude protein"),
-            reported: reported("14.5", "%", "14,5 %"),
-        }],
+        label: vec![
+            LabelLineV1 {
+                content: Some(LabelContent::Nutrient(Nutrient::CrudeProtein)),
+                name: Some(name("Crude protein")),
+                reported: reported("14.5", "%", "14,5 %"),
+            },
+            LabelLineV1 {
+                content: Some(LabelContent::SugarStarch),
+                name: Some(name("Sugar and starch")),
+                reported: reported("12", "%", "12"),
+            },
+            LabelLineV1 {
+                content: Some(LabelContent::Starch),
+                name: Some(name("Starch")),
+                reported: reported("6", "%", "6"),
+            },
+        ],
+        rate: Some(reported("100", "g/100kg", "100 g per 100 kg")),
         pack: Some(feed(15_000, Some("15 kg"))),
         price: Some(pounds(2_495)),
+    }
+}
+
+pub(super) fn feeding() -> FeedingV1 {
+    FeedingV1 {
+        hays: vec![HayShareV1 {
+            lot: super::lot(),
+            percent: PartPercent::new(100).unwrap(),
+        }],
+        balancer: Some(FoodId("balancer".to_owned())),
+        net_kind: NetKind::SmallHoles,
+        most_at_once: Some(feed(6_000, Some("6"))),
+        soaking: Some(super::entries::recipe(Water::HandHot)),
+        asked: Some(BodyHundredths::new(125).unwrap()),
     }
 }

@@ -6,6 +6,7 @@ use tussock_core::assess::{ConditionScale, LengthKind, Ribs, ScaleInstrument, Si
 use tussock_core::log::Stamp;
 use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Tenths};
 use tussock_core::log::bodies::*;
+use tussock_core::soak::Water;
 
 pub(super) fn weights() -> Vec<WeightV1> {
     vec![
@@ -101,6 +102,13 @@ pub(super) fn vet_word(permit: VetPermit) -> VetWordV1 {
     }
 }
 
+pub(super) fn recipe(water: Water) -> RecipeV1 {
+    RecipeV1 {
+        water,
+        minutes: SoakMinutes::new(60).unwrap(),
+    }
+}
+
 pub(super) fn soak_steps() -> Vec<SoakStepV1> {
     let soak = || id("soak-1");
     let start = |water| SoakStep::Started {
@@ -109,15 +117,17 @@ pub(super) fn soak_steps() -> Vec<SoakStepV1> {
             lot: lot(),
             hay: Some(feed(3_600, Some("3.6"))),
             nets: vec![net()],
-            water,
+            recipe: recipe(water),
         },
     };
     [
-        start(SoakWater::Cold),
-        start(SoakWater::Hot),
+        start(Water::TapWinter),
+        start(Water::TapSummer),
+        start(Water::HandHot),
         SoakStep::Lifted { soak: soak() },
         SoakStep::Drained { soak: soak() },
         SoakStep::Fed { soak: soak() },
+        SoakStep::Eaten { soak: soak() },
         SoakStep::ThrownAway { soak: soak() },
         SoakStep::Stopped { soak: soak() },
     ]

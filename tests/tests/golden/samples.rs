@@ -2,16 +2,18 @@
 //! does not compile until it has its place here.
 
 use tussock_core::animal::{AnimalId, LotId, NetId, PersonId, VetPermit, YardId};
+use tussock_core::day::NetKind;
 use tussock_core::log::bodies::base::*;
 use tussock_core::log::bodies::*;
 use tussock_core::log::{Body, Kind, Known, Name, Record, Stamp, Subject};
+use tussock_core::soak::NotSoaked;
 use tussock_core::sources::RecordId;
 use tussock_core::units::{Currency, Instant, LocalDate, LocalTime, Money, PartOfBody};
 
 mod documents;
 mod entries;
 
-use documents::{animals, food, group, lots, person, yard};
+use documents::{animals, feeding, food, group, lots, person, yard};
 use entries::{conditions, left_overs, look_over, plan, soak_steps, vet_word, weights};
 
 /// A name.
@@ -116,6 +118,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
         Kind::Food => vec![Body::Food(food())],
         Kind::Net => vec![Body::Net(NetV1 {
             name: name("Blue 1"),
+            net_kind: Some(NetKind::SmallHoles),
             own_weight: Some(feed(450, Some("0.45"))),
             hole: Some(cm(25, "2.5 cm")),
             capacity: Some(feed(6_000, Some("6 kg"))),
@@ -128,6 +131,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             times: vec![time(6, 30), time(17, 0), time(21, 45)],
             from: Some(date("2026-05-05")),
         })],
+        Kind::Feeding => vec![Body::Feeding(feeding())],
         Kind::Weight => weights().into_iter().map(Body::Weight).collect(),
         Kind::Condition => conditions().into_iter().map(Body::Condition).collect(),
         Kind::Crest => vec![Body::Crest(CrestV1 {
@@ -159,6 +163,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             lot: Some(lot()),
             hay: Some(feed(3_600, None)),
             soak: Some(id("soak-1")),
+            not_soaked: Some(NotSoaked::Frozen),
             job: Some(job("hang/moss/2026-05-05/1")),
         })],
         Kind::SoakStep => soak_steps().into_iter().map(Body::SoakStep).collect(),
@@ -183,6 +188,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             chips: vec![
                 Chip::NightFiveOrUnder,
                 Chip::HardFrost,
+                Chip::UnderSixteen,
                 Chip::Mild,
                 Chip::OverTwenty,
                 Chip::OverTwentyFive,

@@ -1,6 +1,6 @@
 //! Laws of the log: merging converges, stamps rise, canonical text is canonical, an import is whole or nothing.
 //!
-//! 256 cases of each law; `TUSSOCK_ALL=1` tries 10,000. A failing case is printed and kept by proptest for replay.
+//! `TUSSOCK_ALL=1` tries each law on 10,000 cases.
 
 use proptest::prelude::*;
 use serde_json::{Map, Value, json};
@@ -18,11 +18,11 @@ const DEVICES: [&str; 5] = ["bramble1", "moss0001", "fern0001", "laptop01", "pho
 
 fn config() -> ProptestConfig {
     let all = std::env::var_os("TUSSOCK_ALL").is_some_and(|said| said == "1");
-    ProptestConfig {
-        cases: if all { 10_000 } else { 256 },
-        failure_persistence: None,
-        ..ProptestConfig::default()
+    let mut config = crate::seed::config();
+    if all {
+        config.cases = config.cases.max(10_000);
     }
+    config
 }
 
 fn device(index: usize) -> DeviceId {

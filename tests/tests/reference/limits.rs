@@ -2,10 +2,10 @@
 
 use tussock_core::animal::{Kind, RiskLevel, State, Temperament, Workload};
 use tussock_core::limits::{
-    Amount, DonkeyLossVerdict, Ends, EnergyVerdict, LimitsError, MealLimit, MealVerdict, NeedFor,
-    Nutrient, NutrientUnit, UpperContent, WaterWeather, donkey_loss_cap, energy_need, feeds_needed,
-    judge_donkey_loss, judge_energy, judge_meal, meal_limit, needs, salt_for, upper_limit,
-    vitamin_e_most, water_need,
+    Amount, DonkeyLossVerdict, Ends, EnergyVerdict, LimitsError, Litres, MealLimit, MealVerdict,
+    NeedFor, Nutrient, NutrientUnit, UpperContent, WaterWeather, donkey_loss_cap, energy_need,
+    feeds_needed, judge_donkey_loss, judge_energy, judge_meal, meal_limit, needs, salt_for,
+    upper_limit, vitamin_e_most, water_need,
 };
 use tussock_core::units::{
     BodyMass, DryMatter, Energy, EnergyDensity, Iu, NutrientMass, PartOfBody, ShareOfDm,
@@ -213,7 +213,7 @@ fn water(inputs: &Inputs) -> Result<(f64, Option<[f64; 2]>), String> {
     let at_rest = Workload::Maintenance(Temperament::Average);
     let need =
         water_need(weight(inputs)?, State::Adult, at_rest, weather, dry_hay).map_err(refused)?;
-    let usual = need.usual.map(|band| band.map(|litres| litres.to_l()));
+    let usual = need.usual.map(|band| band.map(Litres::to_l));
     Ok((need.least.to_l(), usual))
 }
 

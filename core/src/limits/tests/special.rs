@@ -103,6 +103,9 @@ fn growing_means_under_three_and_an_unknown_age_is_not_grown() {
     assert!(close(given.level, 1.5));
 }
 
+/// A change to an animal, and the reason it puts it on the list for.
+type Case = (fn(&mut Animal), VetListReason);
+
 #[test]
 fn the_vets_list_knows_everybody_on_it() {
     let on = day("2026-05-05");
@@ -112,7 +115,6 @@ fn the_vets_list_knows_everybody_on_it() {
         vet_list(&animal, on, Some(7.0))
     };
     assert!(list(|_| {}).is_empty());
-    type Case = (fn(&mut Animal), VetListReason);
     let cases: [Case; 14] = [
         (|a| a.state = State::Lactating, VetListReason::Lactating),
         (

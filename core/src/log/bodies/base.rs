@@ -73,7 +73,7 @@ whole_number! {
 }
 whole_number! {
     /// A part of body weight a day, in hundredths of a percent: 1.5 % is 150.
-    // numeric: to 10 %
+    /// Up to 10 %.
     BodyHundredths = (0, 1_000)
 }
 whole_number! {

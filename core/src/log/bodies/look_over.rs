@@ -29,3 +29,52 @@ twin! {
         job: Option<JobKey>,
     }
 }
+
+impl LookOverV1 {
+    /// Whether nothing was found: no as soon as one sign was seen, not known while one was not looked at.
+    pub fn clean(&self) -> Answer {
+        let signs = [
+            self.gait,
+            self.stance,
+            self.turning,
+            self.shifting_weight,
+            self.strong_pulse,
+            self.foot_pain,
+            self.warm_hoof,
+            self.lying_more,
+        ];
+        if signs.contains(&Answer::Yes) {
+            Answer::No
+        } else if signs.contains(&Answer::NotKnown) {
+            Answer::NotKnown
+        } else {
+            Answer::Yes
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_look_over_is_clean_only_when_every_sign_was_looked_for() {
+        let mut look = LookOverV1 {
+            gait: Answer::No,
+            stance: Answer::No,
+            turning: Answer::No,
+            shifting_weight: Answer::No,
+            strong_pulse: Answer::No,
+            foot_pain: Answer::No,
+            warm_hoof: Answer::No,
+            lying_more: Answer::No,
+            note: None,
+            job: None,
+        };
+        assert_eq!(look.clean(), Answer::Yes);
+        look.strong_pulse = Answer::NotKnown;
+        assert_eq!(look.clean(), Answer::NotKnown);
+        look.warm_hoof = Answer::Yes;
+        assert_eq!(look.clean(), Answer::No);
+    }
+}

@@ -1,15 +1,16 @@
 //! A forage lot with its laboratory reports, as reported.
 
 use super::base::{Count, FeedGrams, FeedWeight, Reported};
+use super::reported::{MG_PER_KG_IN_PERCENT, mcal_per_kg, percent};
 use crate::animal::LotId;
 use crate::forage::{
     Analyte, AnalyteUnit, Basis, Fault, Fed, ForageClass, ForageError, LabReport, Lot, Price,
     RawReport, ReportFinding,
 };
-use crate::log::error::{Allowed, LogError, Path};
+use crate::log::error::{LogError, Path};
 use crate::log::stored::{Name, tagged, twin, words};
 use crate::sources::RecordId;
-use crate::units::{DryFraction, Energy, LocalDate, Money, OutOfRange};
+use crate::units::{DryFraction, LocalDate, Money, OutOfRange};
 
 words!(ForageClass {
     Grass = "grass",
@@ -149,48 +150,6 @@ twin! {
     }
 }
 
-/// The units in which a share is understood, in parts of a whole, and how many of them make a percent.
-const SHARE_UNITS: &[(&str, f64)] = &[
-    ("%", 1.0),
-    ("g/100g", 1.0),
-    ("g/kg", 10.0),
-    // numeric: milligrams in a kilogram that make a percent
-    ("mg/kg", 10_000.0),
-    // numeric: the same by another name
-    ("ppm", 10_000.0),
-    // numeric: micrograms in a kilogram that make a percent
-    ("ug/kg", 10_000_000.0),
-];
-/// The same units, for the error.
-const SHARE_WORDS: &[&str] = &["%", "g/100g", "g/kg", "mg/kg", "ppm", "ug/kg"];
-/// The units in which energy is understood.
-const ENERGY_WORDS: &[&str] = &["Mcal/kg", "MJ/kg", "kcal/kg", "Mcal/lb"];
-/// Milligrams in a kilogram that make a percent.
-// numeric: 1,000,000 / 100
-const MG_PER_KG_IN_PERCENT: f64 = 10_000.0;
-
-/// A reported share in percent.
-fn percent(reported: &Reported, path: &Path<'_>) -> Result<f64, LogError> {
-    let unit = reported.unit.as_str();
-    SHARE_UNITS
-        .iter()
-        .find(|(known, _)| *known == unit)
-        .map(|(_, in_percent)| reported.value.number() / in_percent)
-        .ok_or_else(|| path.key("unit").refuse(unit, Allowed::OneOf(SHARE_WORDS)))
-}
-
-/// A reported energy in Mcal a kilogram.
-fn mcal_per_kg(reported: &Reported, path: &Path<'_>) -> Result<f64, LogError> {
-    let value = reported.value.number();
-    match reported.unit.as_str() {
-        "Mcal/kg" => Ok(value),
-        "MJ/kg" => Ok(Energy::mj(value).to_mcal()),
-        "kcal/kg" => Ok(value / 1000.0),
-        "Mcal/lb" => Ok(value / crate::units::BodyMass::lb(1.0).to_kg()),
-        other => Err(path.key("unit").refuse(other, Allowed::OneOf(ENERGY_WORDS))),
-    }
-}
-
 impl LabReportV1 {
     /// The report as the room `forage` reads it, with what cannot be.
     ///
@@ -319,16 +278,5 @@ impl LotV1 {
             faults: self.faults.clone(),
         };
         Ok((lot, findings))
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_units_of_the_table_and_of_the_error_are_the_same() {
-        let table: Vec<&str> = SHARE_UNITS.iter().map(|(unit, _)| *unit).collect();
-        assert_eq!(table, SHARE_WORDS);
     }
 }

@@ -11,11 +11,11 @@ mod animal;
 pub mod base;
 mod condition;
 mod crest;
+mod feeding;
 mod food;
 mod group;
 mod health;
 mod job;
-mod label;
 mod left_over;
 mod look_over;
 mod lot;
@@ -24,6 +24,7 @@ mod net_entry;
 mod paddock;
 mod person;
 mod plan;
+mod reported;
 mod soak_step;
 mod vet_word;
 mod visits;
@@ -34,7 +35,8 @@ mod yard;
 pub use animal::AnimalV1;
 pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
 pub use crest::{CrestPoints, CrestV1};
-pub use food::{FoodUse, FoodV1, LabelBasis, LabelLineV1};
+pub use feeding::{FeedingV1, HayShareV1, PartPercent};
+pub use food::{FoodUse, FoodV1, LabelBasis, LabelContent, LabelLineV1};
 pub use group::GroupV1;
 pub use job::{JobAnswer, JobV1};
 pub use left_over::{LeftAmount, LeftOverV1, Quarters};
@@ -45,7 +47,7 @@ pub use net_entry::{NetFilledV1, NetHungV1};
 pub use paddock::PaddockV1;
 pub use person::{PersonV1, Role};
 pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
-pub use soak_step::{SoakStart, SoakStep, SoakStepV1, SoakWater};
+pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
 pub use vet_word::VetWordV1;
 pub use visits::VisitsV1;
 pub use weather::{Chip, WeatherV1};
@@ -100,6 +102,7 @@ bodies! {
     Net(NetV1),
     Tub(TubV1),
     Visits(VisitsV1),
+    Feeding(FeedingV1),
     Weight(WeightV1),
     Condition(ConditionV1),
     Crest(CrestV1),
@@ -138,6 +141,7 @@ impl Body {
             | Self::Net(_)
             | Self::Tub(_)
             | Self::Visits(_)
+            | Self::Feeding(_)
             | Self::VetWord(_)
             | Self::Weather(_)
             | Self::Unread => None,

@@ -2,7 +2,16 @@
 
 use super::base::{Count, FeedGrams, FeedWeight, JobKey};
 use crate::animal::{LotId, NetId};
-use crate::log::stored::twin;
+use crate::log::stored::{twin, words};
+use crate::soak::NotSoaked;
+use crate::sources::RecordId;
+
+words!(NotSoaked {
+    Frozen = "frozen",
+    NoTime = "no_time",
+    HoseBan = "hose_ban",
+    Refused = "refused",
+});
 
 twin! {
     /// A net filled. The record is about the animal or group it is for.
@@ -33,13 +42,15 @@ twin! {
         /// Which net; `None` when nets are not told apart.
         net: Option<NetId>,
         /// The filling that hangs in it, when it was logged.
-        filling: Option<crate::sources::RecordId>,
+        filling: Option<RecordId>,
         /// From which lot, when no filling says it.
         lot: Option<LotId>,
         /// The hay in it as filled; `None` when nobody knows.
         hay: Option<FeedWeight>,
         /// The soak that the hay came out of.
-        soak: Option<crate::sources::RecordId>,
+        soak: Option<RecordId>,
+        /// It was to be soaked and was not, and why.
+        not_soaked: Option<NotSoaked>,
         /// The job that this does.
         job: Option<JobKey>,
     }

@@ -1,6 +1,8 @@
 //! The weather of a day, as one row of chips.
 
+use crate::limits::WaterWeather;
 use crate::log::stored::{choice, twin};
+use crate::soak::Air;
 use crate::units::LocalDate;
 
 choice! {
@@ -10,6 +12,8 @@ choice! {
         NightFiveOrUnder = "night_5_or_under",
         /// Hard frost.
         HardFrost = "hard_frost",
+        /// Under 16 degrees: the air that allows a long soak.
+        UnderSixteen = "under_16",
         /// Mild.
         Mild = "mild",
         /// Over 20 degrees.
@@ -33,5 +37,58 @@ twin! {
         chips: Vec<Chip>,
         /// Carried over from the day before: nobody set it today.
         carried: bool,
+    }
+}
+
+impl WeatherV1 {
+    /// The air for soaking and throwing away: the warmest chip of the day. `None` when no chip speaks of it.
+    pub fn air(&self) -> Option<Air> {
+        self.chips.iter().filter_map(|chip| chip.air()).max()
+    }
+
+    /// The weather for drinking. `None` when no chip speaks of it.
+    pub fn water(&self) -> Option<WaterWeather> {
+        self.air().map(|air| match air {
+            Air::HardFrost => WaterWeather::NearFreezing,
+            Air::Under16 => WaterWeather::Cool,
+            Air::Mild | Air::Over20 => WaterWeather::Mild,
+            Air::Over25 => WaterWeather::Hot,
+        })
+    }
+}
+
+impl Chip {
+    /// What it says of the air.
+    const fn air(self) -> Option<Air> {
+        match self {
+            Self::HardFrost => Some(Air::HardFrost),
+            Self::UnderSixteen => Some(Air::Under16),
+            Self::Mild => Some(Air::Mild),
+            Self::OverTwenty => Some(Air::Over20),
+            Self::OverTwentyFive => Some(Air::Over25),
+            Self::NightFiveOrUnder | Self::Dull | Self::Sunny | Self::DrySpell => None,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_warmest_chip_rules_and_silence_says_nothing() {
+        let day = |chips: &[Chip]| WeatherV1 {
+            date: "2026-05-05".parse().unwrap(),
+            chips: chips.to_vec(),
+            carried: false,
+        };
+        let warm = day(&[Chip::NightFiveOrUnder, Chip::Mild, Chip::OverTwentyFive]);
+        assert_eq!(warm.air(), Some(Air::Over25));
+        assert_eq!(warm.water(), Some(WaterWeather::Hot));
+        assert_eq!(
+            day(&[Chip::HardFrost]).water(),
+            Some(WaterWeather::NearFreezing)
+        );
+        assert_eq!(day(&[Chip::Sunny]).air(), None);
     }
 }

@@ -1,0 +1,220 @@
+//! What a yard has and how an animal is fed there: forages, balancer, visits, nets, soaking, weather.
+
+use super::bodies::{Body, FeedingV1};
+use super::gather::{Entry, Problem, Wish};
+use crate::animal::AnimalId;
+use crate::day::NetKind;
+use crate::forage::{ForageKind, Lot};
+use crate::limits::WaterWeather;
+use crate::plan::{NetUse, Soaking};
+use crate::ration::Food;
+use crate::soak::{Air, Recipe, Water};
+use crate::units::{AsFed, LocalDate, LocalTime, PartOfBody};
+
+/// How an animal is fed, as the records say it; what nobody said has its default.
+pub(super) struct Feeds {
+    /// The forages and their parts.
+    pub hays: Vec<(Lot, f64)>,
+    /// The balancer.
+    pub balancer: Option<Food>,
+    /// The visits.
+    pub visits: Vec<LocalTime>,
+    /// The nets.
+    pub net: NetUse,
+    /// How hay is soaked.
+    pub soaking: Soaking,
+    /// The weather for water.
+    pub weather: WaterWeather,
+    /// The level asked for.
+    pub asked: Option<PartOfBody>,
+}
+
+impl Feeds {
+    /// From the entries, oldest first. What is wished for beside the records comes first, then how the animal (or the
+    /// group it is in) is said to be fed, then what the yard has.
+    pub(super) fn of(
+        entries: &[Entry<'_>],
+        animal: &AnimalId,
+        day: LocalDate,
+        wish: &Wish,
+        problems: &mut Vec<Problem>,
+    ) -> Self {
+        let said = said(entries, animal, day);
+        let (air, weather) = weather(entries, day);
+        let water = match air {
+            Air::HardFrost | Air::Under16 => Water::TapWinter,
+            Air::Mild | Air::Over20 | Air::Over25 => Water::TapSummer,
+        };
+        let recipe = said
+            .and_then(|said| said.soaking.as_ref())
+            .and_then(|soaking| soaking.recipe().ok())
+            .unwrap_or_else(|| Recipe::usual(water));
+        Self {
+            hays: hays(entries, said, wish, problems),
+            balancer: balancer(entries, said, problems),
+            visits: visits(entries, wish, day),
+            net: net(entries, said),
+            soaking: Soaking { recipe, air },
+            weather,
+            asked: said
+                .and_then(|said| said.asked)
+                .map(super::bodies::base::BodyHundredths::part),
+        }
+    }
+}
+
+/// How the animal is said to be fed: itself, else the group it is in on the day.
+fn said<'a>(entries: &'a [Entry<'_>], animal: &AnimalId, day: LocalDate) -> Option<&'a FeedingV1> {
+    let of = |subject: &str| {
+        entries.iter().rev().find_map(|entry| match &entry.body {
+            Body::Feeding(feeding) if entry.record.subject.id() == subject => Some(feeding),
+            _ => None,
+        })
+    };
+    let group = entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Group(group) => {
+            let group = group.group(&entry.record.id);
+            group.on(day).contains(&animal).then_some(group.id.0)
+        }
+        _ => None,
+    });
+    of(animal.as_str()).or_else(|| of(group.as_deref()?))
+}
+
+/// The forages that are wished for or said, or the one that came last; hay before haylage and straw.
+fn hays(
+    entries: &[Entry<'_>],
+    said: Option<&FeedingV1>,
+    wish: &Wish,
+    problems: &mut Vec<Problem>,
+) -> Vec<(Lot, f64)> {
+    let lots: Vec<Lot> = entries
+        .iter()
+        .filter_map(|entry| {
+            let Body::Lot(body) = &entry.body else {
+                return None;
+            };
+            match body.lot(&entry.record.id) {
+                Ok((lot, _)) => Some(lot),
+                Err(error) => {
+                    problems.push(Problem::Log(error));
+                    None
+                }
+            }
+        })
+        .collect();
+    let wanted: Vec<(String, f64)> = if wish.hays.is_empty() {
+        said.map(|said| {
+            said.hays
+                .iter()
+                .map(|hay| (hay.lot.0.clone(), hay.percent.get() as f64 / 100.0))
+                .collect()
+        })
+        .unwrap_or_default()
+    } else {
+        wish.hays.clone()
+    };
+    if wanted.is_empty() {
+        let hay = lots
+            .iter()
+            .rev()
+            .find(|lot| lot.class.kind() == ForageKind::Hay);
+        return hay
+            .or(lots.last())
+            .map(|lot| (lot.clone(), 1.0))
+            .into_iter()
+            .collect();
+    }
+    wanted
+        .into_iter()
+        .filter_map(|(id, part)| {
+            lots.iter()
+                .find(|lot| lot.id.0 == id)
+                .map(|lot| (lot.clone(), part))
+        })
+        .collect()
+}
+
+/// The balancer that is said, else the one that came last.
+fn balancer(
+    entries: &[Entry<'_>],
+    said: Option<&FeedingV1>,
+    problems: &mut Vec<Problem>,
+) -> Option<Food> {
+    use super::bodies::FoodUse;
+    let wanted = said.and_then(|said| said.balancer.as_ref());
+    let (record, body) = entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Food(body)
+            if wanted.map_or(body.food_use == FoodUse::Balancer, |id| {
+                id.0 == entry.record.id.0
+            }) =>
+        {
+            Some((&entry.record.id, body))
+        }
+        _ => None,
+    })?;
+    body.food(record).unwrap_or_else(|error| {
+        problems.push(Problem::Log(error));
+        None
+    })
+}
+
+fn visits(entries: &[Entry<'_>], wish: &Wish, day: LocalDate) -> Vec<LocalTime> {
+    if !wish.visits.is_empty() {
+        return wish.visits.clone();
+    }
+    entries
+        .iter()
+        .rev()
+        .find_map(|entry| match &entry.body {
+            Body::Visits(body) if body.from.is_none_or(|from| from <= day) => {
+                Some(body.times.clone())
+            }
+            _ => None,
+        })
+        .unwrap_or_default()
+}
+
+/// What is said of nets, else the kind of the net that came last and the most that all nets hold at once.
+fn net(entries: &[Entry<'_>], said: Option<&FeedingV1>) -> NetUse {
+    if let Some(said) = said {
+        return NetUse {
+            kind: said.net_kind,
+            most_at_once: said.most_at_once.as_ref().map(|most| most.g.as_fed()),
+            timed: None,
+        };
+    }
+    let nets = entries.iter().rev().filter_map(|entry| match &entry.body {
+        Body::Net(body) => Some(body),
+        _ => None,
+    });
+    let mut kind = None;
+    let mut most = Some(AsFed::ZERO);
+    for net in nets {
+        let by_hole = || NetKind::of_hole(net.hole.as_ref().map(|hole| hole.mm.length()));
+        kind = kind.or(Some(net.net_kind.unwrap_or_else(by_hole)));
+        most = match (most, &net.capacity) {
+            (Some(sum), Some(capacity)) => Some(sum + capacity.g.as_fed()),
+            _ => None,
+        };
+    }
+    NetUse {
+        kind: kind.unwrap_or(NetKind::of_hole(None)),
+        most_at_once: most.filter(|most| AsFed::ZERO < *most),
+        timed: None,
+    }
+}
+
+/// The air and the weather for water by the last chips that were set; mild when nobody said.
+fn weather(entries: &[Entry<'_>], day: LocalDate) -> (Air, WaterWeather) {
+    let last = entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Weather(body) if body.date <= day => Some(body),
+        _ => None,
+    });
+    (
+        last.and_then(super::bodies::WeatherV1::air)
+            .unwrap_or(Air::Mild),
+        last.and_then(super::bodies::WeatherV1::water)
+            .unwrap_or(WaterWeather::Mild),
+    )
+}
