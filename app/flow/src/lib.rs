@@ -25,4 +25,5 @@ pub mod acts;
 pub mod routes;
 pub mod rows;
 pub mod shelf;
+pub mod views;
 pub mod words;

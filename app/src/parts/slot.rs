@@ -44,7 +44,7 @@ pub fn LargeSlot(
     let inside = view! {
         <span class="slot-line">{line}</span>
         " "
-        <span class="slot-figures" data-figures=move || if figures.with(Vec::len) > 1 { "two" } else { "one" }>
+        <span class="slot-figures" data-figures=move || { if 1 < figures.with(Vec::len) { "two" } else { "one" } }>
             {drawn}
         </span>
     };

@@ -1,6 +1,5 @@
 //! The screens, a folder a place, and the way from an address to its screen.
 
-mod common_ground;
 pub mod first;
 pub mod horses;
 

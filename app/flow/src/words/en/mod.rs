@@ -1,5 +1,7 @@
 //! English, in British spelling.
 
+mod horses;
+
 use super::Shown;
 
 /// English, with how the person wants numbers shown. It is small and copied freely.
