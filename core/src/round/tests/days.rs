@@ -143,7 +143,7 @@ fn all_as_planned_is_the_nets_and_feeds_of_a_visit_and_never_a_soak_or_a_look_ov
     let texts: Vec<String> = round
         .as_planned(visit)
         .iter()
-        .map(|key| key.to_string())
+        .map(ToString::to_string)
         .collect();
     assert_eq!(
         texts,

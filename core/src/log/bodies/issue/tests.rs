@@ -34,7 +34,7 @@ fn an_issued_plan_hangs_what_was_planned_in_whole_steps() {
     for (_, plan) in cases() {
         let draft = plan.planned();
         let issued = PlanV1::of(&plan, &[], None).unwrap();
-        let step = (*SCALE_STEP * 1000.0).round() as i64;
+        let step = FeedGrams::of(AsFed::kg(*SCALE_STEP)).unwrap().get();
         for hanging in &draft.layout.hangings {
             let grams: i64 = issued
                 .nets
@@ -42,7 +42,7 @@ fn an_issued_plan_hangs_what_was_planned_in_whole_steps() {
                 .filter(|net| net.visit == hanging.visit)
                 .map(|net| net.as_fed_g.get())
                 .sum();
-            assert_eq!(grams, (hanging.as_fed.to_kg() * 1000.0).round() as i64);
+            assert_eq!(grams, FeedGrams::of(hanging.as_fed).unwrap().get());
         }
         assert!(issued.nets.iter().all(|net| net.as_fed_g.get() % step == 0));
         assert!(issued.nets.iter().all(|net| net.as_fed_g.get() > 0));
