@@ -2,8 +2,13 @@
 //!
 //! No arithmetic of the trade stands here; that is `tussock_core`. What a screen shows and what an act writes is decided
 //! in `tussock_flow`, which is tested without a browser.
+#![allow(
+    unreachable_pub,
+    reason = "a component must be as visible as the struct of its props, which the macro makes public"
+)]
 
 pub mod device;
+pub mod form;
 pub mod keep;
 pub mod parts;
 pub mod places;
@@ -36,6 +41,8 @@ pub fn start() {
 /// The case cannot be read; the text says which record and field.
 #[wasm_bindgen]
 pub fn answer_case(text: &str) -> Result<String, JsValue> {
-    let case = tussock_core::log::Case::read(text).map_err(|error| JsValue::from_str(&format!("{error:?}")))?;
-    serde_json::to_string_pretty(&case.account()).map_err(|error| JsValue::from_str(&error.to_string()))
+    let case = tussock_core::log::Case::read(text)
+        .map_err(|error| JsValue::from_str(&format!("{error:?}")))?;
+    serde_json::to_string_pretty(&case.account())
+        .map_err(|error| JsValue::from_str(&error.to_string()))
 }

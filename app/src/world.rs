@@ -7,6 +7,7 @@
 use crate::device::{address, clock, ids, settings};
 use crate::keep::{Keep, KeepError};
 use leptos::prelude::*;
+use leptos::reactive::computed::AsyncDerived;
 use std::cell::Cell;
 use std::rc::Rc;
 use tussock_core::animal::YardId;
@@ -52,6 +53,18 @@ impl From<Problem> for Failed {
     }
 }
 
+/// An answer of the disk: `None` while it is read. A plain asynchronous memo, without the resources of servers.
+pub type Reading<T> = AsyncDerived<T, LocalStorage>;
+
+/// Asks anew whenever what the question tracks changes.
+pub fn reading<T, F>(ask: impl Fn() -> F + 'static) -> Reading<T>
+where
+    T: 'static,
+    F: Future<Output = T> + 'static,
+{
+    AsyncDerived::new_unsync(ask)
+}
+
 /// What was saved last and may be taken back.
 #[derive(Clone, Debug, PartialEq)]
 pub struct JustSaved {
@@ -91,12 +104,22 @@ impl World {
             Err(KeepError::NoDisk) => Keep::in_memory(),
             Err(error) => return Err(error),
         };
-        let device = match keep.meta(DEVICE).await?.and_then(|text| DeviceId::from_text(&text).ok()) {
+        let device = match keep
+            .meta(DEVICE)
+            .await?
+            .and_then(|text| DeviceId::from_text(&text).ok())
+        {
             Some(device) => device,
             None => ids::device(),
         };
-        let last = keep.meta(LAST_STAMP).await?.and_then(|text| Stamp::from_text(&text).ok());
-        let yard = keep.meta(YARD_KEY).await?.unwrap_or_else(|| YARD.to_owned());
+        let last = keep
+            .meta(LAST_STAMP)
+            .await?
+            .and_then(|text| Stamp::from_text(&text).ok());
+        let yard = keep
+            .meta(YARD_KEY)
+            .await?
+            .unwrap_or_else(|| YARD.to_owned());
         let touched = RwSignal::new(0_u32);
         keep.listen(move |_| touched.update(|count| *count = count.wrapping_add(1)));
         Ok(Self {
@@ -132,10 +155,10 @@ impl World {
     pub fn shelf(
         self,
         ranges: impl Fn() -> Vec<Range> + 'static,
-    ) -> LocalResource<Result<Shelf, KeepError>> {
+    ) -> Reading<Result<Shelf, KeepError>> {
         let touched = self.touched;
         let keep = self.keep.get_value();
-        LocalResource::new(move || {
+        reading(move || {
             touched.track();
             let (keep, ranges) = (keep.clone(), ranges());
             async move { read(&keep, &ranges).await }
@@ -172,21 +195,29 @@ impl World {
         if let Some(stamp) = outcome.writes.meta.get(LAST_STAMP) {
             // Before the disk answers: the next act of this tab must be later even if it comes at once.
             last.set(Stamp::from_text(stamp).ok());
-            outcome.writes.meta.insert(DEVICE.to_owned(), context.device.to_string());
+            outcome
+                .writes
+                .meta
+                .insert(DEVICE.to_owned(), context.device.to_string());
         }
         if outcome.writes != Writes::default() {
             keep.write(&outcome.writes).await?;
         }
         if !outcome.saved.is_empty() {
             settings::known();
-            self.just.set(Some(JustSaved { saved: outcome.saved.clone(), at: clock::now() }));
+            self.just.set(Some(JustSaved {
+                saved: outcome.saved.clone(),
+                at: clock::now(),
+            }));
         }
         Ok(outcome.saved)
     }
 
     /// Takes back what was saved last.
     pub async fn undo(self) -> Result<(), Failed> {
-        let Some(just) = self.just.get_untracked() else { return Ok(()) };
+        let Some(just) = self.just.get_untracked() else {
+            return Ok(());
+        };
         self.act(Act::Undo(just.saved), None).await?;
         self.just.set(None);
         Ok(())
@@ -195,7 +226,9 @@ impl World {
     /// What was saved in the last ten seconds.
     pub fn just_saved(self) -> Option<JustSaved> {
         let now = self.now.get();
-        self.just.get().filter(|just| now.since(just.at).to_ms() < UNDO_MS)
+        self.just
+            .get()
+            .filter(|just| now.since(just.at).to_ms() < UNDO_MS)
     }
 
     /// Keeps what is typed in a form.
@@ -238,6 +271,10 @@ fn named(act: &Act) -> Vec<String> {
         Act::Add(new) => vec![new.id.0.clone()],
         Act::Change { id, .. } | Act::Remove(id) => vec![id.0.clone()],
         Act::All(acts) => acts.iter().flat_map(named).collect(),
-        Act::Undo(saved) => saved.records.iter().map(|(id, _): &(_, Option<Record>)| id.0.clone()).collect(),
+        Act::Undo(saved) => saved
+            .records
+            .iter()
+            .map(|(id, _): &(_, Option<Record>)| id.0.clone())
+            .collect(),
     }
 }

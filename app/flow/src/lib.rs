@@ -22,6 +22,9 @@
 )]
 
 pub mod acts;
+pub mod forms;
 pub mod routes;
 pub mod rows;
 pub mod shelf;
+pub mod views;
+pub mod words;

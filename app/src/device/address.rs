@@ -17,3 +17,11 @@ pub fn go(route: &Route) {
         let _ = window.location().set_hash(&route.to_string());
     }
 }
+
+/// Loads the page anew.
+pub fn reload() {
+    if let Some(window) = web_sys::window() {
+        // A page that cannot reload stays as it is.
+        let _ = window.location().reload();
+    }
+}

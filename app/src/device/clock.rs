@@ -6,7 +6,10 @@ use wasm_bindgen::JsValue;
 
 /// Now.
 pub fn now() -> Instant {
-    #[allow(clippy::cast_possible_truncation, reason = "milliseconds stay below 2^53")]
+    #[allow(
+        clippy::cast_possible_truncation,
+        reason = "milliseconds stay below 2^53"
+    )]
     Instant::from_ms(Date::now() as i64)
 }
 
@@ -26,7 +29,8 @@ impl Zone for DeviceZone {
 
 /// The IANA name of this device's zone, such as `Europe/London`; `UTC` when the browser does not say.
 pub fn zone_name() -> String {
-    let options = Intl::DateTimeFormat::new(&js_sys::Array::new(), &Object::new()).resolved_options();
+    let options =
+        Intl::DateTimeFormat::new(&js_sys::Array::new(), &Object::new()).resolved_options();
     Reflect::get(&options, &JsValue::from_str("timeZone"))
         .ok()
         .and_then(|zone| zone.as_string())

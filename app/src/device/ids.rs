@@ -11,7 +11,9 @@ pub fn new() -> String {
     for (to, from) in tail.iter_mut().zip(random.iter().rev()) {
         *to = *from;
     }
-    Builder::from_unix_timestamp_millis(ms, &tail).into_uuid().to_string()
+    Builder::from_unix_timestamp_millis(ms, &tail)
+        .into_uuid()
+        .to_string()
 }
 
 /// A new id for this device: eight letters and digits.

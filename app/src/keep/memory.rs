@@ -15,7 +15,8 @@ pub(super) struct Memory {
 impl Memory {
     pub(super) fn write(&mut self, writes: &Writes) {
         for row in &writes.rows {
-            self.past.extend(self.records.insert(row.id.clone(), row.clone()));
+            self.past
+                .extend(self.records.insert(row.id.clone(), row.clone()));
         }
         for key in &writes.clear_drafts {
             self.drafts.remove(key);
@@ -25,8 +26,12 @@ impl Memory {
 
     pub(super) fn read(&self, range: &Range) -> Vec<Row> {
         let newest = |keep: &dyn Fn(&Row) -> bool, from: i64, limit: u32| {
-            let mut rows: Vec<Row> =
-                self.records.values().filter(|row| keep(row) && from <= row.at).cloned().collect();
+            let mut rows: Vec<Row> = self
+                .records
+                .values()
+                .filter(|row| keep(row) && from <= row.at)
+                .cloned()
+                .collect();
             rows.sort_by(|a, b| (b.at, &b.id).cmp(&(a.at, &a.id)));
             rows.truncate(limit as usize);
             rows
@@ -34,12 +39,17 @@ impl Memory {
         match range {
             Range::One(id) => self.records.get(id).cloned().into_iter().collect(),
             Range::Kind { kind, from, limit } => newest(&|row| &row.kind == kind, *from, *limit),
-            Range::Subject { subject, from, limit } => newest(&|row| &row.subject == subject, *from, *limit),
+            Range::Subject {
+                subject,
+                from,
+                limit,
+            } => newest(&|row| &row.subject == subject, *from, *limit),
         }
     }
 
     pub(super) fn count(&self, kind: &str) -> u32 {
-        u32::try_from(self.records.values().filter(|row| row.kind == kind).count()).unwrap_or(u32::MAX)
+        u32::try_from(self.records.values().filter(|row| row.kind == kind).count())
+            .unwrap_or(u32::MAX)
     }
 
     pub(super) fn keep_draft(&mut self, key: &str, json: &str) {
@@ -82,11 +92,27 @@ mod tests {
     #[test]
     fn a_new_version_moves_the_old_one_to_the_past() {
         let mut memory = Memory::default();
-        memory.write(&Writes { rows: vec![row("w", 1, "1"), row("v", 2, "1")], ..Writes::default() });
-        memory.write(&Writes { rows: vec![row("w", 1, "2")], ..Writes::default() });
+        memory.write(&Writes {
+            rows: vec![row("w", 1, "1"), row("v", 2, "1")],
+            ..Writes::default()
+        });
+        memory.write(&Writes {
+            rows: vec![row("w", 1, "2")],
+            ..Writes::default()
+        });
         assert_eq!(memory.past.len(), 1);
-        let found = memory.read(&Range::Subject { subject: "a".into(), from: 0, limit: 1 });
+        let found = memory.read(&Range::Subject {
+            subject: "a".into(),
+            from: 0,
+            limit: 1,
+        });
         assert_eq!(found.first().map(|row| row.id.as_str()), Some("v"));
-        assert_eq!(memory.read(&Range::One("w".into())).first().map(|row| row.stamp.as_str()), Some("2"));
+        assert_eq!(
+            memory
+                .read(&Range::One("w".into()))
+                .first()
+                .map(|row| row.stamp.as_str()),
+            Some("2")
+        );
     }
 }

@@ -7,6 +7,7 @@
 mod memory;
 mod raw;
 mod tabs;
+mod wait;
 
 use memory::Memory;
 use raw::Raw;
@@ -60,7 +61,11 @@ impl KeepError {
 type Told = Rc<RefCell<Vec<Box<dyn Fn(&[String])>>>>;
 
 enum Store {
-    Disk { name: String, raw: RefCell<Option<Raw>>, lost: Rc<Cell<bool>> },
+    Disk {
+        name: String,
+        raw: RefCell<Option<Raw>>,
+        lost: Rc<Cell<bool>>,
+    },
     Memory(RefCell<Memory>),
 }
 
@@ -80,7 +85,11 @@ impl Keep {
         let told = Told::default();
         let tabs = tabs::Tabs::open(name, told.clone());
         Ok(Self {
-            store: Rc::new(Store::Disk { name: name.to_owned(), raw: RefCell::new(Some(raw)), lost }),
+            store: Rc::new(Store::Disk {
+                name: name.to_owned(),
+                raw: RefCell::new(Some(raw)),
+                lost,
+            }),
             told,
             tabs: Rc::new(tabs),
         })
@@ -152,7 +161,8 @@ impl Keep {
 
     /// Keeps a draft.
     pub async fn keep_draft(&self, draft: &Draft) -> Result<(), KeepError> {
-        let json = serde_json::to_string(draft).map_err(|error| KeepError::Unreadable(error.to_string()))?;
+        let json = serde_json::to_string(draft)
+            .map_err(|error| KeepError::Unreadable(error.to_string()))?;
         match &*self.store {
             Store::Memory(memory) => memory.borrow_mut().keep_draft(&draft.key, &json),
             Store::Disk { .. } => match self.raw().await?.keep_draft(&draft.key, &json).await {
@@ -200,7 +210,9 @@ impl Keep {
 
     /// The connection, opened again when it was lost.
     async fn raw(&self) -> Result<Raw, KeepError> {
-        let Store::Disk { raw, lost, .. } = &*self.store else { return Err(KeepError::NoDisk) };
+        let Store::Disk { raw, lost, .. } = &*self.store else {
+            return Err(KeepError::NoDisk);
+        };
         let held = raw.borrow().clone();
         match held {
             Some(raw) if !lost.get() => Ok(raw),
@@ -209,7 +221,9 @@ impl Keep {
     }
 
     async fn reopen(&self) -> Result<Raw, KeepError> {
-        let Store::Disk { name, raw, lost } = &*self.store else { return Err(KeepError::NoDisk) };
+        let Store::Disk { name, raw, lost } = &*self.store else {
+            return Err(KeepError::NoDisk);
+        };
         if let Some(old) = raw.borrow_mut().take() {
             old.close();
         }

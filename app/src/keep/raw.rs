@@ -8,11 +8,12 @@ use tussock_flow::rows::{Range, Row, Writes};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    IdbCursorDirection, IdbCursorWithValue, IdbDatabase, IdbIndexParameters, IdbKeyRange, IdbObjectStore,
-    IdbObjectStoreParameters, IdbOpenDbRequest, IdbRequest, IdbTransaction,
+    IdbCursorDirection, IdbCursorWithValue, IdbDatabase, IdbIndexParameters, IdbKeyRange,
+    IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest, IdbTransaction,
 };
 
 use super::KeepError;
+use super::wait::{answered, completed, failing, opened};
 
 /// The version of the database's shape. A record's own version is apart from it.
 const SHAPE: u32 = 1;
@@ -31,7 +32,12 @@ extern "C" {
     type Transact;
 
     #[wasm_bindgen(method, catch, js_name = transaction)]
-    fn transact(this: &Transact, names: &Array, mode: &str, options: &Object) -> Result<IdbTransaction, JsValue>;
+    fn transact(
+        this: &Transact,
+        names: &Array,
+        mode: &str,
+        options: &JsValue,
+    ) -> Result<IdbTransaction, JsValue>;
 }
 
 /// An open database.
@@ -41,7 +47,10 @@ pub(super) struct Raw(IdbDatabase);
 /// Opens a database by name, building or stepping up its shape.
 ///
 /// `on_lost` is called when the connection goes away: another tab wants a newer shape, or the browser closed it.
-pub(super) async fn open(name: &str, on_lost: impl Fn() + Clone + 'static) -> Result<Raw, KeepError> {
+pub(super) async fn open(
+    name: &str,
+    on_lost: impl Fn() + Clone + 'static,
+) -> Result<Raw, KeepError> {
     let factory = web_sys::window()
         .and_then(|window| window.indexed_db().ok().flatten())
         .ok_or(KeepError::NoDisk)?;
@@ -65,7 +74,9 @@ pub(super) async fn open(name: &str, on_lost: impl Fn() + Clone + 'static) -> Re
 
 /// The steps of the shape. A step never touches what an earlier one made.
 fn build(request: &IdbOpenDbRequest) {
-    let Ok(database) = request.result().and_then(JsCast::dyn_into::<IdbDatabase>) else { return };
+    let Ok(database) = request.result().and_then(JsCast::dyn_into::<IdbDatabase>) else {
+        return;
+    };
     let make = |name: &str, key: &JsValue| -> Result<IdbObjectStore, JsValue> {
         let parameters = IdbObjectStoreParameters::new();
         parameters.set_key_path(key);
@@ -73,7 +84,12 @@ fn build(request: &IdbOpenDbRequest) {
     };
     let built = (|| -> Result<(), JsValue> {
         let records = make(RECORDS, &"id".into())?;
-        let paths = |names: [&str; 3]| names.iter().map(|name| JsValue::from_str(name)).collect::<Array>();
+        let paths = |names: [&str; 3]| {
+            names
+                .iter()
+                .map(|name| JsValue::from_str(name))
+                .collect::<Array>()
+        };
         let plain = IdbIndexParameters::new();
         records.create_index_with_str_sequence_and_optional_parameters(
             BY_KIND,
@@ -85,7 +101,10 @@ fn build(request: &IdbOpenDbRequest) {
             &paths(["subject", "at", "id"]),
             &plain,
         )?;
-        let past_key: Array = ["id", "stamp"].iter().map(|name| JsValue::from_str(name)).collect();
+        let past_key: Array = ["id", "stamp"]
+            .iter()
+            .map(|name| JsValue::from_str(name))
+            .collect();
         make(PAST, &past_key)?;
         make(DRAFTS, &"key".into())?;
         make(META, &"key".into())?;
@@ -118,7 +137,10 @@ impl Raw {
             }
             let meta = transaction.object_store(META)?;
             for (key, value) in &writes.meta {
-                meta.put(&object(&[("key", key.as_str().into()), ("value", value.as_str().into())])?)?;
+                meta.put(&object(&[
+                    ("key", key.as_str().into()),
+                    ("value", value.as_str().into()),
+                ])?)?;
             }
             Ok(())
         })();
@@ -128,7 +150,10 @@ impl Raw {
             let _ = JsFuture::from(done).await;
             return Err(KeepError::of(error));
         }
-        JsFuture::from(done).await.map(|_| ()).map_err(KeepError::of)
+        JsFuture::from(done)
+            .await
+            .map(|_| ())
+            .map_err(KeepError::of)
     }
 
     /// Reads a bounded range, newest first.
@@ -141,8 +166,14 @@ impl Raw {
                 let found = answered(&request).await?;
                 Ok(row_of(&found).into_iter().collect())
             }
-            Range::Kind { kind, from, limit } => newest(&records, BY_KIND, kind, *from, *limit).await,
-            Range::Subject { subject, from, limit } => newest(&records, BY_SUBJECT, subject, *from, *limit).await,
+            Range::Kind { kind, from, limit } => {
+                newest(&records, BY_KIND, kind, *from, *limit).await
+            }
+            Range::Subject {
+                subject,
+                from,
+                limit,
+            } => newest(&records, BY_SUBJECT, subject, *from, *limit).await,
         }
     }
 
@@ -156,30 +187,41 @@ impl Raw {
         let range = prefix(kind, i64::MIN).map_err(KeepError::of)?;
         let request = index.count_with_key(&range).map_err(KeepError::of)?;
         let found = answered(&request).await?;
-        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a count of records")]
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a count of records"
+        )]
         Ok(found.as_f64().unwrap_or_default() as u32)
     }
 
     /// Keeps a draft. Relaxed: it is written while typing, and the last keystrokes matter less than a smooth key.
     pub(super) async fn keep_draft(&self, key: &str, json: &str) -> Result<(), KeepError> {
-        let transaction = self.transaction(&[DRAFTS], "readwrite", false)?;
-        let done = completed(&transaction);
-        transaction
-            .object_store(DRAFTS)
-            .and_then(|drafts| drafts.put(&object(&[("key", key.into()), ("json", json.into())])?))
-            .map_err(KeepError::of)?;
-        JsFuture::from(done).await.map(|_| ()).map_err(KeepError::of)
+        let draft = object(&[("key", key.into()), ("json", json.into())]).map_err(KeepError::of)?;
+        self.on_drafts(|drafts| drafts.put(&draft).map(|_| ()))
+            .await
     }
 
     /// Throws a draft away.
     pub(super) async fn drop_draft(&self, key: &str) -> Result<(), KeepError> {
+        self.on_drafts(|drafts| drafts.delete(&key.into()).map(|_| ()))
+            .await
+    }
+
+    async fn on_drafts(
+        &self,
+        issue: impl FnOnce(&IdbObjectStore) -> Result<(), JsValue>,
+    ) -> Result<(), KeepError> {
         let transaction = self.transaction(&[DRAFTS], "readwrite", false)?;
         let done = completed(&transaction);
         transaction
             .object_store(DRAFTS)
-            .and_then(|drafts| drafts.delete(&JsValue::from_str(key)))
+            .and_then(|drafts| issue(&drafts))
             .map_err(KeepError::of)?;
-        JsFuture::from(done).await.map(|_| ()).map_err(KeepError::of)
+        JsFuture::from(done)
+            .await
+            .map(|_| ())
+            .map_err(KeepError::of)
     }
 
     /// The text of a draft.
@@ -190,10 +232,16 @@ impl Raw {
     /// How many drafts are open.
     pub(super) async fn drafts(&self) -> Result<u32, KeepError> {
         let transaction = self.transaction(&[DRAFTS], "readonly", false)?;
-        let request =
-            transaction.object_store(DRAFTS).and_then(|drafts| drafts.count()).map_err(KeepError::of)?;
+        let request = transaction
+            .object_store(DRAFTS)
+            .and_then(|drafts| drafts.count())
+            .map_err(KeepError::of)?;
         let found = answered(&request).await?;
-        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a count of drafts")]
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a count of drafts"
+        )]
         Ok(found.as_f64().unwrap_or_default() as u32)
     }
 
@@ -207,7 +255,12 @@ impl Raw {
         self.0.close();
     }
 
-    async fn value(&self, store: &str, key: &str, field: &str) -> Result<Option<String>, KeepError> {
+    async fn value(
+        &self,
+        store: &str,
+        key: &str,
+        field: &str,
+    ) -> Result<Option<String>, KeepError> {
         let transaction = self.transaction(&[store], "readonly", false)?;
         let request = transaction
             .object_store(store)
@@ -216,12 +269,19 @@ impl Raw {
         Ok(text(&answered(&request).await?, field))
     }
 
-    fn transaction(&self, stores: &[&str], mode: &str, strict: bool) -> Result<IdbTransaction, KeepError> {
+    fn transaction(
+        &self,
+        stores: &[&str],
+        mode: &str,
+        strict: bool,
+    ) -> Result<IdbTransaction, KeepError> {
         let names: Array = stores.iter().map(|name| JsValue::from_str(name)).collect();
         let durability = if strict { "strict" } else { "relaxed" };
         let options = object(&[("durability", durability.into())]).map_err(KeepError::of)?;
         let database: &Transact = self.0.unchecked_ref();
-        database.transact(&names, mode, &options).map_err(KeepError::of)
+        database
+            .transact(&names, mode, &options)
+            .map_err(KeepError::of)
     }
 }
 
@@ -245,7 +305,11 @@ fn put_row(records: &IdbObjectStore, past: &IdbObjectStore, row: &Row) -> Result
 /// The keys of an index that begin with one value, from an instant on.
 fn prefix(first: &str, from: i64) -> Result<IdbKeyRange, JsValue> {
     #[allow(clippy::cast_precision_loss, reason = "milliseconds stay below 2^53")]
-    let lower = if from == i64::MIN { f64::NEG_INFINITY } else { from as f64 };
+    let lower = if from == i64::MIN {
+        f64::NEG_INFINITY
+    } else {
+        from as f64
+    };
     let lowest = Array::of2(&first.into(), &lower.into());
     let highest = Array::of2(&first.into(), &f64::INFINITY.into());
     // An array is a key after every number and text, so it closes the range above every id.
@@ -263,17 +327,23 @@ async fn newest(
 ) -> Result<Vec<Row>, KeepError> {
     let index = records.index(index).map_err(KeepError::of)?;
     let range = prefix(first, from).map_err(KeepError::of)?;
-    let request =
-        index.open_cursor_with_range_and_direction(&range, IdbCursorDirection::Prev).map_err(KeepError::of)?;
+    let request = index
+        .open_cursor_with_range_and_direction(&range, IdbCursorDirection::Prev)
+        .map_err(KeepError::of)?;
     let walked = Promise::new(&mut |resolve, reject| {
         let (request, found) = (request.clone(), Array::new());
         let walking = request.clone();
         let step = Closure::<dyn FnMut()>::new(move || {
-            let cursor = walking.result().ok().and_then(|cursor| cursor.dyn_into::<IdbCursorWithValue>().ok());
-            let more = cursor.filter(|_| found.length() < limit).and_then(|cursor| {
-                found.push(&cursor.value().ok()?);
-                cursor.continue_().ok()
-            });
+            let cursor = walking
+                .result()
+                .ok()
+                .and_then(|cursor| cursor.dyn_into::<IdbCursorWithValue>().ok());
+            let more = cursor
+                .filter(|_| found.length() < limit)
+                .and_then(|cursor| {
+                    found.push(&cursor.value().ok()?);
+                    cursor.continue_().ok()
+                });
             if more.is_none() {
                 let _ = resolve.call1(&JsValue::NULL, &found);
             }
@@ -281,78 +351,22 @@ async fn newest(
         request.set_onsuccess(Some(step.into_js_value().unchecked_ref()));
         request.set_onerror(Some(&failing(&request, reject)));
     });
-    let found: Array = JsFuture::from(walked).await.map_err(KeepError::of)?.unchecked_into();
+    let found: Array = JsFuture::from(walked)
+        .await
+        .map_err(KeepError::of)?
+        .unchecked_into();
     Ok(found.iter().filter_map(|row| row_of(&row)).collect())
 }
 
-/// A handler that rejects with the request's error.
-fn failing(request: &IdbRequest, reject: js_sys::Function) -> js_sys::Function {
-    let request = request.clone();
-    Closure::once_into_js(move || {
-        let error = request.error().ok().flatten().map_or(JsValue::UNDEFINED, JsValue::from);
-        let _ = reject.call1(&JsValue::NULL, &error);
-    })
-    .unchecked_into()
-}
-
-/// Waits for one request.
-async fn answered(request: &IdbRequest) -> Result<JsValue, KeepError> {
-    let settled = Promise::new(&mut |resolve, reject| {
-        let answer = request.clone();
-        let success = Closure::once_into_js(move || {
-            let _ = resolve.call1(&JsValue::NULL, &answer.result().unwrap_or(JsValue::UNDEFINED));
-        });
-        request.set_onsuccess(Some(success.unchecked_ref()));
-        request.set_onerror(Some(&failing(request, reject)));
-    });
-    JsFuture::from(settled).await.map_err(KeepError::of)
-}
-
-/// Waits for an open request; being blocked by another tab is an answer, not a wait without end.
-async fn opened(request: &IdbOpenDbRequest) -> Result<JsValue, KeepError> {
-    let settled = Promise::new(&mut |resolve, reject| {
-        let answer = request.clone();
-        let success = Closure::once_into_js(move || {
-            let _ = resolve.call1(&JsValue::NULL, &answer.result().unwrap_or(JsValue::UNDEFINED));
-        });
-        request.set_onsuccess(Some(success.unchecked_ref()));
-        let blocked_reject = reject.clone();
-        let blocked = Closure::once_into_js(move || {
-            let _ = blocked_reject.call1(&JsValue::NULL, &JsValue::from_str(super::BLOCKED));
-        });
-        request.set_onblocked(Some(blocked.unchecked_ref()));
-        request.set_onerror(Some(&failing(request, reject)));
-    });
-    JsFuture::from(settled).await.map_err(KeepError::of)
-}
-
-/// Settles on `complete`, or fails on `abort` and `error`.
-fn completed(transaction: &IdbTransaction) -> Promise {
-    Promise::new(&mut |resolve, reject| {
-        let complete = Closure::once_into_js(move || {
-            let _ = resolve.call0(&JsValue::NULL);
-        });
-        transaction.set_oncomplete(Some(complete.unchecked_ref()));
-        let failed = transaction.clone();
-        let abort = Closure::<dyn Fn()>::new(move || {
-            let error = failed.error().map_or_else(|| JsValue::from_str("AbortError"), JsValue::from);
-            let _ = reject.call1(&JsValue::NULL, &error);
-        })
-        .into_js_value();
-        transaction.set_onabort(Some(abort.unchecked_ref()));
-        transaction.set_onerror(Some(abort.unchecked_ref()));
-    })
-}
-
-fn object(fields: &[(&str, JsValue)]) -> Result<Object, JsValue> {
+fn object(fields: &[(&str, JsValue)]) -> Result<JsValue, JsValue> {
     let object = Object::new();
     for (name, value) in fields {
         Reflect::set(&object, &JsValue::from_str(name), value)?;
     }
-    Ok(object)
+    Ok(object.into())
 }
 
-fn object_of(row: &Row) -> Result<Object, JsValue> {
+fn object_of(row: &Row) -> Result<JsValue, JsValue> {
     #[allow(clippy::cast_precision_loss, reason = "milliseconds stay below 2^53")]
     let at = row.at as f64;
     object(&[
@@ -367,17 +381,24 @@ fn object_of(row: &Row) -> Result<Object, JsValue> {
 }
 
 fn text(object: &JsValue, field: &str) -> Option<String> {
-    Reflect::get(object, &JsValue::from_str(field)).ok()?.as_string()
+    Reflect::get(object, &JsValue::from_str(field))
+        .ok()?
+        .as_string()
 }
 
 fn row_of(object: &JsValue) -> Option<Row> {
-    let at = Reflect::get(object, &JsValue::from_str("at")).ok()?.as_f64()?;
+    let at = Reflect::get(object, &JsValue::from_str("at"))
+        .ok()?
+        .as_f64()?;
     Some(Row {
         id: text(object, "id")?,
         kind: text(object, "kind")?,
         yard: text(object, "yard")?,
         subject: text(object, "subject")?,
-        #[allow(clippy::cast_possible_truncation, reason = "milliseconds stay below 2^53")]
+        #[allow(
+            clippy::cast_possible_truncation,
+            reason = "milliseconds stay below 2^53"
+        )]
         at: at as i64,
         stamp: text(object, "stamp")?,
         json: text(object, "json")?,

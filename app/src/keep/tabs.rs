@@ -13,8 +13,10 @@ impl Tabs {
     pub(super) fn open(name: &str, told: Told) -> Option<Self> {
         let channel = BroadcastChannel::new(&format!("{name}-touched")).ok()?;
         let hear = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
-            let subjects: Vec<String> =
-                Array::from(&event.data()).iter().filter_map(|subject| subject.as_string()).collect();
+            let subjects: Vec<String> = Array::from(&event.data())
+                .iter()
+                .filter_map(|subject| subject.as_string())
+                .collect();
             for hear in told.borrow().iter() {
                 hear(&subjects);
             }
@@ -25,7 +27,10 @@ impl Tabs {
 
     /// Tells the other tabs. A tab that does not hear it reads the disk at its next look.
     pub(super) fn tell(&self, subjects: &[String]) {
-        let list: Array = subjects.iter().map(|subject| JsValue::from_str(subject)).collect();
+        let list: Array = subjects
+            .iter()
+            .map(|subject| JsValue::from_str(subject))
+            .collect();
         let _ = self.0.post_message(&list);
     }
 }

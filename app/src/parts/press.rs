@@ -44,7 +44,10 @@ pub(super) fn once(act: Callback<()>) -> impl Fn(MouseEvent) + Clone + 'static {
     let last = StoredValue::new(None::<f64>);
     move |event| {
         let now = event.time_stamp();
-        if last.get_value().is_none_or(|before| now - before >= SLIP_MS) {
+        if last
+            .get_value()
+            .is_none_or(|before| now - before >= SLIP_MS)
+        {
             last.set_value(Some(now));
             act.run(());
         }

@@ -95,7 +95,8 @@ fn Words(
     what: Signal<String>,
     second: MaybeProp<String>,
 ) -> impl IntoView {
-    let said = move || (!word.with(String::is_empty)).then(|| view! { <span class="word">{word}</span> });
+    let said =
+        move || (!word.with(String::is_empty)).then(|| view! { <span class="word">{word}</span> });
     let led = Memo::new(move |_| lead.with(Option::is_some));
     view! {
         {move || {

@@ -1,24 +1,29 @@
 //! The screens, a folder a place, and the way from an address to its screen.
 
-mod common_ground;
 pub mod first;
 pub mod horses;
 
 use crate::device::{address, clock, settings};
+use crate::form::Form;
 use crate::keep::KeepError;
-use crate::parts::shell;
-use crate::world::World;
+use crate::parts::{Caution, Drawing, PlaceBar, PlaceTab, Undo, shell};
+use crate::world::{Reading, World, reading};
 use leptos::ev;
 use leptos::prelude::*;
-use tussock_flow::routes::Route;
+use std::time::Duration;
+use tussock_flow::routes::{Place, Route};
+use tussock_flow::shelf::Shelf;
+use tussock_flow::words::{English, HorsesWords, UnitWords};
+
+/// Why the disk could not be opened.
+pub(crate) type Trouble = KeepError;
 
 /// Opens the disk while the shell is on the screen, then draws the app in its place.
 #[component]
 pub fn Opening() -> impl IntoView {
-    let opened = LocalResource::new(|| async {
+    let opened = reading(|| async {
         let route = address::here();
-        let example = matches!(route, Route::Example) || settings::in_example();
-        World::open(example, route).await
+        World::open(settings::example() || route == Route::Example, route).await
     });
     move || {
         opened.get().map(|opened| match opened {
@@ -37,24 +42,96 @@ pub fn App(
     provide_context(world);
     window_event_listener(ev::hashchange, move |_| world.route.set(address::here()));
     // The beat of the countdowns; what they show is reckoned from instants, so a missed beat loses nothing.
-    let beat = set_interval_with_handle(move || world.now.set(clock::now()), std::time::Duration::from_secs(1));
-    on_cleanup(move || {
-        if let Ok(beat) = beat {
-            beat.clear();
-        }
-    });
+    if let Ok(beat) =
+        set_interval_with_handle(move || world.now.set(clock::now()), Duration::from_secs(1))
+    {
+        on_cleanup(move || beat.clear());
+    }
     window_event_listener_untyped("visibilitychange", move |_| world.now.set(clock::now()));
     window_event_listener_untyped(shell::UPDATE, move |_| world.update.set(true));
     move || screen(world)
 }
 
 fn screen(world: World) -> AnyView {
-    shell::show_app();
-    match world.route.get() {
+    let route = world.route.get();
+    if route != Route::Home {
+        shell::show_app();
+    }
+    match route {
         Route::Home => view! { <first::Home /> }.into_any(),
-        route => view! { <horses::List route /> }.into_any(),
+        Route::NewHorse => view! { <horses::New /> }.into_any(),
+        Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
+        Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
+        _ => view! { <horses::List /> }.into_any(),
     }
 }
 
-/// Why the disk could not be opened, in the words of the screens.
-pub(crate) type Trouble = KeepError;
+/// The place bar, with the places that do something.
+#[component]
+pub(crate) fn Places(
+    /// The current place.
+    here: Place,
+) -> impl IntoView {
+    let words = English::default();
+    let tabs = [(
+        Place::Horses,
+        Drawing::Horses,
+        words.horses(),
+        Route::Horses,
+    )]
+    .into_iter()
+    .map(|(place, icon, word, route)| PlaceTab {
+        icon,
+        word: Signal::stored(word.to_owned()),
+        href: route.to_string(),
+        here: Signal::stored(place == here),
+    })
+    .collect();
+    view! { <PlaceBar name=words.places() tabs /> }
+}
+
+/// The line above the action: what was just saved and its undo, or that it was not saved.
+#[component]
+pub(crate) fn Saving(
+    /// Whether the last save failed.
+    #[prop(optional, into)]
+    failed: Signal<bool>,
+) -> impl IntoView {
+    let world = World::here();
+    let words = English::default();
+    let said = Signal::derive(move || world.just_saved().map(|_| words.saved().to_owned()));
+    let undo = Callback::new(move |()| {
+        leptos::task::spawn_local(async move {
+            // What cannot be taken back stays as it is, and the line stays with it.
+            let _ = world.undo().await;
+        });
+    });
+    view! {
+        <Show when=move || failed.get()>
+            <p class="error" role="alert">{words.not_saved()}</p>
+        </Show>
+        <Undo said undo=words.undo() on_undo=undo />
+    }
+}
+
+/// Says when the records of a screen cannot be read.
+#[component]
+pub(crate) fn Unread(
+    /// The records.
+    shelf: Reading<Result<Shelf, KeepError>>,
+) -> impl IntoView {
+    let words = English::default();
+    move || {
+        matches!(shelf.get(), Some(Err(_))).then(|| view! { <Caution said=words.cannot_read() /> })
+    }
+}
+
+/// Says that a form came back as it was left.
+pub(crate) fn draft_line(form: Form) -> impl IntoView {
+    let words = English::default();
+    move || {
+        form.found
+            .get()
+            .map(|at| view! { <p class="soft">{words.draft_from(&words.time_at(at, &clock::DeviceZone))}</p> })
+    }
+}

@@ -9,7 +9,8 @@ use lexopt::prelude::*;
 pub(crate) const HELP: &str = "\
 cargo xtask COMMAND
 
-  serve [--port N]     build for development and serve it (port 0, the default, takes any free one)
+  serve [--port N]     build for development and serve it; without a port the same one each time where it is
+                       free, so that what was typed in the browser is there again; port 0 takes any
   dist [--stamp S] [--out DIR]
                        build the folder to host: dist/, or DIR; S makes another build of the same content
   host [--dir DIR] [--port N] [--at /sub/path/]
@@ -30,7 +31,7 @@ pub(crate) enum Call {
     /// Build for development and serve.
     Serve {
         /// Where to listen; 0 for any.
-        port: u16,
+        port: Option<u16>,
     },
     /// Build the folder to host.
     Dist {
@@ -84,14 +85,13 @@ where
             (_, word) => return Err(word.unexpected().into()),
         }
     }
-    let port = port.unwrap_or(0);
     Ok(match command.as_deref() {
         None | Some("help") => Call::Help,
         Some("serve") => Call::Serve { port },
         Some("dist") => Call::Dist { stamp, out },
         Some("host") => Call::Host {
             dir,
-            port,
+            port: port.unwrap_or(0),
             at: at.unwrap_or_else(|| "/".to_owned()),
         },
         Some("test") => Call::Test { all },
@@ -112,9 +112,9 @@ mod tests {
     fn each_command_takes_its_options() {
         assert_eq!(
             read("serve --port 8080").unwrap(),
-            Call::Serve { port: 8080 }
+            Call::Serve { port: Some(8080) }
         );
-        assert_eq!(read("serve").unwrap(), Call::Serve { port: 0 });
+        assert_eq!(read("serve").unwrap(), Call::Serve { port: None });
         assert_eq!(
             read("dist --stamp B --out target/b").unwrap(),
             Call::Dist {

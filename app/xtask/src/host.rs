@@ -1,6 +1,7 @@
 //! Serves a built folder on the loopback address.
 
 use std::io::{Cursor, Write as _};
+use std::net::TcpListener;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -11,6 +12,9 @@ use crate::answer::{Answer, Ask, Shelf, answer};
 
 /// Requests answered at the same time.
 const THREADS: usize = 4;
+
+/// Where `serve` listens unless told otherwise. The browser keeps what it stores by address and port.
+const USUAL: u16 = 7433;
 
 /// A folder on the disk. A link that leads out of it is not followed.
 struct Disk(PathBuf);
@@ -23,6 +27,15 @@ impl Shelf for Disk {
         }
         std::fs::read(file).ok()
     }
+}
+
+/// The port to serve on when none is named: the usual one, or any when that is taken.
+pub(crate) fn usual_port() -> u16 {
+    if TcpListener::bind(("127.0.0.1", USUAL)).is_ok() {
+        return USUAL;
+    }
+    eprintln!("    port {USUAL} is taken; on another one the browser has its own, empty store");
+    0
 }
 
 /// Serves `dir` under the path `at` and says where, on one line. Port 0 takes any free one. Returns only on an

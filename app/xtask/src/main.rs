@@ -66,7 +66,7 @@ fn call(call: Call) -> Result<()> {
             let folders = Folders::find()?;
             let compiler = steps.run("find the compiler", || pave::pave(&folders.target))?;
             let dir = dist::dev(&folders, &compiler, &mut steps)?;
-            host::host(&dir, port, "/")
+            host::host(&dir, port.unwrap_or_else(host::usual_port), "/")
         }
         Call::Dist { stamp, out } => {
             let folders = Folders::find()?;

@@ -213,6 +213,8 @@ published! {
     CHANCE_WITHIN: f64 = 0.9; "chance_within", "", Tussock, "rule 6", Ours;
     /// The chance of being under the limit down to which a forage is over it.
     CHANCE_OVER: f64 = 0.1; "chance_over", "", Tussock, "rule 6", Ours;
+    /// Whether haylage that passes is enough for an animal at risk: it raised insulin more than hay of the same sugar.
+    HAYLAGE_ENOUGH: bool = false; "haylage_enough", "", Carslake2018, "ponies, haylage above dry hay above soaked hay; read second-hand", FromMemory;
     /// The point under which nine tenths of the standard normal distribution lie.
     SURE_Z: f64 = 1.281_551_565_544_600_4; "sure_z", "", ExactByDefinition, "quantile of the normal distribution", WorkedOut;
     /// The forage equation: constant, per % ADF, per % protein, per % ADF squared.

@@ -172,7 +172,14 @@ pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
             verdict = verdict.at_best_not_proven();
         }
     }
-    if sugar.has(SugarNote::Haylage) && strict {
+    let mut provenance = sugar
+        .provenance
+        .clone()
+        .constant(&p::CHANCE_WITHIN)
+        .constant(&p::CHANCE_OVER)
+        .and(&limits.from);
+    if sugar.has(SugarNote::Haylage) && strict && !*p::HAYLAGE_ENOUGH {
+        provenance = provenance.constant(&p::HAYLAGE_ENOUGH);
         doubts.push(Doubt::Haylage);
         verdict = verdict.at_best_not_proven();
     }
@@ -223,12 +230,7 @@ pub fn judge(sugar: &SugarEstimate, limits: &SugarLimits) -> Judgement {
         origin: sugar.origin,
         doubts,
         ways_out,
-        provenance: sugar
-            .provenance
-            .clone()
-            .constant(&p::CHANCE_WITHIN)
-            .constant(&p::CHANCE_OVER)
-            .and(&limits.from),
+        provenance,
     }
 }
 

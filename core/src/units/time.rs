@@ -99,7 +99,7 @@ pub struct LocalStamp {
 pub enum Resolved {
     /// One instant.
     One(Instant),
-    /// None: the clock went forward over it. The instant is the first after the gap.
+    /// None: the clock went forward over it. The instant is as long after the change as the time lies in the gap.
     Missing(Instant),
     /// Two: the clock went back over it. The first is the earlier.
     Twice(Instant, Instant),

@@ -1,4 +1,8 @@
 /** The watch itself: each kind of fault, made on purpose, is written down. */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { Host } from '../../host/host.ts';
+import { out } from '../../house/settings.ts';
 import { expect, test } from '../../walk.ts';
 import { Watch } from '../../watch/watch.ts';
 
@@ -38,4 +42,29 @@ test('an expected fault that never came is a fault', async ({ host }) => {
   expect(watch.verdict()).toEqual([]);
   watch.expects(/must come/, 'it is provoked');
   expect(watch.verdict()).toEqual(['expected and not seen: /must come/ (it is provoked)']);
+});
+
+test('what a worker asks for elsewhere, or in vain, is seen too', async ({ browser }) => {
+  const folder = join(out, 'deploys', 'bare-worker');
+  await mkdir(folder, { recursive: true });
+  await writeFile(join(folder, 'index.html'), '<!doctype html><title>bare</title><p>x</p>');
+  await writeFile(
+    join(folder, 'sw.js'),
+    `addEventListener('install', (event) => event.waitUntil(Promise.allSettled(
+      [fetch('http://127.0.0.2:9/from-the-worker'), fetch('not-there.bin')])));`,
+  );
+  const host = await Host.open('/', folder);
+  const context = await browser.newContext();
+  const watch = new Watch(() => host.origin);
+  await watch.over(context);
+  const page = await context.newPage();
+  await page.goto(host.home);
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.register('sw.js');
+    await navigator.serviceWorker.ready;
+  });
+  await expect.poll(() => watch.verdict().join('\n')).toContain('request elsewhere: http://127.0.0.2:9/from-the-worker');
+  await expect.poll(() => watch.verdict().join('\n')).toContain(`answer 404: ${host.home}not-there.bin`);
+  await context.close();
+  await host.stop();
 });

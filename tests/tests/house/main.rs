@@ -12,6 +12,7 @@ mod rooms;
 mod shop;
 mod walk;
 mod wire;
+mod works;
 
 /// Fails with one fault a line.
 fn hold(faults: &[String]) {

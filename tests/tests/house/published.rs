@@ -1,29 +1,11 @@
-//! Every constant of the trade is listed, has its work, its place in it and its mark, and every work is used.
+//! Every constant of the trade is listed, has its work, its place in it and its mark.
 
 use crate::hold;
 use crate::rooms::{ROOMS, room_of};
 use crate::walk::{File, files};
 use proc_macro2::{TokenStream, TokenTree};
 use std::collections::{BTreeMap, BTreeSet};
-use syn::visit::{self, Visit};
 use tussock_core::sources::{Constant, Mark, Work};
-
-/// Works in the bibliography that no constant and no line of the core cites yet, and what they wait for.
-const WAITING: [(&str, &str); 7] = [
-    ("PaganHintz1986", "energy of work, for the room work"),
-    ("Longland2016", "muzzle hours, for the room graze"),
-    ("Longland2021", "strip grazing, for the room graze"),
-    (
-        "Glunk2014Muzzle",
-        "intake under a muzzle, for the room graze",
-    ),
-    ("Ince2011", "intake from grass by hours, for the room graze"),
-    ("Shewmaker2006", "sugar over the day, for the room graze"),
-    (
-        "MartinsonFeeders2012",
-        "waste by feeder, for the room ration",
-    ),
-];
 
 /// The constants and the lists of a room's `published.rs`, by name.
 #[derive(Default)]
@@ -56,7 +38,7 @@ fn idents(tokens: TokenStream) -> Vec<String> {
 }
 
 /// The words of a macro, groups included.
-fn idents_deep(tokens: TokenStream) -> Vec<String> {
+pub(crate) fn idents_deep(tokens: TokenStream) -> Vec<String> {
     tokens
         .into_iter()
         .flat_map(|token| match token {
@@ -250,82 +232,6 @@ fn every_conversion_of_the_units_is_listed() {
 #[test]
 fn every_constant_has_a_work_a_place_and_a_fitting_mark() {
     hold(&faults_of(&tussock_core::constants()));
-}
-
-/// The works that a file names, as `Work::Name`.
-struct Cited(BTreeSet<String>);
-
-impl<'ast> Visit<'ast> for Cited {
-    fn visit_path(&mut self, path: &'ast syn::Path) {
-        let names: Vec<String> = path.segments.iter().map(|s| s.ident.to_string()).collect();
-        if let [.., work, name] = names.as_slice()
-            && work == "Work"
-        {
-            self.0.insert(name.clone());
-        }
-        visit::visit_path(self, path);
-    }
-    fn visit_macro(&mut self, call: &'ast syn::Macro) {
-        let names = idents_deep(call.tokens.clone());
-        for pair in names.windows(2) {
-            if let [work, name] = pair
-                && work == "Work"
-            {
-                self.0.insert(name.clone());
-            }
-        }
-    }
-}
-
-/// A work as a place speaks of it: `Argo2015` is "Argo 2015".
-fn spoken(work: &str) -> String {
-    let name = work.trim_end_matches(|c: char| c.is_ascii_digit());
-    format!("{name} {}", &work[name.len()..])
-}
-
-#[test]
-fn every_work_is_cited_or_says_what_it_waits_for() {
-    let mut cited = Cited(
-        tussock_core::constants()
-            .iter()
-            .map(|constant| format!("{:?}", constant.work))
-            .collect(),
-    );
-    let mut works = BTreeSet::new();
-    for file in files("core/src", &["rs"]) {
-        let syntax = file.syntax();
-        if file.path != "core/src/sources/works.rs" {
-            cited.visit_file(&syntax);
-            continue;
-        }
-        for item in syntax.items {
-            if let syn::Item::Enum(item) = item
-                && item.ident == "Work"
-            {
-                works.extend(item.variants.iter().map(|v| v.ident.to_string()));
-            }
-        }
-    }
-    assert!(!works.is_empty(), "the bibliography is read");
-    let waiting: BTreeSet<String> = WAITING.iter().map(|(work, _)| (*work).to_owned()).collect();
-    let places: String = tussock_core::constants().iter().map(|c| c.place).collect();
-    cited.0.extend(
-        works
-            .iter()
-            .filter(|w| places.contains(&spoken(w)))
-            .cloned(),
-    );
-    let mut faults: Vec<String> = works
-        .iter()
-        .filter(|work| !cited.0.contains(*work) && !waiting.contains(*work))
-        .map(|work| format!("Work::{work}: nothing cites it"))
-        .collect();
-    for work in &waiting {
-        if cited.0.contains(work) || !works.contains(work) {
-            faults.push(format!("Work::{work}: it need not wait any more"));
-        }
-    }
-    hold(&faults);
 }
 
 #[cfg(test)]

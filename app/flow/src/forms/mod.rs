@@ -1,0 +1,4 @@
+//! What is typed into a form, as raw text, and the act it becomes or what is wrong with each field.
+
+pub mod animal;
+pub mod weight;

@@ -1,0 +1,37 @@
+//! English, in British spelling.
+
+mod allowance;
+mod animal;
+mod assess;
+mod day;
+mod fields;
+mod forage;
+mod horses;
+mod limits;
+mod log;
+mod numbers;
+mod plan;
+mod ration;
+mod safety;
+mod soak;
+mod sources;
+mod steps;
+mod units;
+
+use super::{Shown, Words};
+
+/// English, with how the person wants numbers shown. It is small and copied freely.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct English {
+    /// Units and region.
+    pub shown: Shown,
+}
+
+impl English {
+    /// English with these units and this region.
+    pub const fn new(shown: Shown) -> Self {
+        Self { shown }
+    }
+}
+
+impl Words for English {}

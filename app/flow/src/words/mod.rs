@@ -1,0 +1,58 @@
+//! What is said on the screens: every finding, reason, caution, refusal and error of the core, worded.
+//!
+//! One trait a subject ([`UnitWords`], [`AnimalWords`], ...), one struct a language ([`English`]), regional words as data
+//! ([`Region`]). Every match is exhaustive, so that a new variant of the core does not compile until it has its words.
+//! A language holds how the person wants numbers shown ([`Shown`]).
+//!
+//! What this module does not do: it rounds nothing itself (that is `tussock_core::units::show`) and judges nothing. A
+//! figure beside a verdict keeps as many decimals as it takes to agree with it. The labels of a place's own screens
+//! stand in a file of that place beside these.
+
+mod animal;
+mod assess;
+mod day;
+mod en;
+mod forage;
+mod horses;
+mod limits;
+mod log;
+mod plan;
+mod ration;
+mod safety;
+mod said;
+mod soak;
+mod sources;
+mod units;
+
+pub use animal::AnimalWords;
+pub use assess::AssessWords;
+pub use day::DayWords;
+pub use en::English;
+pub use forage::ForageWords;
+pub use horses::HorsesWords;
+pub use limits::LimitsWords;
+pub use log::LogWords;
+pub use plan::{PlanWords, Sign};
+pub use ration::RationWords;
+pub use safety::SafetyWords;
+pub use said::{EnergyUnit, Region, Said, Shown};
+pub use soak::SoakWords;
+pub use sources::SourceWords;
+pub use units::UnitWords;
+
+/// Everything a language must say.
+pub trait Words:
+    UnitWords
+    + SourceWords
+    + AnimalWords
+    + AssessWords
+    + LimitsWords
+    + ForageWords
+    + SoakWords
+    + RationWords
+    + DayWords
+    + PlanWords
+    + SafetyWords
+    + LogWords
+{
+}
