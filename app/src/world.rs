@@ -7,6 +7,7 @@
 use crate::device::{address, clock, ids, settings};
 use crate::keep::{Keep, KeepError};
 use leptos::prelude::*;
+use leptos::reactive::computed::AsyncDerived;
 use std::cell::Cell;
 use std::rc::Rc;
 use tussock_core::animal::YardId;
@@ -50,6 +51,18 @@ impl From<Problem> for Failed {
     fn from(problem: Problem) -> Self {
         Self::Act(problem)
     }
+}
+
+/// An answer of the disk: `None` while it is read. A plain asynchronous memo, without the resources of servers.
+pub type Reading<T> = AsyncDerived<T, LocalStorage>;
+
+/// Asks anew whenever what the question tracks changes.
+pub fn reading<T, F>(ask: impl Fn() -> F + 'static) -> Reading<T>
+where
+    T: 'static,
+    F: Future<Output = T> + 'static,
+{
+    AsyncDerived::new_unsync(ask)
 }
 
 /// What was saved last and may be taken back.
@@ -142,10 +155,10 @@ impl World {
     pub fn shelf(
         self,
         ranges: impl Fn() -> Vec<Range> + 'static,
-    ) -> LocalResource<Result<Shelf, KeepError>> {
+    ) -> Reading<Result<Shelf, KeepError>> {
         let touched = self.touched;
         let keep = self.keep.get_value();
-        LocalResource::new(move || {
+        reading(move || {
             touched.track();
             let (keep, ranges) = (keep.clone(), ranges());
             async move { read(&keep, &ranges).await }

@@ -7,6 +7,7 @@
 mod memory;
 mod raw;
 mod tabs;
+mod wait;
 
 use memory::Memory;
 use raw::Raw;

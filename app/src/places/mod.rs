@@ -7,7 +7,7 @@ use crate::device::{address, clock, settings};
 use crate::form::Form;
 use crate::keep::KeepError;
 use crate::parts::{Caution, Drawing, PlaceBar, PlaceTab, Undo, shell};
-use crate::world::World;
+use crate::world::{Reading, World, reading};
 use leptos::ev;
 use leptos::prelude::*;
 use std::time::Duration;
@@ -21,7 +21,7 @@ pub(crate) type Trouble = KeepError;
 /// Opens the disk while the shell is on the screen, then draws the app in its place.
 #[component]
 pub fn Opening() -> impl IntoView {
-    let opened = LocalResource::new(|| async {
+    let opened = reading(|| async {
         let route = address::here();
         World::open(settings::example() || route == Route::Example, route).await
     });
@@ -118,7 +118,7 @@ pub(crate) fn Saving(
 #[component]
 pub(crate) fn Unread(
     /// The records.
-    shelf: LocalResource<Result<Shelf, KeepError>>,
+    shelf: Reading<Result<Shelf, KeepError>>,
 ) -> impl IntoView {
     let words = English::default();
     move || {

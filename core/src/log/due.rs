@@ -388,3 +388,6 @@ fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -> IssuedPla
             .collect(),
     }
 }
+
+#[cfg(test)]
+mod tests;

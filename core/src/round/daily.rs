@@ -36,7 +36,7 @@ impl<'a> Plans<'a> {
         self.0.values().filter_map(move |plans| {
             let mut holding = plans.iter().copied().filter(|plan| plan.from <= day);
             let first = holding.next()?;
-            Some((holding.last().unwrap_or(first), first.issued))
+            Some((holding.next_back().unwrap_or(first), first.issued))
         })
     }
 }
@@ -107,10 +107,10 @@ pub(super) fn planned<Z: Zone>(
     }
     settle_soaks(&mut found, of.soaks);
     expire(&mut found, of.now);
-    found.iter_mut().for_each(|planned| {
+    for planned in &mut found {
         let job = &mut planned.job;
         job.state = Window::of(job.kind, job.due).state(job.due, of.now);
-    });
+    }
     found
 }
 

@@ -255,7 +255,7 @@ mod tests {
 
     #[test]
     fn every_content_has_its_word() {
-        let nutrients = Nutrient::ALL.map(|nutrient| nutrient.key());
+        let nutrients = Nutrient::ALL.map(Nutrient::key);
         let words = [nutrients.as_slice(), &["sugar_starch", "starch"]].concat();
         assert_eq!(CONTENTS, words);
         for word in CONTENTS {

@@ -218,3 +218,6 @@ fn bought(balancer: &BalancerLine, draft: &Draft) -> Result<AmountV1, LogError> 
             .transpose()?,
     })
 }
+
+#[cfg(test)]
+mod tests;
