@@ -2,6 +2,8 @@
 
 pub mod first;
 pub mod horses;
+pub mod plan;
+pub mod start;
 
 use crate::device::{address, clock, settings};
 use crate::form::Form;
@@ -62,6 +64,9 @@ fn screen(world: World) -> AnyView {
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
         Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
+        Route::Start => view! { <start::Start /> }.into_any(),
+        Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
+        Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }
