@@ -121,7 +121,12 @@ impl World {
             .await?
             .unwrap_or_else(|| YARD.to_owned());
         let touched = RwSignal::new(0_u32);
-        keep.listen(move |_| touched.update(|count| *count = count.wrapping_add(1)));
+        let now = RwSignal::new(clock::now());
+        keep.listen(move |_| {
+            // What was just written is not later than now for the screens that read it.
+            now.set(clock::now());
+            touched.update(|count| *count = count.wrapping_add(1));
+        });
         Ok(Self {
             keep: StoredValue::new_local(keep),
             last: StoredValue::new_local(Rc::new(Cell::new(last))),
@@ -129,7 +134,7 @@ impl World {
             yard: StoredValue::new(YardId(yard)),
             example,
             route: RwSignal::new(route),
-            now: RwSignal::new(clock::now()),
+            now,
             touched,
             just: RwSignal::new(None),
             update: RwSignal::new(false),

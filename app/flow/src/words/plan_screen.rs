@@ -14,6 +14,8 @@ pub trait PlanScreenWords {
     fn told(&self, told: Told) -> &'static str;
     /// The cord, for screen readers.
     fn the_plan_in_order(&self) -> &'static str;
+    /// The level that is allowed and what is fed a day, which is more where a floor raised it.
+    fn allowed_a_day(&self, level: &str, dry: &str, raised: bool) -> String;
     /// Nothing is short.
     fn hay_alone_covers(&self) -> &'static str;
     /// The nets of the day by their times.

@@ -6,8 +6,13 @@ use tussock_core::safety::Plan;
 use tussock_flow::views::plan::{Told, besides, decision, reasons, sources, stands_in, tags};
 use tussock_flow::words::{DayWords, English, PlanScreenWords, PlanWords, Said, UnitWords};
 
-/// The plan, under its decision. `in_use` is the line on the plan that was accepted, `visits` the visits that stand in.
-pub(super) fn allowed_view(plan: &Plan, in_use: AnyView, visits: Option<String>) -> AnyView {
+/// The plan, under its decision. `records` is how many it is made from, `in_use` is the line on the plan that was accepted, `visits` the visits that stand in.
+pub(super) fn allowed_view(
+    plan: &Plan,
+    records: usize,
+    in_use: AnyView,
+    visits: Option<String>,
+) -> AnyView {
     let words = English::default();
     let draft = plan.planned();
     let hung = tags(plan, &words)
@@ -44,7 +49,7 @@ pub(super) fn allowed_view(plan: &Plan, in_use: AnyView, visits: Option<String>)
         {nets(plan, words)}
         {lines(words.levers_head(), levers)}
         {lines(words.stands_in_head(), defaults.into_iter().map(Said::plain).collect())}
-        {workings(plan, words)}
+        {workings(plan, records, words)}
     }
     .into_any()
 }
@@ -124,8 +129,8 @@ pub(super) fn lines(head: &'static str, lines: Vec<Said>) -> AnyView {
 }
 
 /// Why, and where each number comes from.
-fn workings(plan: &Plan, words: English) -> AnyView {
-    let numbers = sources(plan.planned(), &words)
+fn workings(plan: &Plan, records: usize, words: English) -> AnyView {
+    let numbers = sources(plan.planned(), records, &words)
         .into_iter()
         .map(|line| view! { <Row name=line.name value=line.value second=line.from /> })
         .collect_view();

@@ -147,7 +147,7 @@ fn does(view: &PlanView, use_it: Callback<()>) -> Does {
 fn said_of(view: &PlanView) -> AnyView {
     let words = English::default();
     let said = match &view.outcome {
-        Outcome::Allowed(plan) => allowed_view(plan, in_use(view), visits(view)),
+        Outcome::Allowed(plan) => allowed_view(plan, view.records(), in_use(view), visits(view)),
         Outcome::Refused(refused) => refused_view(refused, in_use(view)),
         Outcome::Nothing(error) => {
             let said = words.plan_error(error);

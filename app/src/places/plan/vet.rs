@@ -88,6 +88,14 @@ pub fn VetWord(
             </ActionRow>
         }
     };
+    let about_offers: Vec<Offer<VetScope>> = ABOUT
+        .iter()
+        .map(|scope| Offer::new(*scope, words.vet_scope(*scope)))
+        .collect();
+    let how_offers: Vec<Offer<How>> = How::ALL
+        .iter()
+        .map(|how| Offer::new(*how, words.given_by(*how)))
+        .collect();
     let given_text = form.text("given");
     let expires_text = form.text("expires");
     let given_day = Signal::derive(move || given_text.with(|text| given(text, today)));
@@ -103,7 +111,7 @@ pub fn VetWord(
             <Choice
                 legend=words.about_what()
                 hint=open(wrong, |wrong| matches!(wrong, Wrong::About))
-                offers=ABOUT.iter().map(|scope| Offer::new(*scope, words.vet_scope(*scope))).collect::<Vec<_>>()
+                offers=about_offers
                 chosen=about
                 on_choose=move |scope: VetScope| form.set("about", key(ABOUT, &scope))
             />
@@ -137,7 +145,7 @@ pub fn VetWord(
             <Choice
                 legend=words.how_given()
                 hint=open(wrong, |wrong| matches!(wrong, Wrong::NoHow))
-                offers=How::ALL.iter().map(|how| Offer::new(*how, words.given_by(*how))).collect::<Vec<_>>()
+                offers=how_offers
                 chosen=how
                 on_choose=move |how: How| form.set("how", key(How::ALL, &how))
             />

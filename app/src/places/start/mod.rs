@@ -62,6 +62,11 @@ pub fn Start() -> impl IntoView {
     };
     let girth = form.text("girth");
     let hays: Vec<ForageClass> = hays().collect();
+    let ribs = RIBS;
+    let visit_offers: Vec<Offer<Visits>> = Visits::ALL
+        .iter()
+        .map(|visits| offer_of(*visits, words))
+        .collect();
     view! {
         <Frame kind=FrameKind::Flow what=words.first_plan() foot=foot>
             <Sentence said=words.six_answers() />
@@ -69,7 +74,7 @@ pub fn Start() -> impl IntoView {
             <Choice
                 legend=words.which_sort()
                 hint=say(wrong, Asked::Sort, words.rough_height_hint())
-                offers=Sort::ALL.iter().map(|sort| Offer::new(*sort, words.sort(*sort))).collect::<Vec<_>>()
+                offers=offers(Sort::ALL, |it| words.sort(it).to_owned())
                 chosen=of_list(form, "sort", Sort::ALL.to_vec())
                 on_choose=chooses(form, "sort", Sort::ALL.to_vec())
             />
@@ -100,33 +105,38 @@ pub fn Start() -> impl IntoView {
             <Choice
                 legend=words.ribs_question()
                 hint=say(wrong, Asked::Ribs, words.ribs_hint())
-                offers=RIBS.iter().map(|ribs| Offer::new(*ribs, words.ribs(*ribs))).collect::<Vec<_>>()
-                chosen=of_list(form, "ribs", RIBS.to_vec())
-                on_choose=chooses(form, "ribs", RIBS.to_vec())
+                offers=offers(ribs, |it| words.ribs(it).to_owned())
+                chosen=of_list(form, "ribs", ribs.to_vec())
+                on_choose=chooses(form, "ribs", ribs.to_vec())
             />
             <Choice
                 legend=words.ever_question()
                 hint=say(wrong, Asked::Ever, "")
-                offers=Ever::ALL.iter().map(|ever| Offer::new(*ever, words.ever(*ever))).collect::<Vec<_>>()
+                offers=offers(Ever::ALL, |it| words.ever(it).to_owned())
                 chosen=of_list(form, "ever", Ever::ALL.to_vec())
                 on_choose=chooses(form, "ever", Ever::ALL.to_vec())
             />
             <Choice
                 legend=words.hay_question()
                 hint=say(wrong, Asked::Hay, words.hay_hint())
-                offers=hays.iter().map(|class| Offer::new(*class, words.hay_offer(*class))).collect::<Vec<_>>()
+                offers=offers(&hays, |it| words.hay_offer(it))
                 chosen=of_list(form, "hay", hays.clone())
                 on_choose=chooses(form, "hay", hays)
             />
             <Choice
                 legend=words.visits_question()
                 hint=say(wrong, Asked::Visits, words.visits_hint())
-                offers=Visits::ALL.iter().map(|visits| offer_of(*visits, words)).collect::<Vec<_>>()
+                offers=visit_offers
                 chosen=of_list(form, "visits", Visits::ALL.to_vec())
                 on_choose=chooses(form, "visits", Visits::ALL.to_vec())
             />
         </Frame>
     }
+}
+
+/// Offers with their words.
+fn offers<T: Copy>(list: &[T], word: impl Fn(T) -> String) -> Vec<Offer<T>> {
+    list.iter().map(|it| Offer::new(*it, word(*it))).collect()
 }
 
 /// A number of visits with the times that stand for it.

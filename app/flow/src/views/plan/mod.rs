@@ -101,6 +101,11 @@ pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) ->
 }
 
 impl PlanView {
+    /// How many records today's plan is made from.
+    pub const fn records(&self) -> usize {
+        self.inputs.len()
+    }
+
     /// The act that issues today's plan; `None` when there is none to issue.
     ///
     /// # Errors

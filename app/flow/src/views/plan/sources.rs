@@ -3,6 +3,7 @@
 use crate::words::{PlanScreenWords, Words};
 use tussock_core::plan::Draft;
 use tussock_core::sources::{Constant, Source};
+use tussock_core::units::show::fixed;
 
 /// A number and its source.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -15,15 +16,19 @@ pub struct SourceLine {
     pub from: String,
 }
 
-/// The constants and defaults a draft came from, in the order they were used, then how many records of the yard.
-pub fn sources(draft: &Draft, words: &(impl Words + PlanScreenWords)) -> Vec<SourceLine> {
+/// The constants and defaults a draft came from, in the order they were used, then how many records of the yard it was
+/// made from.
+pub fn sources(
+    draft: &Draft,
+    records: usize,
+    words: &(impl Words + PlanScreenWords),
+) -> Vec<SourceLine> {
     let known = tussock_core::constants();
     let from = draft.from.clone().and(&draft.energy.from);
-    let mut records = 0_usize;
     let mut lines = Vec::new();
     for source in from.sources() {
         match source {
-            Source::Record(_) => records += 1,
+            Source::Record(_) => {}
             Source::Constant(id) => lines.extend(
                 known
                     .iter()
@@ -56,19 +61,29 @@ pub fn sources(draft: &Draft, words: &(impl Words + PlanScreenWords)) -> Vec<Sou
 /// A number with its unit. A type says its unit itself; a range or a table of several has no one value.
 fn value(constant: &Constant) -> Option<String> {
     let text = constant.value.as_str();
-    let one = text
-        .chars()
-        .all(|c| c.is_ascii_alphanumeric() || matches!(c, '.' | '-' | ' ' | '%' | '/'));
-    let number = text
-        .chars()
-        .next()
-        .is_some_and(|c| c.is_ascii_digit() || c == '-');
-    (one && number).then(|| {
-        let alone = text.parse::<f64>().is_ok();
-        if alone && !constant.unit.is_empty() {
-            format!("{text} {}", constant.unit)
-        } else {
-            text.to_owned()
-        }
+    let (figure, typed) = text.split_once(' ').unwrap_or((text, ""));
+    let number = short(figure.parse().ok()?);
+    let unit = if typed.is_empty() {
+        constant.unit
+    } else {
+        typed
+    };
+    Some(if unit.is_empty() {
+        number
+    } else {
+        format!("{number} {unit}")
     })
 }
+
+/// A figure without what the arithmetic of the machine adds to it.
+fn short(figure: f64) -> String {
+    let text = fixed(figure, DECIMALS);
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text
+    }
+}
+
+/// As many as the finest constant has.
+const DECIMALS: usize = 6;

@@ -228,10 +228,10 @@ fn line(draft: &Draft, part: Part, words: &(impl Words + PlanScreenWords)) -> Sa
         Part::Limits => {
             let allowed = &draft.allowance;
             Said {
-                sentence: format!(
-                    "{}: {}",
-                    words.level(allowed.level),
-                    words.dry(allowed.dry_matter())
+                sentence: words.allowed_a_day(
+                    &words.level(allowed.level),
+                    &words.dry(draft.dry_matter),
+                    !draft.raised.is_empty(),
                 ),
                 why: allowed
                     .why

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::acts::{Context, apply};
-use crate::forms::start::{Answers, Ever, Ids, Named, Sort, Visits};
+use crate::forms::start::{Answers, Ever, Ids, Named, RIBS, Sort, Visits};
 use crate::forms::vet;
 use crate::words::{English, PlanScreenWords, SafetyWords};
 use tussock_core::animal::{VetScope, YardId};
@@ -178,7 +178,7 @@ fn every_default_is_shown() {
 fn every_number_has_its_source() {
     let words = English::default();
     let view = seen(&small_pony(), NOW);
-    let lines = sources(allowed(&view).planned(), &words);
+    let lines = sources(allowed(&view).planned(), view.records(), &words);
     assert!(10 < lines.len());
     assert!(
         lines
@@ -188,7 +188,9 @@ fn every_number_has_its_source() {
     assert!(lines.iter().any(|line| line.from.contains("(published)")));
     assert!(lines.iter().filter(|line| line.value.is_some()).count() * 2 > lines.len());
     let records = lines.iter().find(|line| line.name == words.your_records());
-    assert_eq!(records.unwrap().value.as_deref(), Some("1"));
+    assert_eq!(records.unwrap().value.as_deref(), Some("5"));
+    let start = lines.iter().find(|line| line.name == "Start").unwrap();
+    assert_eq!(start.value.as_deref(), Some("0.015 of body weight"));
 }
 
 #[test]
@@ -275,6 +277,40 @@ fn an_accepted_plan_holds_until_something_changes() {
     };
     let shelf = does(&shelf, &three, later(1));
     assert!(seen(&shelf, later(1)).accepted.unwrap().would_differ);
+}
+
+#[test]
+fn whatever_is_answered_an_accepted_plan_is_the_plan_of_the_next_day() {
+    let words = English::default();
+    let mut plans = 0;
+    for (sort, girth) in [
+        (Sort::SmallPony, "125"),
+        (Sort::Pony, "158"),
+        (Sort::Horse, "190"),
+        (Sort::Miniature, "95"),
+        (Sort::Donkey, "118"),
+        (Sort::Mule, "150"),
+    ] {
+        for ribs in RIBS {
+            for ever in Ever::ALL {
+                let shelf = started(sort, girth, *ribs, *ever);
+                let view = seen(&shelf, NOW);
+                let case = format!("{sort:?} {ribs:?} {ever:?}");
+                let Outcome::Allowed(plan) = &view.outcome else {
+                    assert!(matches!(view.outcome, Outcome::Refused(_)), "{case}");
+                    continue;
+                };
+                plans += 1;
+                let head = decision(plan.planned(), &words);
+                assert!(head.chars().count() <= 48, "{case}: {head}");
+                let act = view.use_it(&RecordId("plan".into())).unwrap().unwrap();
+                let next = seen(&does(&shelf, &act, NOW), later(1));
+                assert!(!next.accepted.clone().unwrap().would_differ, "{case}");
+                assert_eq!(tags(plan, &words), tags(allowed(&next), &words), "{case}");
+            }
+        }
+    }
+    assert!(30 < plans, "{plans}");
 }
 
 #[test]

@@ -48,6 +48,13 @@ impl PlanScreenWords for English {
     fn the_plan_in_order(&self) -> &'static str {
         "The plan, in order"
     }
+    fn allowed_a_day(&self, level: &str, dry: &str, raised: bool) -> String {
+        if raised {
+            format!("{level}, raised to {dry}")
+        } else {
+            format!("{level}: {dry}")
+        }
+    }
     fn hay_alone_covers(&self) -> &'static str {
         "Hay alone: nothing known is short"
     }
