@@ -19,6 +19,7 @@ use tussock_flow::routes::Route;
 use tussock_flow::words::{AssessWords, English, HorsesWords, StartWords, UnitWords};
 
 /// One scrolling form of keys and three fields; then the plan.
+#[allow(clippy::too_many_lines, reason = "one form, a field a line")]
 #[component]
 pub fn Start() -> impl IntoView {
     let world = World::here();
