@@ -130,7 +130,10 @@ fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Resu
         .context("wasm-bindgen failed")?;
     if let Some(name) = output
         .snippets()
-        .keys()
+        .iter()
+        // A crate may be named here without bringing anything.
+        .filter(|(_, pieces)| !pieces.is_empty())
+        .map(|(name, _)| name)
         .chain(output.local_modules().keys())
         .next()
     {
