@@ -18,7 +18,11 @@ pub struct Offer<T> {
 impl<T> Offer<T> {
     /// An offer with a word alone.
     pub fn new(value: T, word: impl Into<String>) -> Self {
-        Self { value, word: word.into(), second: String::new() }
+        Self {
+            value,
+            word: word.into(),
+            second: String::new(),
+        }
     }
 
     /// The same offer with a second line.
@@ -50,15 +54,21 @@ pub fn Choice<T>(
 where
     T: Clone + PartialEq + Send + Sync + 'static,
 {
-    let keys = offers.into_iter().map(|Offer { value, word, second }| {
-        let choose = value.clone();
-        KeyFace {
-            word,
-            second,
-            on: Signal::derive(move || chosen.with(|chosen| chosen.as_ref() == Some(&value))),
-            flip: Callback::new(move |_| on_choose.run(choose.clone())),
-        }
-    });
+    let keys = offers.into_iter().map(
+        |Offer {
+             value,
+             word,
+             second,
+         }| {
+            let choose = value.clone();
+            KeyFace {
+                word,
+                second,
+                on: Signal::derive(move || chosen.with(|chosen| chosen.as_ref() == Some(&value))),
+                flip: Callback::new(move |_| on_choose.run(choose.clone())),
+            }
+        },
+    );
     keys_view("radio", legend, hint, keys.collect())
 }
 
@@ -83,15 +93,21 @@ pub fn Several<T>(
 where
     T: Clone + PartialEq + Send + Sync + 'static,
 {
-    let keys = offers.into_iter().map(|Offer { value, word, second }| {
-        let choose = value.clone();
-        KeyFace {
-            word,
-            second,
-            on: Signal::derive(move || chosen.with(|chosen| chosen.contains(&value))),
-            flip: Callback::new(move |on| on_choose.run((choose.clone(), on))),
-        }
-    });
+    let keys = offers.into_iter().map(
+        |Offer {
+             value,
+             word,
+             second,
+         }| {
+            let choose = value.clone();
+            KeyFace {
+                word,
+                second,
+                on: Signal::derive(move || chosen.with(|chosen| chosen.contains(&value))),
+                flip: Callback::new(move |on| on_choose.run((choose.clone(), on))),
+            }
+        },
+    );
     keys_view("checkbox", legend, hint, keys.collect())
 }
 
@@ -103,7 +119,12 @@ struct KeyFace {
     flip: Callback<bool>,
 }
 
-fn keys_view(kind: &'static str, legend: Signal<String>, hint: MaybeProp<String>, keys: Vec<KeyFace>) -> AnyView {
+fn keys_view(
+    kind: &'static str,
+    legend: Signal<String>,
+    hint: MaybeProp<String>,
+    keys: Vec<KeyFace>,
+) -> AnyView {
     let group = ids::fresh("choice");
     let hint_id = ids::fresh("choice-hint");
     let keys = keys.into_iter().map(|KeyFace { word, second, on, flip }| {

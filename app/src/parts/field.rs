@@ -73,7 +73,11 @@ pub fn Field(
     id: Option<String>,
 ) -> impl IntoView {
     let id = id.unwrap_or_else(|| ids::fresh("field"));
-    let (hint_id, echo_id, error_id) = (format!("{id}-hint"), format!("{id}-echo"), format!("{id}-error"));
+    let (hint_id, echo_id, error_id) = (
+        format!("{id}-hint"),
+        format!("{id}-echo"),
+        format!("{id}-error"),
+    );
     let wrong = Memo::new(move |_| error.with(Option::is_some));
     let described = {
         let (hint_id, echo_id, error_id) = (hint_id.clone(), echo_id.clone(), error_id.clone());

@@ -26,7 +26,9 @@ pub enum Drawing {
 impl Drawing {
     const fn paths(self) -> &'static str {
         match self {
-            Self::Round => "M4 2V22M4 7H8M4 17H8M10.5 3.5H21V10.5H10.5L8 8V6ZM10.5 13.5H21V20.5H10.5L8 18V16Z",
+            Self::Round => {
+                "M4 2V22M4 7H8M4 17H8M10.5 3.5H21V10.5H10.5L8 8V6ZM10.5 13.5H21V20.5H10.5L8 18V16Z"
+            }
             Self::Horses => {
                 "M8 2H16M8 2 5 14M16 2 19 14M5 14C7 11.5 17 11.5 19 14C19 19 17 20 12 20S5 19 5 14ZM7 7C8 10 16 10 17 \
                  7M12 20V23"

@@ -54,7 +54,12 @@ pub struct PadCell {
 impl PadCell {
     /// A key that types.
     pub fn new(key: Key, shown: impl Into<String>) -> Self {
-        Self { key, shown: shown.into(), name: String::new(), held: None }
+        Self {
+            key,
+            shown: shown.into(),
+            name: String::new(),
+            held: None,
+        }
     }
 
     /// The same key with a name for screen readers.
@@ -73,7 +78,9 @@ impl PadCell {
 
     /// The pad for a number: 1 to 9, then `point`, 0 and erase, with the names of these two for screen readers.
     pub fn number(point: &str, point_name: &str, erase_name: &str) -> Vec<Self> {
-        let mut cells: Vec<Self> = (1..=9).map(|digit| Self::new(Key::Digit(digit), digit.to_string())).collect();
+        let mut cells: Vec<Self> = (1..=9)
+            .map(|digit| Self::new(Key::Digit(digit), digit.to_string()))
+            .collect();
         cells.push(Self::new(Key::Point, point).named(point_name));
         cells.push(Self::new(Key::Digit(0), "0"));
         cells.push(Self::new(Key::Erase, "").named(erase_name));
@@ -100,24 +107,36 @@ pub fn Pad(
     #[prop(optional, into)]
     keyboards: Option<(String, String)>,
 ) -> impl IntoView {
-    let keys = cells.into_iter().map(|cell| {
-        let PadCell { key, shown, name, held } = cell;
-        let long = (shown.chars().count() > 1).then_some("");
-        let face = if key == Key::Erase { view! { <Icon of=Drawing::Erase /> }.into_any() } else { shown.into_any() };
-        view! {
-            <button
-                class="key"
-                type="button"
-                data-long=long
-                aria-label=(!name.is_empty()).then_some(name)
-                aria-pressed=move || held.map(|held| if held.get() { "true" } else { "false" })
-                on:mousedown=move |event| event.prevent_default()
-                on:click=move |_| on_key.run(key)
-            >
-                {face}
-            </button>
-        }
-    }).collect_view();
+    let keys = cells
+        .into_iter()
+        .map(|cell| {
+            let PadCell {
+                key,
+                shown,
+                name,
+                held,
+            } = cell;
+            let long = (shown.chars().count() > 1).then_some("");
+            let face = if key == Key::Erase {
+                view! { <Icon of=Drawing::Erase /> }.into_any()
+            } else {
+                shown.into_any()
+            };
+            view! {
+                <button
+                    class="key"
+                    type="button"
+                    data-long=long
+                    aria-label=(!name.is_empty()).then_some(name)
+                    aria-pressed=move || held.map(|held| if held.get() { "true" } else { "false" })
+                    on:mousedown=move |event| event.prevent_default()
+                    on:click=move |_| on_key.run(key)
+                >
+                    {face}
+                </button>
+            }
+        })
+        .collect_view();
     let switch = entry.zip(keyboards).map(|(entry, (phone_words, keys_words))| {
         let says = move || if entry.phone.get() { keys_words.clone() } else { phone_words.clone() };
         let pressed = move |_| {
@@ -126,7 +145,11 @@ pub fn Pad(
         };
         view! { <p class="pad-switch"><button class="quiet" type="button" on:click=pressed>{says}</button></p> }
     });
-    let keyboard = move || entry.is_some_and(|entry| entry.phone.get()).then_some("phone");
+    let keyboard = move || {
+        entry
+            .is_some_and(|entry| entry.phone.get())
+            .then_some("phone")
+    };
     view! {
         <div class="pad" data-keyboard=keyboard>
             <div class="pad-keys" role="group" aria-label=name>{keys}</div>
@@ -141,9 +164,17 @@ mod tests {
 
     #[test]
     fn keys_type_a_number() {
-        let typed = [Key::Digit(4), Key::Point, Key::Point, Key::Digit(3), Key::Digit(5), Key::Digit(5), Key::Erase]
-            .iter()
-            .fold(String::new(), |text, key| key.typed(&text));
+        let typed = [
+            Key::Digit(4),
+            Key::Point,
+            Key::Point,
+            Key::Digit(3),
+            Key::Digit(5),
+            Key::Digit(5),
+            Key::Erase,
+        ]
+        .iter()
+        .fold(String::new(), |text, key| key.typed(&text));
         assert_eq!(typed, "4.35");
     }
 

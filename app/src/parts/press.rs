@@ -4,7 +4,7 @@ use leptos::ev::MouseEvent;
 use leptos::prelude::*;
 
 /// Where a press leads: to a route, as a real link, or to an act.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Copy)]
 pub enum Press {
     /// Opens a route, for example `#/round`.
     Route(Signal<String>),
@@ -44,7 +44,10 @@ pub(super) fn once(act: Callback<()>) -> impl Fn(MouseEvent) + Clone + 'static {
     let last = StoredValue::new(None::<f64>);
     move |event| {
         let now = event.time_stamp();
-        if last.get_value().is_none_or(|before| now - before >= SLIP_MS) {
+        if last
+            .get_value()
+            .is_none_or(|before| now - before >= SLIP_MS)
+        {
             last.set_value(Some(now));
             act.run(());
         }

@@ -58,21 +58,25 @@ pub fn Question(
 ) -> impl IntoView {
     let group = ids::fresh("question");
     let label = ids::fresh("question-text");
-    let keys = Answer::ALL.into_iter().map(|answer| {
-        view! {
-            <label class="option">
-                <input
-                    type="radio"
-                    name=group.clone()
-                    prop:checked=move || chosen.get() == Some(answer)
-                    on:change=move |_| on_answer.run(answer)
-                />
-                <span class="option-face">{words.of(answer)}</span>
-            </label>
-        }
-    }).collect_view();
+    let labelled = label.clone();
+    let keys = Answer::ALL
+        .into_iter()
+        .map(|answer| {
+            view! {
+                <label class="option">
+                    <input
+                        type="radio"
+                        name=group.clone()
+                        prop:checked=move || chosen.get() == Some(answer)
+                        on:change=move |_| on_answer.run(answer)
+                    />
+                    <span class="option-face">{words.of(answer)}</span>
+                </label>
+            }
+        })
+        .collect_view();
     view! {
-        <div class="question" role="radiogroup" aria-labelledby=label.clone()>
+        <div class="question" role="radiogroup" aria-labelledby=labelled>
             <div class="question-in">
                 <p class="question-text" id=label>{text}</p>
                 <div class="keys">{keys}</div>

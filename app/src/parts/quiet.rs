@@ -18,7 +18,8 @@ pub fn Quiet(
     match press {
         Press::Route(href) => view! { <a class="quiet" href=href>{says}</a> }.into_any(),
         Press::Act(act) => {
-            view! { <button class="quiet" type="button" on:click=once(act)>{says}</button> }.into_any()
+            view! { <button class="quiet" type="button" on:click=once(act)>{says}</button> }
+                .into_any()
         }
     }
 }

@@ -49,7 +49,8 @@ pub fn Row(
     let row = match press {
         Some(Press::Route(href)) => view! { <a class="row" href=href>{inside}</a> }.into_any(),
         Some(Press::Act(act)) => {
-            view! { <button class="row" type="button" on:click=once(act)>{inside}</button> }.into_any()
+            view! { <button class="row" type="button" on:click=once(act)>{inside}</button> }
+                .into_any()
         }
         None => view! { <div class="row">{inside}</div> }.into_any(),
     };

@@ -66,7 +66,9 @@ fn show(what: &str) {
 }
 
 fn tell(name: &str, detail: Option<&str>) {
-    let Some(window) = web_sys::window() else { return };
+    let Some(window) = web_sys::window() else {
+        return;
+    };
     let init = CustomEventInit::new();
     if let Some(detail) = detail {
         init.set_detail(&detail.into());

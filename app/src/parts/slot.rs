@@ -31,15 +31,19 @@ pub fn LargeSlot(
     rank: Rank,
 ) -> impl IntoView {
     let drawn = move || {
-        figures.get().into_iter().map(|figure| {
-            view! {
-                <span class="nowrap">
-                    <span class="num">{figure.number}</span>
-                    " "
-                    <span class="unit">{figure.unit}</span>
-                </span>
-            }
-        }).collect_view()
+        figures
+            .get()
+            .into_iter()
+            .map(|figure| {
+                view! {
+                    <span class="nowrap">
+                        <span class="num">{figure.number}</span>
+                        " "
+                        <span class="unit">{figure.unit}</span>
+                    </span>
+                }
+            })
+            .collect_view()
     };
     let inside = view! {
         <span class="slot-line">{line}</span>
@@ -70,7 +74,10 @@ pub struct Entry {
 impl Entry {
     /// A new tie, for one screen.
     pub fn new() -> Self {
-        Self { field: NodeRef::new(), phone: RwSignal::new(false) }
+        Self {
+            field: NodeRef::new(),
+            phone: RwSignal::new(false),
+        }
     }
 
     /// Puts the cursor into the slot. With the pad in use no keyboard opens by it.
@@ -126,7 +133,13 @@ pub fn ReadingSlot(
         Rank::Sentence => view! { <h1 tabindex="-1">{label}</h1> }.into_any(),
         Rank::Line => view! { <p>{label}</p> }.into_any(),
     };
-    let shown = move || if value.with(String::is_empty) { target.get() } else { value.get() };
+    let shown = move || {
+        if value.with(String::is_empty) {
+            target.get()
+        } else {
+            value.get()
+        }
+    };
     view! {
         <div class="slot">
             {head}

@@ -23,8 +23,15 @@ pub enum State {
 
 impl State {
     /// Every state, in the order of the visual language.
-    pub const ALL: [Self; 7] =
-        [Self::Done, Self::Later, Self::Due, Self::Late, Self::Care, Self::Stop, Self::NotKnown];
+    pub const ALL: [Self; 7] = [
+        Self::Done,
+        Self::Later,
+        Self::Due,
+        Self::Late,
+        Self::Care,
+        Self::Stop,
+        Self::NotKnown,
+    ];
 
     /// The value of `data-state`, by which the style sheet knows it.
     pub const fn as_str(self) -> &'static str {

@@ -14,12 +14,18 @@ pub struct Column {
 impl Column {
     /// A column of words.
     pub fn words(word: impl Into<String>) -> Self {
-        Self { word: word.into(), number: false }
+        Self {
+            word: word.into(),
+            number: false,
+        }
     }
 
     /// A column of numbers.
     pub fn numbers(word: impl Into<String>) -> Self {
-        Self { word: word.into(), number: true }
+        Self {
+            word: word.into(),
+            number: true,
+        }
     }
 }
 

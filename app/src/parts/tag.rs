@@ -6,7 +6,7 @@ use super::press::once;
 use super::{Press, State, StateShape};
 
 /// The eyelet of a job, which ticks it.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Copy)]
 pub struct Tick {
     /// What a screen reader says for it, for example "Done: lift out tub 2".
     pub name: Signal<String>,
@@ -95,7 +95,8 @@ fn Words(
     what: Signal<String>,
     second: MaybeProp<String>,
 ) -> impl IntoView {
-    let said = move || (!word.with(String::is_empty)).then(|| view! { <span class="word">{word}</span> });
+    let said =
+        move || (!word.with(String::is_empty)).then(|| view! { <span class="word">{word}</span> });
     let led = Memo::new(move |_| lead.with(Option::is_some));
     view! {
         {move || {

@@ -18,9 +18,11 @@ pub fn Undo(
     #[prop(into)]
     on_undo: Callback<()>,
 ) -> impl IntoView {
-    let button = move || said.with(Option::is_some).then(|| {
-        view! { <button class="quiet" type="button" on:click=once(on_undo)>{undo}</button> }
-    });
+    let button = move || {
+        said.with(Option::is_some).then(|| {
+            view! { <button class="quiet" type="button" on:click=once(on_undo)>{undo}</button> }
+        })
+    };
     view! {
         <div class="undo">
             <p role="status">{move || said.get()}</p>
