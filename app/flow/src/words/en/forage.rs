@@ -116,7 +116,7 @@ impl ForageWords for English {
 
     fn sugar_note(&self, note: SugarNote) -> &'static str {
         match note {
-            SugarNote::Untested => "Nobody tested it; only its class is known.",
+            SugarNote::Untested => "Some of it is untested: only its kind is known",
             SugarNote::StarchAssumed => "Starch was not tested: a usual value stands in",
             SugarNote::WscFromEsc => "WSC was reckoned from ESC",
             SugarNote::Haylage => "Some of it is haylage",
@@ -282,57 +282,7 @@ impl ForageWords for English {
     }
 
     fn report_finding(&self, finding: ReportFinding) -> Said {
-        let again = |sentence: &str, why: String| Said::because(sentence, why);
-        match finding {
-            ReportFinding::EscOverWsc { esc, wsc } => again(
-                "Look again: ESC cannot be more than WSC",
-                format!(
-                    "ESC {}, WSC {}. The larger counts as WSC until it is corrected.",
-                    self.share_beside(esc, wsc),
-                    self.share(wsc)
-                ),
-            ),
-            ReportFinding::AdfOverNdf { adf, ndf } => again(
-                "Look again: ADF cannot be more than NDF",
-                format!(
-                    "ADF {}, NDF {}.",
-                    self.share_beside(adf, ndf),
-                    self.share(ndf)
-                ),
-            ),
-            ReportFinding::PartsOverWhole { sum } => again(
-                "Look again: the parts are more than the whole",
-                format!(
-                    "They add up to {} of dry matter. Often the numbers were dry matter already.",
-                    self.share(sum)
-                ),
-            ),
-            ReportFinding::PartsUnderWhole { sum } => again(
-                "Look again: the parts are far less than the whole",
-                format!(
-                    "They add up to {} of dry matter. Often the numbers were as fed.",
-                    self.share(sum)
-                ),
-            ),
-            ReportFinding::NscIsWscStarch => Said::plain("The stated NSC is WSC + starch"),
-            ReportFinding::NscIsEscStarch => Said::plain("The stated NSC is ESC + starch"),
-            ReportFinding::NscIsNeither { stated } => again(
-                "The stated NSC is neither sum of its parts: the parts are used",
-                format!("Stated as {}.", self.share(stated)),
-            ),
-            ReportFinding::NscUnexplained => again(
-                "Ask the laboratory which sum its NSC is",
-                "Until then it is taken as WSC + starch.".to_owned(),
-            ),
-            ReportFinding::ZeroTakenAsNotMeasured { analyte } => Said::plain(format!(
-                "A zero for {} is taken as not measured",
-                super::fields::small(self.analyte(analyte))
-            )),
-            ReportFinding::GivenTwice { analyte } => Said::plain(format!(
-                "{} is there twice with different numbers: the larger is kept",
-                self.analyte(analyte)
-            )),
-        }
+        super::report::finding(self, finding)
     }
 
     fn dry_origin(&self, origin: DryOrigin) -> &'static str {

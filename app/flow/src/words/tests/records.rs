@@ -3,7 +3,7 @@
 use super::{check, every, tongues};
 use crate::words::{LogWords, SourceWords};
 use tussock_core::assess::AssessError;
-use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role, SoakWater};
+use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Place, Problem, Shape};
 use tussock_core::sources::{Mark, RecordId, Source};
 
@@ -126,7 +126,7 @@ fn every_choice_of_a_record_is_worded() {
     }
     for chip in every![
         Chip::NightFiveOrUnder => Chip::NightFiveOrUnder, Chip::HardFrost => Chip::HardFrost,
-        Chip::Mild => Chip::Mild, Chip::OverTwenty => Chip::OverTwenty,
+        Chip::Mild => Chip::Mild, Chip::UnderSixteen => Chip::UnderSixteen, Chip::OverTwenty => Chip::OverTwenty,
         Chip::OverTwentyFive => Chip::OverTwentyFive, Chip::Dull => Chip::Dull,
         Chip::Sunny => Chip::Sunny, Chip::DrySpell => Chip::DrySpell,
     ] {
@@ -161,9 +161,6 @@ fn every_choice_of_a_record_is_worded() {
     for basis in every![LabelBasis::AsFed => LabelBasis::AsFed, LabelBasis::DryMatter => LabelBasis::DryMatter]
     {
         check(say.label_basis(basis));
-    }
-    for water in every![SoakWater::Cold => SoakWater::Cold, SoakWater::Hot => SoakWater::Hot] {
-        check(say.soak_water(water));
     }
 }
 

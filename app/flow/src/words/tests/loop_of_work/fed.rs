@@ -101,6 +101,7 @@ fn every_verdict_and_doubt_on_a_hay_is_worded() {
             check(say.sugar_origin(origin));
         }
         for note in every![
+            SugarNote::Untested => SugarNote::Untested,
             SugarNote::StarchAssumed => SugarNote::StarchAssumed, SugarNote::WscFromEsc => SugarNote::WscFromEsc,
             SugarNote::Haylage => SugarNote::Haylage, SugarNote::CerealUntested => SugarNote::CerealUntested,
             SugarNote::Grass => SugarNote::Grass,
