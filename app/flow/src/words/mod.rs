@@ -24,6 +24,9 @@ mod soak;
 mod sources;
 mod units;
 
+#[cfg(test)]
+mod tests;
+
 pub use animal::AnimalWords;
 pub use assess::AssessWords;
 pub use day::DayWords;

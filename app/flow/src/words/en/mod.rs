@@ -12,6 +12,7 @@ mod log;
 mod numbers;
 mod plan;
 mod ration;
+mod report;
 mod safety;
 mod soak;
 mod sources;
