@@ -1,4 +1,6 @@
 //! What is typed into a form, as raw text, and the act it becomes or what is wrong with each field.
 
 pub mod animal;
+pub mod start;
+pub mod vet;
 pub mod weight;

@@ -1,3 +1,4 @@
 //! What a screen shows, from the records it asked for. Pure: the records, now and the zone in, plain values out.
 
 pub mod horses;
+pub mod plan;

@@ -17,12 +17,15 @@ mod horses;
 mod limits;
 mod log;
 mod plan;
+mod plan_screen;
 mod ration;
 mod safety;
 mod said;
 mod soak;
 mod sources;
+mod start;
 mod units;
+mod vet;
 
 #[cfg(test)]
 mod tests;
@@ -36,12 +39,15 @@ pub use horses::HorsesWords;
 pub use limits::LimitsWords;
 pub use log::LogWords;
 pub use plan::{PlanWords, Sign};
+pub use plan_screen::PlanScreenWords;
 pub use ration::RationWords;
 pub use safety::SafetyWords;
 pub use said::{EnergyUnit, Region, Said, Shown};
 pub use soak::SoakWords;
 pub use sources::SourceWords;
+pub use start::StartWords;
 pub use units::UnitWords;
+pub use vet::VetWords;
 
 /// Everything a language must say.
 pub trait Words:

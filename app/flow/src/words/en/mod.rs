@@ -11,13 +11,16 @@ mod limits;
 mod log;
 mod numbers;
 mod plan;
+mod plan_screen;
 mod ration;
 mod report;
 mod safety;
 mod soak;
 mod sources;
+mod start;
 mod steps;
 mod units;
+mod vet;
 
 use super::{Shown, Words};
 
