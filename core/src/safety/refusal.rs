@@ -1,9 +1,7 @@
 //! When there is no plan: why, how urgent the vet is, and what to do meanwhile.
 
 use super::published::OFF_FEED_HOURS;
-use crate::animal::{
-    Animal, Answer, Appetite, Handful, Laminitis, Phase, Ppid, State, VetFlag,
-};
+use crate::animal::{Animal, Answer, Appetite, Handful, Laminitis, Phase, Ppid, State, VetFlag};
 use crate::forage::{Fault, Hazard};
 use crate::limits::EnergyVerdict;
 use crate::plan::{Draft, Signs};
@@ -201,9 +199,7 @@ fn by_health(animal: &Animal, signs: &Signs, vets_word: bool, now: Instant) -> V
     }
     if signs.for_the_vet() && !vets_word {
         found.push(Refusal::LaminitisSign);
-    } else if signs.look_again()
-        && matches!(health.laminitis, Laminitis::Ever { .. })
-        && !vets_word
+    } else if signs.look_again() && matches!(health.laminitis, Laminitis::Ever { .. }) && !vets_word
     {
         found.push(Refusal::WarmHoofAfterLaminitis);
     }
