@@ -3,4 +3,8 @@
 pub mod animal;
 pub mod start;
 pub mod vet;
+pub mod condition;
+pub mod details;
+pub mod group;
+pub mod look_over;
 pub mod weight;

@@ -10,12 +10,17 @@
 
 mod animal;
 mod assess;
+mod beside;
+mod condition;
 mod day;
+mod details;
 mod en;
 mod forage;
+mod group;
 mod horses;
 mod limits;
 mod log;
+mod look_over;
 mod plan;
 mod plan_screen;
 mod ration;
@@ -32,12 +37,17 @@ mod tests;
 
 pub use animal::AnimalWords;
 pub use assess::AssessWords;
+pub use beside::{BesideWords, Task};
+pub use condition::ConditionWords;
 pub use day::DayWords;
+pub use details::DetailsWords;
 pub use en::English;
 pub use forage::ForageWords;
+pub use group::GroupWords;
 pub use horses::HorsesWords;
 pub use limits::LimitsWords;
 pub use log::LogWords;
+pub use look_over::LookOverWords;
 pub use plan::{PlanWords, Sign};
 pub use plan_screen::PlanScreenWords;
 pub use ration::RationWords;

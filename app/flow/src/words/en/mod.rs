@@ -3,12 +3,17 @@
 mod allowance;
 mod animal;
 mod assess;
+mod beside;
+mod condition;
 mod day;
+mod details;
 mod fields;
 mod forage;
+mod group;
 mod horses;
 mod limits;
 mod log;
+mod look_over;
 mod numbers;
 mod plan;
 mod plan_screen;
