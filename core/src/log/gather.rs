@@ -18,6 +18,7 @@ use crate::plan::{
     Soaking, draft, group,
 };
 use crate::ration::Food;
+use crate::soak::SoakError;
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 
@@ -26,6 +27,13 @@ use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 pub enum Problem {
     /// A field of it.
     Log(LogError),
+    /// Water and time of a soak that the room `soak` refuses.
+    Soak {
+        /// The record.
+        record: RecordId,
+        /// Why.
+        error: SoakError,
+    },
     /// A reading or a score that the room `assess` refuses.
     Assess {
         /// The record.

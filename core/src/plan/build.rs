@@ -149,6 +149,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         hay_risk,
         allowance,
         hays,
+        soaking: soaks.then_some(of.soaking),
         dry_matter,
         sugar,
         hay_alone,
@@ -264,6 +265,7 @@ fn balancer_line(
     BalancerLine {
         name: food.name.clone(),
         typical: food.typical,
+        food: food.id.clone(),
         with_it: balance(&with, &needs.rows),
         dose,
     }

@@ -1,8 +1,8 @@
 //! A plan before safety has spoken.
 
-use super::input::LookedOver;
+use super::input::{LookedOver, Soaking};
 use super::levers::Lever;
-use crate::animal::{Animal, LotId, Risk, RiskFactor, VetWord};
+use crate::animal::{Animal, FoodId, LotId, Risk, RiskFactor, VetWord};
 use crate::assess::{self, ConditionRange, Target, WeightEstimate};
 use crate::day::{Layout, Mend};
 use crate::forage::{DryEstimate, Fed, ForageClass, ForageEnergy, Hazard, Judgement};
@@ -67,6 +67,8 @@ pub struct BalancerLine {
     pub name: String,
     /// Whether it is the typical profile.
     pub typical: bool,
+    /// Its id; `None` for the typical profile.
+    pub food: Option<FoodId>,
     /// How much, in how many feeds.
     pub dose: Dose,
     /// The balance with it.
@@ -162,6 +164,8 @@ pub struct Draft {
     pub raised: Vec<Raised>,
     /// The forages.
     pub hays: Vec<HayLine>,
+    /// How the soaked ones are soaked; `None` when none is.
+    pub soaking: Option<Soaking>,
     /// Dry matter a day, all of it, likely.
     pub dry_matter: DryMatter,
     /// The least dry matter that reaches the animal: driest reading of the hay, greatest loss.

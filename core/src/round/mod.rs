@@ -1,3 +1,44 @@
 //! The jobs due, derived from accepted plans, open tubs and nets, answered keys and now.
+//!
+//! [`round`] takes a [`RoundFor`] and gives a [`Round`]: the [`Job`]s of today, what is overdue, and what comes until
+//! tomorrow's first visit, late first and then by time; a [`Summary`] of them; what was done today; and, when nobody
+//! answered for more than a day, one card [`DaysAway`] in place of a pile. Jobs are never stored and nothing is counted
+//! down: the same plans, soaks, answers and now always give the same round.
+//!
+//! A job has a [`Key`] of what was planned (kind, subject, local day, [`Slot`]) or of a soak (step, soak), never of a
+//! computed time. The entry that does the job carries it, so a tick elsewhere silences it, and a day that is laid out
+//! anew cannot lose it.
+//!
+//! - A daily plan is local time, resolved day by day: a missing hour goes forward, a doubled hour takes the first.
+//! - A soaked net has a job [`JobKind::StartSoak`] at its visit less the time in the water and the time to drain, so that
+//!   it can be hung at its visit. Once its soak is open, hanging it is also what ends the draining.
+//! - A job of a visit expires when the next of its kind falls due for the same subject. An open tub and a look-over stay.
+//! - Of two plans the one that was issued later holds, from its first day on.
+//!
+//! What this room does not do: it words nothing, knows no clock, and takes nothing from a log.
 
+mod answers;
+mod away;
+mod daily;
+mod error;
+mod input;
+mod job;
+mod key;
 pub mod published;
+mod state;
+mod tubs;
+mod watch;
+mod whole;
+
+#[cfg(test)]
+mod laws;
+#[cfg(test)]
+mod tests;
+
+pub use error::RoundError;
+pub use input::{
+    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor, Watched,
+};
+pub use job::{DaysAway, Job, JobState, Round, Summary, Visit};
+pub use key::{JobKind, Key, Slot, Subject};
+pub use whole::round;

@@ -4,7 +4,7 @@ use super::{body, cm, date, feed, grams, id, job, lot, name, net, said, time};
 use tussock_core::animal::{AnimalId, Answer, FoodId, PersonId, TubId, VetPermit};
 use tussock_core::assess::{ConditionScale, LengthKind, Ribs, ScaleInstrument, Site};
 use tussock_core::log::Stamp;
-use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Tenths};
+use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Count, Tenths};
 use tussock_core::log::bodies::*;
 use tussock_core::soak::Water;
 
@@ -181,6 +181,7 @@ pub(super) fn plan() -> PlanV1 {
                 dry_matter_g: grams(3_000),
                 as_fed_g: grams(3_600),
                 soaked: true,
+                feeds: None,
             },
             AmountV1 {
                 lot: None,
@@ -188,8 +189,10 @@ pub(super) fn plan() -> PlanV1 {
                 dry_matter_g: grams(180),
                 as_fed_g: grams(200),
                 soaked: false,
+                feeds: Some(Count::new(2).unwrap()),
             },
         ],
+        visits: vec![time(6, 30), time(17, 30)],
         nets: vec![NetShareV1 {
             visit: time(6, 30),
             lot: lot(),
@@ -197,6 +200,8 @@ pub(super) fn plan() -> PlanV1 {
             soaked: true,
             net: Some(net()),
         }],
+        soaking: Some(recipe(Water::TapSummer)),
+        look_over_days: Count::new(7).unwrap(),
         gap_accepted_min: Some(GapMinutes::new(420).unwrap()),
         job: Some(job("plan/moss")),
     }

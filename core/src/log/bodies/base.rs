@@ -103,7 +103,7 @@ fn nearest(value: f64) -> Option<i64> {
 }
 
 /// Makes a whole number from a measured value, or names what is wrong with it.
-fn from_measure<T>(
+pub(super) fn from_measure<T>(
     value: f64,
     range: (i64, i64),
     make: fn(i64) -> Result<T, LogError>,

@@ -1,7 +1,9 @@
 //! The answer to a job that leaves no other entry.
 
 use super::base::JobKey;
+use crate::log::error::LogError;
 use crate::log::stored::{choice, twin};
+use crate::round::Key;
 
 choice! {
     /// What became of a job.
@@ -27,5 +29,20 @@ twin! {
         answer: JobAnswer,
         /// Remarks.
         note: Option<String>,
+    }
+}
+
+impl JobKey {
+    /// The key of a job of the round.
+    ///
+    /// # Errors
+    /// Ids so long that the text does not fit.
+    pub fn of(key: &Key) -> Result<Self, LogError> {
+        Self::new(&key.to_string())
+    }
+
+    /// The key as the round reads it; `None` for one of a later release.
+    pub fn key(&self) -> Option<Key> {
+        Key::from_text(self.as_str()).ok()
     }
 }

@@ -15,6 +15,7 @@ mod feeding;
 mod food;
 mod group;
 mod health;
+mod issue;
 mod job;
 mod left_over;
 mod look_over;

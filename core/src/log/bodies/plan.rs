@@ -1,6 +1,7 @@
 //! An issued plan: frozen with its inputs, its amounts and the version of the rules. It is never worked out again.
 
-use super::base::{BodyGrams, BodyHundredths, FeedGrams, JobKey};
+use super::base::{BodyGrams, BodyHundredths, Count, FeedGrams, JobKey};
+use super::soak_step::RecipeV1;
 use crate::animal::{FoodId, LotId, NetId, PersonId};
 use crate::log::error::{LogError, Path};
 use crate::log::stamp::Stamp;
@@ -29,7 +30,7 @@ twin! {
     }
 }
 twin! {
-    /// An amount a day of one feed.
+    /// An amount a day of one feed. Neither a lot nor a food stands for a typical balancer.
     AmountV1 {
         /// The lot, for forage.
         lot: Option<LotId>,
@@ -41,6 +42,8 @@ twin! {
         as_fed_g: FeedGrams,
         /// It is soaked.
         soaked: bool,
+        /// In how many feeds a day, for anything else than forage; `None` when nobody knows.
+        feeds: Option<Count>,
     }
 }
 twin! {
@@ -79,8 +82,14 @@ twin! {
         lowest: BodyHundredths,
         /// The amounts of a day.
         amounts: Vec<AmountV1>,
+        /// When somebody comes, rising, whether a net is hung then or not.
+        visits: Vec<LocalTime>,
         /// The nets of a day.
         nets: Vec<NetShareV1>,
+        /// Water and time of what is soaked.
+        soaking: Option<RecipeV1>,
+        /// Days between look-overs.
+        look_over_days: Count,
         /// The longest gap without forage that the person accepted, in minutes.
         gap_accepted_min: Option<GapMinutes>,
         /// The job that this does.

@@ -1,0 +1,220 @@
+//! From an allowed plan to the plan that is issued.
+
+use super::base::{BodyGrams, BodyHundredths, Count, FeedGrams, from_measure};
+use super::plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
+use super::soak_step::{RecipeV1, SoakMinutes};
+use crate::animal::{LotId, PersonId, VetPermit};
+use crate::day::published::SCALE_STEP;
+use crate::forage::Fed;
+use crate::limits::Review;
+use crate::log::error::{Allowed, Form, LogError, Path};
+use crate::log::stamp::Stamp;
+use crate::log::stored::Name;
+use crate::plan::{BalancerLine, Draft, HayLine};
+use crate::round::published::VET_REVIEW;
+use crate::safety::Plan;
+use crate::soak::Recipe;
+use crate::sources::RecordId;
+use crate::units::published::MINUTES_PER_HOUR;
+use crate::units::{AsFed, LocalDate, PartOfBody};
+use chrono::Days;
+
+impl PlanV1 {
+    /// The twin of an allowed plan, as it is issued: from its day on, with the records it was made from in the versions
+    /// they had.
+    ///
+    /// The nets of a visit are whole steps of the scale that add up to what the plan hangs at it, shared over the lots so
+    /// that the day comes as near to each lot's part as steps allow. An amount of forage is the sum of its nets. The
+    /// review is so many days away as the phase says; where it waits for the vet or for the animal's return, 14 days.
+    ///
+    /// # Errors
+    /// An amount, a weight or a level beyond what is stored.
+    pub fn of(
+        plan: &Plan,
+        inputs: &[(RecordId, Stamp)],
+        decided_by: Option<PersonId>,
+    ) -> Result<Self, LogError> {
+        let draft = plan.planned();
+        let nets = nets(draft)?;
+        let mut amounts = Vec::new();
+        for hay in &draft.hays {
+            amounts.push(forage(hay, &nets)?);
+        }
+        if let Some(balancer) = &draft.balancer {
+            amounts.push(bought(balancer, draft)?);
+        }
+        let gap = draft.layout.longest_h * MINUTES_PER_HOUR as f64;
+        Ok(Self {
+            rules: Name::new(&draft.rules.to_string())?,
+            from: draft.day,
+            review: review(draft)?,
+            decided_by,
+            inputs: inputs
+                .iter()
+                .map(|(record, stamp)| InputV1 {
+                    record: record.clone(),
+                    stamp: *stamp,
+                })
+                .collect(),
+            weight_g: Some(BodyGrams::of(draft.allowance.weight.likely)?),
+            level: BodyHundredths::of(draft.level())?,
+            lowest: BodyHundredths::of(lowest(draft))?,
+            amounts,
+            visits: draft
+                .layout
+                .hangings
+                .iter()
+                .map(|hanging| hanging.visit)
+                .collect(),
+            nets,
+            soaking: draft
+                .soaking
+                .map(|soaking| recipe(soaking.recipe))
+                .transpose()?,
+            look_over_days: Count::new(draft.watch.look_over_days)?,
+            // A gap is not accepted shorter than it is.
+            gap_accepted_min: Some(from_measure(
+                gap.ceil(),
+                GapMinutes::RANGE,
+                GapMinutes::new,
+            )?),
+            job: None,
+        })
+    }
+}
+
+/// The lowest level that was allowed: a vet's where one gave a word, else the lowest without one.
+fn lowest(draft: &Draft) -> PartOfBody {
+    let allowance = &draft.allowance;
+    let lower = |a: PartOfBody, b: PartOfBody| if b < a { b } else { a };
+    let allowed = draft
+        .words
+        .iter()
+        .filter_map(|word| match word.permit {
+            VetPermit::LowestLevel(level) => Some(level),
+            VetPermit::Work | VetPermit::ReturnToGrass => None,
+        })
+        .fold(allowance.without_vet_floor, lower);
+    if allowed < allowance.floor {
+        allowance.floor
+    } else {
+        allowed
+    }
+}
+
+fn review(draft: &Draft) -> Result<LocalDate, LogError> {
+    let days = match draft.watch.review {
+        Review::EveryDays(days) => days,
+        Review::AtVetsWord | Review::OnReturn => *VET_REVIEW,
+    };
+    let days = u64::try_from(days).unwrap_or_default();
+    draft.day.checked_add_days(Days::new(days)).ok_or_else(|| {
+        let path = Path::Root;
+        path.key("review")
+            .refuse(&draft.day.to_string(), Allowed::Form(Form::Date))
+    })
+}
+
+fn recipe(recipe: Recipe) -> Result<RecipeV1, LogError> {
+    Ok(RecipeV1 {
+        water: recipe.water(),
+        minutes: SoakMinutes::new(recipe.soak().to_minutes())?,
+    })
+}
+
+/// The nets of the day, lot by lot at every visit.
+fn nets(draft: &Draft) -> Result<Vec<NetShareV1>, LogError> {
+    let step = AsFed::kg(*SCALE_STEP);
+    let out: f64 = draft.hays.iter().map(|hay| hay.weigh_out.to_kg()).sum();
+    let parts: Vec<f64> = draft
+        .hays
+        .iter()
+        .map(|hay| hay.weigh_out.to_kg() / out)
+        .collect();
+    // How far each lot is behind its part of what hangs already, in steps.
+    let mut behind = vec![0.0; parts.len()];
+    let mut nets = Vec::new();
+    for hanging in &draft.layout.hangings {
+        let count = (hanging.as_fed / step).round();
+        for (behind, part) in behind.iter_mut().zip(&parts) {
+            *behind += part * count;
+        }
+        let mut given = vec![0.0; parts.len()];
+        let mut left = count;
+        while left >= 1.0 {
+            let Some(index) = most(&behind) else { break };
+            if let (Some(behind), Some(given)) = (behind.get_mut(index), given.get_mut(index)) {
+                *behind -= 1.0;
+                *given += 1.0;
+            }
+            left -= 1.0;
+        }
+        for (hay, steps) in draft.hays.iter().zip(given) {
+            if 0.0 < steps {
+                nets.push(NetShareV1 {
+                    visit: hanging.visit,
+                    lot: hay.lot.clone(),
+                    as_fed_g: FeedGrams::of(step * steps)?,
+                    soaked: hay.fed == Fed::Soaked,
+                    net: None,
+                });
+            }
+        }
+    }
+    Ok(nets)
+}
+
+/// The place of the largest; the first of equals.
+fn most(values: &[f64]) -> Option<usize> {
+    values
+        .iter()
+        .enumerate()
+        .reduce(|best, next| if best.1 < next.1 { next } else { best })
+        .map(|(index, _)| index)
+}
+
+/// A lot's amount: the sum of its nets, and what of it is eaten.
+fn forage(hay: &HayLine, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
+    let of_lot = |lot: &LotId| {
+        nets.iter()
+            .filter(|net| net.lot == *lot)
+            .map(|net| net.as_fed_g.as_fed())
+            .sum::<AsFed>()
+    };
+    let as_fed = of_lot(&hay.lot);
+    let eaten = if AsFed::ZERO < hay.weigh_out {
+        hay.eaten * (as_fed / hay.weigh_out)
+    } else {
+        hay.eaten
+    };
+    Ok(AmountV1 {
+        lot: Some(hay.lot.clone()),
+        food: None,
+        dry_matter_g: FeedGrams::of_dry(eaten)?,
+        as_fed_g: FeedGrams::of(as_fed)?,
+        soaked: hay.fed == Fed::Soaked,
+        feeds: None,
+    })
+}
+
+/// The balancer: what of the day's dry matter is not forage.
+fn bought(balancer: &BalancerLine, draft: &Draft) -> Result<AmountV1, LogError> {
+    let forage = draft
+        .layout
+        .hangings
+        .iter()
+        .map(|hanging| hanging.dry)
+        .sum();
+    Ok(AmountV1 {
+        lot: None,
+        food: balancer.food.clone(),
+        dry_matter_g: FeedGrams::of_dry(draft.dry_matter - forage)?,
+        as_fed_g: FeedGrams::of(balancer.dose.a_day)?,
+        soaked: false,
+        feeds: balancer
+            .dose
+            .feeds
+            .map(|feeds| Count::new(i64::from(feeds)))
+            .transpose()?,
+    })
+}

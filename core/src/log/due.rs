@@ -1,0 +1,390 @@
+//! From records to the jobs due.
+
+use super::bodies::base::JobKey;
+use super::bodies::{Body, PlanV1, SoakStart, SoakStep, soak_times};
+use super::envelope::Record;
+use super::gather::{Entry, Problem};
+use super::subject::Subject as About;
+use crate::animal::{AnimalId, Answer, Group, GroupId, VetWord, YardId};
+use crate::round::published::MORNING;
+use crate::round::{
+    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Subject,
+    Watched, round,
+};
+use crate::soak::{Air, Recipe};
+use crate::sources::RecordId;
+use crate::units::{Instant, LocalDate, LocalTime, Zone};
+
+/// What a round is made from, as the records say it.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Due {
+    /// The plans of the animals and groups that are among the records.
+    pub plans: Vec<IssuedPlan>,
+    /// The animals that a plan watches.
+    pub watched: Vec<Watched>,
+    /// The vets' words whose end matters.
+    pub words: Vec<HeldWord>,
+    /// The soaks that are not over.
+    pub soaks: Vec<OpenSoak>,
+    /// The answers.
+    pub answered: Vec<Answered>,
+    /// What could not be read.
+    pub problems: Vec<Problem>,
+}
+
+/// The jobs due at an instant.
+///
+/// `records` are the versions that hold, of any subject, in any order; what is deleted or later than now is left out.
+/// What cannot be read is left out too: [`Due::of`] names it.
+pub fn round_of(records: &[&Record], now: Instant, zone: &impl Zone) -> Round {
+    Due::of(records, now, zone).round(now, zone)
+}
+
+impl Due {
+    /// Gathers what the records say.
+    pub fn of(records: &[&Record], now: Instant, zone: &impl Zone) -> Self {
+        let mut problems = Vec::new();
+        let mut entries: Vec<Entry<'_>> = records
+            .iter()
+            .filter(|record| !record.gone && record.at <= now)
+            .filter_map(|record| match Body::read(record) {
+                Ok(body) => Some(Entry { record, body }),
+                Err(error) => {
+                    problems.push(Problem::Log(error));
+                    None
+                }
+            })
+            .collect();
+        entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+        let yard = Yard {
+            entries: &entries,
+            zone,
+            today: zone.to_local(now).date,
+        };
+        let mut due = Self {
+            answered: entries.iter().filter_map(answer).collect(),
+            problems,
+            ..Self::default()
+        };
+        due.soaks = yard.soaks(&mut due.problems);
+        let held: Vec<Held<'_>> = yard.plans();
+        due.words = yard.words(&held);
+        due.watched = yard.watched(&held);
+        due.plans = held.into_iter().map(|held| held.plan).collect();
+        due
+    }
+
+    /// The jobs due.
+    pub fn round(&self, now: Instant, zone: &impl Zone) -> Round {
+        round(&RoundFor {
+            now,
+            zone,
+            plans: &self.plans,
+            watched: &self.watched,
+            words: &self.words,
+            soaks: &self.soaks,
+            answered: &self.answered,
+        })
+    }
+}
+
+fn answer(entry: &Entry<'_>) -> Option<Answered> {
+    Some(Answered {
+        at: entry.record.at,
+        key: entry.body.job().and_then(JobKey::key)?,
+    })
+}
+
+/// A plan with its record.
+struct Held<'a> {
+    body: &'a PlanV1,
+    plan: IssuedPlan,
+}
+
+/// The entries of a yard, oldest first.
+struct Yard<'a, Z> {
+    entries: &'a [Entry<'a>],
+    zone: &'a Z,
+    today: LocalDate,
+}
+
+impl<'a, Z: Zone> Yard<'a, Z> {
+    fn day_of(&self, entry: &Entry<'_>) -> LocalDate {
+        self.zone.to_local(entry.record.at).date
+    }
+
+    /// The name of an animal or group; `None` when it is not among the records.
+    fn name(&self, id: &str) -> Option<&'a str> {
+        self.entries.iter().find_map(|entry| match &entry.body {
+            Body::Animal(body) if entry.record.id.0 == id => Some(body.name.as_str()),
+            Body::Group(body) if entry.record.id.0 == id => Some(body.name.as_str()),
+            Body::Yard(body) if entry.record.id.0 == id => Some(body.name.as_str()),
+            _ => None,
+        })
+    }
+
+    fn groups(&self) -> impl Iterator<Item = Group> {
+        self.entries.iter().filter_map(|entry| match &entry.body {
+            Body::Group(body) => Some(body.group(&entry.record.id)),
+            _ => None,
+        })
+    }
+
+    /// The plans of those that are here. The plan of an animal rests while its group has one that was issued later.
+    fn plans(&self) -> Vec<Held<'a>> {
+        let mut held: Vec<Held<'a>> = self
+            .entries
+            .iter()
+            .filter_map(|entry| {
+                let Body::Plan(body) = &entry.body else {
+                    return None;
+                };
+                let subject = subject(&entry.record.subject)?;
+                let name = self.name(entry.record.subject.id())?;
+                Some(Held {
+                    plan: issued(body, subject, name, entry.record.at),
+                    body,
+                })
+            })
+            .collect();
+        let with_plan: Vec<(Instant, Vec<AnimalId>)> = self
+            .groups()
+            .filter_map(|group| {
+                let id = Subject::Group(GroupId(group.id.0.clone()));
+                let since = held
+                    .iter()
+                    .filter(|held| held.plan.subject == id && held.plan.from <= self.today)
+                    .map(|held| held.plan.issued)
+                    .max()?;
+                Some((since, group.on(self.today).into_iter().cloned().collect()))
+            })
+            .collect();
+        held.retain(|held| match &held.plan.subject {
+            Subject::Animal(animal) => !with_plan
+                .iter()
+                .any(|(since, members)| held.plan.issued < *since && members.contains(animal)),
+            Subject::Group(_) | Subject::Yard(_) => true,
+        });
+        held
+    }
+
+    /// The plan of an animal that was issued last: its own, or that of the group it is in today.
+    fn plan_of<'h>(&self, animal: &AnimalId, held: &'h [Held<'a>]) -> Option<&'h Held<'a>> {
+        let group = self
+            .groups()
+            .find(|group| group.on(self.today).contains(&animal))
+            .map(|group| Subject::Group(group.id));
+        held.iter().rfind(|held| match &held.plan.subject {
+            Subject::Animal(own) => own == animal,
+            other => Some(other) == group.as_ref(),
+        })
+    }
+
+    fn watched(&self, held: &[Held<'a>]) -> Vec<Watched> {
+        self.entries
+            .iter()
+            .filter_map(|entry| {
+                let Body::Animal(body) = &entry.body else {
+                    return None;
+                };
+                let animal = AnimalId(entry.record.id.0.clone());
+                let plan = self.plan_of(&animal, held)?;
+                Some(Watched {
+                    name: body.name.as_str().to_owned(),
+                    from: plan.plan.from,
+                    look_over_days: plan.body.look_over_days.get(),
+                    looked_over: self.last(&animal, |body| match body {
+                        Body::LookOver(look) => look.clean() != Answer::NotKnown,
+                        _ => false,
+                    }),
+                    weighed: self.last(&animal, |body| matches!(body, Body::Weight(_))),
+                    at: first_visit(&plan.plan),
+                    animal,
+                })
+            })
+            .collect()
+    }
+
+    /// The day of the last entry of an animal that a test picks.
+    fn last(&self, animal: &AnimalId, picks: impl Fn(&Body) -> bool) -> Option<LocalDate> {
+        self.entries
+            .iter()
+            .rfind(|entry| entry.record.subject.id() == animal.0 && picks(&entry.body))
+            .map(|entry| self.day_of(entry))
+    }
+
+    /// The words that neither a later word about the same matter nor a plan made after their end has replaced.
+    fn words(&self, held: &[Held<'a>]) -> Vec<HeldWord> {
+        let words: Vec<VetWord> = self
+            .entries
+            .iter()
+            .filter_map(|entry| match &entry.body {
+                Body::VetWord(body) => Some(body.word()),
+                _ => None,
+            })
+            .collect();
+        words
+            .iter()
+            .enumerate()
+            .filter_map(|(index, word)| {
+                let name = self.name(word.animal.as_str())?;
+                let plan = self.plan_of(&word.animal, held).map(|held| &held.plan);
+                let replaced = words.iter().enumerate().any(|(other, later)| {
+                    later.animal == word.animal
+                        && later.permit.scope() == word.permit.scope()
+                        && (word.expires, index) < (later.expires, other)
+                });
+                let past = plan.is_some_and(|plan| word.expires < plan.from);
+                (!replaced && !past).then(|| HeldWord {
+                    animal: word.animal.clone(),
+                    name: name.to_owned(),
+                    scope: word.permit.scope(),
+                    expires: word.expires,
+                    at: plan.map_or(*MORNING, first_visit),
+                })
+            })
+            .collect()
+    }
+
+    fn soaks(&self, problems: &mut Vec<Problem>) -> Vec<OpenSoak> {
+        let steps: Vec<(&RecordId, Instant, &SoakStep)> = self
+            .entries
+            .iter()
+            .filter_map(|entry| match &entry.body {
+                Body::SoakStep(body) => Some((&entry.record.id, entry.record.at, &body.happened)),
+                _ => None,
+            })
+            .collect();
+        let mut soaks = Vec::new();
+        for entry in self.entries {
+            let Body::SoakStep(body) = &entry.body else {
+                continue;
+            };
+            let SoakStep::Started { start } = &body.happened else {
+                continue;
+            };
+            let Some(times) = soak_times(&entry.record.id, steps.iter().copied()) else {
+                continue;
+            };
+            if times.ended.is_some() {
+                continue;
+            }
+            let recipe = match start.recipe.recipe() {
+                Ok(recipe) => recipe,
+                Err(error) => {
+                    problems.push(Problem::Soak {
+                        record: entry.record.id.clone(),
+                        error,
+                    });
+                    // The hay is in the water all the same: it must be thrown away in time.
+                    Recipe::usual(start.recipe.water)
+                }
+            };
+            soaks.push(OpenSoak {
+                recipe,
+                times,
+                air: self.air_since(self.day_of(entry)),
+                started_by: body.job.as_ref().and_then(JobKey::key),
+                ..self.soak(entry, start)
+            });
+        }
+        soaks
+    }
+
+    fn soak(&self, entry: &Entry<'_>, start: &SoakStart) -> OpenSoak {
+        // Hay of a subject that is not known here is the yard's.
+        let record = &entry.record;
+        let yard = || Subject::Yard(YardId(record.yard.0.clone()));
+        let subject = subject(&record.subject)
+            .filter(|_| self.name(record.subject.id()).is_some())
+            .unwrap_or_else(yard);
+        let tub = start.tub.as_ref();
+        OpenSoak {
+            id: record.id.clone(),
+            tub: tub.cloned(),
+            tub_name: tub.and_then(|tub| {
+                self.entries.iter().find_map(|entry| match &entry.body {
+                    Body::Tub(body) if entry.record.id.0 == tub.0 => {
+                        Some(body.name.as_str().to_owned())
+                    }
+                    _ => None,
+                })
+            }),
+            name: self.name(subject.parts().1).unwrap_or_default().to_owned(),
+            subject,
+            lot: start.lot.clone(),
+            recipe: Recipe::usual(start.recipe.water),
+            times: crate::soak::SoakTimes::started(record.at),
+            air: Air::Mild,
+            hay: start.hay.as_ref().map(|hay| hay.g.as_fed()),
+            started_by: None,
+        }
+    }
+
+    /// The warmest air of the days since one. On a day without chips those of the day before carry over.
+    fn air_since(&self, first: LocalDate) -> Air {
+        let days = self.entries.iter().filter_map(|entry| match &entry.body {
+            Body::Weather(body) if body.date <= self.today => Some((body.date, body.air()?)),
+            _ => None,
+        });
+        // Of what was said twice of a day the later counts.
+        let by_day: std::collections::BTreeMap<LocalDate, Air> = days.collect();
+        let carried = by_day.range(..=first).next_back();
+        let since = by_day.range(first..);
+        Air::warmest(carried.into_iter().chain(since).map(|(_, air)| *air))
+    }
+}
+
+fn subject(about: &About) -> Option<Subject> {
+    let id = about.id().to_owned();
+    match about.kind() {
+        "animal" => Some(Subject::Animal(AnimalId(id))),
+        "group" => Some(Subject::Group(GroupId(id))),
+        "yard" => Some(Subject::Yard(YardId(id))),
+        _ => None,
+    }
+}
+
+fn first_visit(plan: &IssuedPlan) -> LocalTime {
+    plan.visits.iter().min().copied().unwrap_or(*MORNING)
+}
+
+/// A stored plan as the round takes it. A soak that cannot be read has the usual one in its place.
+fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -> IssuedPlan {
+    IssuedPlan {
+        subject,
+        name: name.to_owned(),
+        issued: at,
+        from: body.from,
+        review: body.review,
+        visits: body.visits.clone(),
+        nets: body
+            .nets
+            .iter()
+            .map(|net| PlannedNet {
+                visit: net.visit,
+                lot: net.lot.clone(),
+                hay: net.as_fed_g.as_fed(),
+                soaked: net.soaked,
+                net: net.net.clone(),
+            })
+            .collect(),
+        recipe: body.soaking.as_ref().map(|soaking| {
+            soaking
+                .recipe()
+                .unwrap_or_else(|_| Recipe::usual(soaking.water))
+        }),
+        feeds: body
+            .amounts
+            .iter()
+            .filter(|amount| amount.lot.is_none())
+            .map(|amount| PlannedFeed {
+                food: amount.food.clone(),
+                a_day: amount.as_fed_g.as_fed(),
+                feeds: amount
+                    .feeds
+                    .and_then(|feeds| u32::try_from(feeds.get()).ok()),
+            })
+            .collect(),
+    }
+}

@@ -1,0 +1,297 @@
+//! The jobs of the visits of a plan's day.
+
+use super::answers::Answers;
+use super::input::{IssuedPlan, OpenSoak, PlannedNet, RoundFor};
+use super::job::{Job, Visit};
+use super::key::{JobKind, Key, Slot, Subject};
+use super::published::MORNING;
+use super::state::{Window, at, plus};
+use crate::soak::published::DRAIN_TO;
+use crate::soak::{Recipe, Water, timeline};
+use crate::units::{Instant, LocalDate, LocalTime, Zone};
+use std::collections::BTreeMap;
+
+/// The plans of each subject, in the order they were issued.
+pub(super) struct Plans<'a>(BTreeMap<&'a Subject, Vec<&'a IssuedPlan>>);
+
+impl<'a> Plans<'a> {
+    pub(super) fn of(plans: &'a [IssuedPlan]) -> Self {
+        let mut by_subject: BTreeMap<&Subject, Vec<&IssuedPlan>> = BTreeMap::new();
+        for plan in plans {
+            by_subject.entry(&plan.subject).or_default().push(plan);
+        }
+        for plans in by_subject.values_mut() {
+            plans.sort_by_key(|plan| plan.issued);
+        }
+        Self(by_subject)
+    }
+
+    /// The plan of each subject that was issued last.
+    pub(super) fn last(&self) -> impl Iterator<Item = &'a IssuedPlan> {
+        self.0.values().filter_map(|plans| plans.last().copied())
+    }
+
+    /// The plans that hold on a day, each with the instant from which its subject has had a plan for that day.
+    pub(super) fn on(&self, day: LocalDate) -> impl Iterator<Item = (&'a IssuedPlan, Instant)> {
+        self.0.values().filter_map(move |plans| {
+            let mut holding = plans.iter().copied().filter(|plan| plan.from <= day);
+            let first = holding.next()?;
+            Some((holding.last().unwrap_or(first), first.issued))
+        })
+    }
+}
+
+/// The visits of a plan, rising: the number of a visit is its place among them, from 1.
+pub(super) fn visits(plan: &IssuedPlan) -> Vec<LocalTime> {
+    let mut visits = plan.visits.clone();
+    visits.extend(plan.nets.iter().map(|net| net.visit));
+    visits.sort_unstable();
+    visits.dedup();
+    if visits.is_empty() {
+        visits.push(*MORNING);
+    }
+    visits
+}
+
+/// When somebody first comes on a day of a plan.
+pub(super) fn first_visit(plan: &IssuedPlan) -> LocalTime {
+    visits(plan).first().copied().unwrap_or(*MORNING)
+}
+
+/// A job of a visit, before it is known whether it shows.
+pub(super) struct Planned {
+    pub job: Job,
+    /// When it falls due by the plan.
+    pub falls_due: Instant,
+    /// When its hay is hung, or its feed is given.
+    pub visit_at: Instant,
+    /// The end of what is shown of its subject.
+    horizon: Instant,
+    pub answered: bool,
+    pub expired: bool,
+}
+
+impl Planned {
+    /// Whether it shows.
+    pub(super) fn is_open(&self) -> bool {
+        !self.answered && !self.expired && self.falls_due <= self.horizon
+    }
+}
+
+/// The jobs of the visits from yesterday to the day after tomorrow.
+pub(super) fn planned<Z: Zone>(
+    of: &RoundFor<'_, Z>,
+    plans: &Plans<'_>,
+    answers: &Answers<'_>,
+) -> Vec<Planned> {
+    let today = of.today();
+    let mut found = Vec::new();
+    for offset in -1..=2 {
+        let Some(day) = plus(today, offset) else {
+            continue;
+        };
+        for (plan, since) in plans.on(day) {
+            let horizon = horizon(of.zone, plans, &plan.subject, today);
+            let jobs = DayOf {
+                zone: of.zone,
+                plan,
+                day,
+                horizon,
+            };
+            let kept = jobs.all(of.soaks);
+            found.extend(kept.into_iter().filter(|job| since <= job.visit_at));
+        }
+    }
+    for job in &mut found {
+        job.answered = answers.has(&job.job.key);
+    }
+    settle_soaks(&mut found, of.soaks);
+    expire(&mut found, of.now);
+    found.iter_mut().for_each(|planned| {
+        let job = &mut planned.job;
+        job.state = Window::of(job.kind, job.due).state(job.due, of.now);
+    });
+    found
+}
+
+/// Tomorrow's first visit of a subject, or the end of today where no plan holds tomorrow.
+fn horizon(zone: &impl Zone, plans: &Plans<'_>, subject: &Subject, today: LocalDate) -> Instant {
+    let tomorrow = plus(today, 1).unwrap_or(today);
+    let first = plans
+        .on(tomorrow)
+        .find(|(plan, _)| plan.subject == *subject)
+        .map_or(LocalTime::MIN, |(plan, _)| first_visit(plan));
+    at(zone, tomorrow, first)
+}
+
+/// A day of a plan.
+struct DayOf<'a, Z> {
+    zone: &'a Z,
+    plan: &'a IssuedPlan,
+    day: LocalDate,
+    horizon: Instant,
+}
+
+impl<Z: Zone> DayOf<'_, Z> {
+    fn all(&self, soaks: &[OpenSoak]) -> Vec<Planned> {
+        let visits = visits(self.plan);
+        let mut jobs = Vec::new();
+        for (number, time) in (1..).zip(&visits) {
+            let nets = self.plan.nets.iter().filter(|net| net.visit == *time);
+            let soaked: Vec<&PlannedNet> = nets.clone().filter(|net| net.soaked).collect();
+            let start = (!soaked.is_empty()).then(|| self.start(number, *time, &soaked));
+            let open = start.as_ref().and_then(|start| {
+                soaks.iter().find(|soak| {
+                    soak.started_by.as_ref() == Some(&start.job.key) && soak.times.ended.is_none()
+                })
+            });
+            for (nth, net) in (1..).zip(nets) {
+                jobs.push(self.hang(Slot { visit: number, nth }, net, open));
+            }
+            jobs.extend(start);
+        }
+        self.feeds(&visits, &mut jobs);
+        jobs
+    }
+
+    fn job(&self, kind: JobKind, slot: Slot, time: LocalTime) -> Planned {
+        let visit_at = at(self.zone, self.day, time);
+        let key = Key::Day {
+            kind,
+            subject: self.plan.subject.clone(),
+            day: self.day,
+            slot,
+        };
+        let mut job = Job::new(kind, key, &self.plan.subject, &self.plan.name, visit_at);
+        job.visit = Some(Visit {
+            day: self.day,
+            time,
+        });
+        Planned {
+            job,
+            falls_due: visit_at,
+            visit_at,
+            horizon: self.horizon,
+            answered: false,
+            expired: false,
+        }
+    }
+
+    /// Hanging a net. One that comes out of an open soak is due when that is drained, if that is later.
+    fn hang(&self, slot: Slot, net: &PlannedNet, open: Option<&OpenSoak>) -> Planned {
+        let mut planned = self.job(JobKind::HangNet, slot, net.visit);
+        let job = &mut planned.job;
+        job.amount = Some(net.hay);
+        job.lot = Some(net.lot.clone());
+        job.soaked = net.soaked;
+        job.net.clone_from(&net.net);
+        if let Some(soak) = open.filter(|_| net.soaked) {
+            let line = timeline(soak.recipe, &soak.times, soak.air);
+            job.due = job.due.max(line.drained);
+            job.soak = Some(soak.id.clone());
+            job.tub.clone_from(&soak.tub);
+            job.tub_name.clone_from(&soak.tub_name);
+        }
+        planned
+    }
+
+    /// Soaking the hay of a visit: so long before it that it has lain in the water and drained when it is hung.
+    fn start(&self, visit: u32, time: LocalTime, nets: &[&PlannedNet]) -> Planned {
+        let mut planned = self.job(JobKind::StartSoak, Slot { visit, nth: 0 }, time);
+        let recipe = self.plan.recipe;
+        let soak = recipe.unwrap_or(Recipe::usual(Water::TapWinter)).soak();
+        planned.falls_due = planned.visit_at - (soak + *DRAIN_TO);
+        let job = &mut planned.job;
+        job.due = planned.falls_due;
+        job.amount = Some(nets.iter().map(|net| net.hay).sum());
+        job.soaked = true;
+        let lot = nets.first().map(|net| &net.lot);
+        job.lot = lot
+            .filter(|lot| nets.iter().all(|net| net.lot == **lot))
+            .cloned();
+        planned
+    }
+
+    /// The feeds of bought feed, spread from the first visit to the last. Where there are more feeds than visits, a visit
+    /// has two, to be given apart.
+    fn feeds(&self, visits: &[LocalTime], jobs: &mut Vec<Planned>) {
+        let mut given: BTreeMap<usize, u32> = BTreeMap::new();
+        for feed in &self.plan.feeds {
+            // No animal is fed from a bucket more often.
+            let feeds = feed.feeds.unwrap_or(1).clamp(1, 10);
+            for index in 0..feeds {
+                let place = spread(index as usize, feeds as usize, visits.len());
+                let Some(time) = visits.get(place) else {
+                    continue;
+                };
+                let nth = given.entry(place).or_default();
+                *nth += 1;
+                let visit = u32::try_from(place).unwrap_or(u32::MAX).saturating_add(1);
+                let slot = Slot { visit, nth: *nth };
+                let mut planned = self.job(JobKind::FeedBalancer, slot, *time);
+                planned.job.amount = Some(feed.a_day * (1.0 / f64::from(feeds)));
+                planned.job.food.clone_from(&feed.food);
+                jobs.push(planned);
+            }
+        }
+    }
+}
+
+/// At which of `visits` visits feed `index` of `feeds` is given: the first at the first, the last at the last.
+fn spread(index: usize, feeds: usize, visits: usize) -> usize {
+    match feeds.saturating_sub(1) {
+        0 => 0,
+        gaps => (index * visits.saturating_sub(1) + gaps / 2) / gaps,
+    }
+}
+
+/// Whether a job is hanging a soaked net of the visit that a start is for.
+fn is_net_of(job: &Job, start: &Job) -> bool {
+    job.kind == JobKind::HangNet
+        && job.soaked
+        && job.subject == start.subject
+        && job.visit == start.visit
+}
+
+/// A start is answered with the soak that it began, or when all its nets were hung or otherwise answered.
+fn settle_soaks(jobs: &mut [Planned], soaks: &[OpenSoak]) {
+    let settled: Vec<usize> = jobs
+        .iter()
+        .enumerate()
+        .filter(|(_, start)| start.job.kind == JobKind::StartSoak)
+        .filter(|(_, start)| {
+            let begun = soaks
+                .iter()
+                .any(|soak| soak.started_by.as_ref() == Some(&start.job.key));
+            begun
+                || jobs
+                    .iter()
+                    .filter(|net| is_net_of(&net.job, &start.job))
+                    .all(|net| net.answered)
+        })
+        .map(|(index, _)| index)
+        .collect();
+    for index in settled {
+        if let Some(start) = jobs.get_mut(index) {
+            start.answered = true;
+        }
+    }
+}
+
+/// A job expires when the next of its kind falls due for its subject; a start also with its nets.
+fn expire(jobs: &mut [Planned], now: Instant) {
+    let mut fallen: BTreeMap<(Subject, JobKind), Instant> = BTreeMap::new();
+    for job in jobs.iter().filter(|job| job.falls_due <= now) {
+        let last = fallen
+            .entry((job.job.subject.clone(), job.job.kind))
+            .or_insert(job.falls_due);
+        *last = job.falls_due.max(*last);
+    }
+    for job in jobs {
+        let last = |kind| fallen.get(&(job.job.subject.clone(), kind)).copied();
+        let followed = last(job.job.kind).is_some_and(|last| job.falls_due < last);
+        let nets_gone = job.job.kind == JobKind::StartSoak
+            && last(JobKind::HangNet).is_some_and(|last| job.visit_at < last);
+        job.expired = followed || nets_gone;
+    }
+}

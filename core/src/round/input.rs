@@ -1,0 +1,153 @@
+//! What a round is made from.
+
+use super::key::{Key, Subject};
+use crate::animal::{AnimalId, FoodId, LotId, NetId, TubId, VetScope};
+use crate::soak::{Air, Recipe, SoakTimes};
+use crate::sources::RecordId;
+use crate::units::{AsFed, Instant, LocalDate, LocalTime, Zone};
+
+/// A net of a plan's day.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlannedNet {
+    /// The visit at which it is hung.
+    pub visit: LocalTime,
+    /// The lot in it.
+    pub lot: LotId,
+    /// The hay in it, before soaking and without the net.
+    pub hay: AsFed,
+    /// Whether it is soaked.
+    pub soaked: bool,
+    /// Which net, when the plan says it.
+    pub net: Option<NetId>,
+}
+
+/// Bought feed of a plan's day.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlannedFeed {
+    /// Which; `None` for a typical balancer.
+    pub food: Option<FoodId>,
+    /// How much a day.
+    pub a_day: AsFed,
+    /// In how many feeds; `None` when nobody knows what its label does not say, and then it is one job.
+    pub feeds: Option<u32>,
+}
+
+/// A plan as it was issued.
+#[derive(Clone, Debug, PartialEq)]
+pub struct IssuedPlan {
+    /// For whom.
+    pub subject: Subject,
+    /// The name of that animal or group.
+    pub name: String,
+    /// When it was issued. Of plans of one instant the later in the list is the later one.
+    pub issued: Instant,
+    /// Its first day.
+    pub from: LocalDate,
+    /// The day of its review.
+    pub review: LocalDate,
+    /// When somebody comes, in any order.
+    pub visits: Vec<LocalTime>,
+    /// The nets of a day.
+    pub nets: Vec<PlannedNet>,
+    /// Water and time of its soaked nets; `None` when nothing is soaked or nobody said how, and then the usual soak of
+    /// a winter tap stands in.
+    pub recipe: Option<Recipe>,
+    /// Bought feed of a day.
+    pub feeds: Vec<PlannedFeed>,
+}
+
+/// An animal that is looked over and weighed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Watched {
+    /// The animal.
+    pub animal: AnimalId,
+    /// Its name.
+    pub name: String,
+    /// The first day of the plan that watches it.
+    pub from: LocalDate,
+    /// Days between look-overs, at least 1.
+    pub look_over_days: i64,
+    /// When it was last looked over whole.
+    pub looked_over: Option<LocalDate>,
+    /// When it was last weighed.
+    pub weighed: Option<LocalDate>,
+    /// When somebody first comes on a day.
+    pub at: LocalTime,
+}
+
+/// A vet's word whose end matters: no later word and no later plan has taken its place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HeldWord {
+    /// For which animal.
+    pub animal: AnimalId,
+    /// Its name.
+    pub name: String,
+    /// About which matter.
+    pub scope: VetScope,
+    /// The last day on which it holds.
+    pub expires: LocalDate,
+    /// When somebody first comes on a day.
+    pub at: LocalTime,
+}
+
+/// A soak that was started.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OpenSoak {
+    /// Its id: that of the record that started it.
+    pub id: RecordId,
+    /// The tub, when tubs are told apart.
+    pub tub: Option<TubId>,
+    /// What the tub is called.
+    pub tub_name: Option<String>,
+    /// For whom it is.
+    pub subject: Subject,
+    /// The name of that animal, group or yard.
+    pub name: String,
+    /// The lot in it.
+    pub lot: LotId,
+    /// Water and time.
+    pub recipe: Recipe,
+    /// What was stored of it.
+    pub times: SoakTimes,
+    /// The warmest air since it was first wet.
+    pub air: Air,
+    /// The hay in it, dry; `None` when nobody knows.
+    pub hay: Option<AsFed>,
+    /// The job that its start did: which nets of which visit it is for.
+    pub started_by: Option<Key>,
+}
+
+/// An answer to a job: an entry that carries its key.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Answered {
+    /// When.
+    pub at: Instant,
+    /// Which job.
+    pub key: Key,
+}
+
+/// Everything a round is made from.
+#[derive(Clone, Copy, Debug)]
+pub struct RoundFor<'a, Z> {
+    /// Now.
+    pub now: Instant,
+    /// The zone of the yard.
+    pub zone: &'a Z,
+    /// The plans, of every subject, that hold or held in the last days.
+    pub plans: &'a [IssuedPlan],
+    /// The animals that are looked over and weighed.
+    pub watched: &'a [Watched],
+    /// Vets' words whose end matters.
+    pub words: &'a [HeldWord],
+    /// The soaks; those that are over may be among them.
+    pub soaks: &'a [OpenSoak],
+    /// The answers, in any order.
+    pub answered: &'a [Answered],
+}
+
+impl<Z: Zone> RoundFor<'_, Z> {
+    /// The local day.
+    pub fn today(&self) -> LocalDate {
+        self.zone.to_local(self.now).date
+    }
+}

@@ -1,0 +1,63 @@
+//! The whole round.
+
+use super::answers::Answers;
+use super::away::days_away;
+use super::daily::{Plans, planned};
+use super::input::{Answered, RoundFor};
+use super::job::{Job, JobState, Round};
+use super::{tubs, watch};
+use crate::units::Zone;
+use std::collections::BTreeSet;
+
+/// The jobs due: a function of what was planned, what was answered and now.
+///
+/// How many there are is bounded by the plans' days and the open soaks; none is left out to make it shorter.
+pub fn round<Z: Zone>(of: &RoundFor<'_, Z>) -> Round {
+    let answers = Answers::of(of.answered, of.zone);
+    let plans = Plans::of(of.plans);
+    let away = days_away(of, &plans, &answers);
+    let planned = planned(of, &plans, &answers);
+    let mut jobs = tubs::jobs(of, &planned, &answers);
+    jobs.extend(watch::jobs(of, &plans, &answers));
+    jobs.extend(
+        planned
+            .into_iter()
+            .filter(|planned| {
+                let with_away = away.as_ref().is_some_and(|away| {
+                    let day = planned.job.visit.map(|visit| visit.day);
+                    day.is_some_and(|day| (away.from..=away.to).contains(&day))
+                });
+                planned.is_open() && !with_away
+            })
+            .map(|planned| planned.job),
+    );
+    jobs.sort_by(|a, b| order(a).cmp(&order(b)));
+    let mut seen = BTreeSet::new();
+    jobs.retain(|job| seen.insert(job.key.clone()));
+    Round {
+        jobs,
+        away,
+        done: done(of),
+    }
+}
+
+/// Late first, then by time.
+fn order(job: &Job) -> (bool, crate::units::Instant, &super::Key) {
+    let late = matches!(job.state, JobState::Late { .. });
+    (!late, job.due, &job.key)
+}
+
+/// What was answered today, each key once.
+fn done<Z: Zone>(of: &RoundFor<'_, Z>) -> Vec<Answered> {
+    let today = of.today();
+    let mut done: Vec<Answered> = of
+        .answered
+        .iter()
+        .filter(|answer| of.zone.to_local(answer.at).date == today)
+        .cloned()
+        .collect();
+    done.sort();
+    let mut seen = BTreeSet::new();
+    done.retain(|answer| seen.insert(answer.key.clone()));
+    done
+}
