@@ -111,10 +111,8 @@ fn build(request: &IdbOpenDbRequest) {
         Ok(())
     })();
     if built.is_err() {
-        // A half-built shape is undone by aborting the upgrade; the open request then fails and says so.
-        if let Some(transaction) = request.transaction() {
-            let _ = transaction.abort();
-        }
+        // Aborting undoes a half-built shape; the open request then fails and says so.
+        let _ = request.transaction().map(|transaction| transaction.abort());
     }
 }
 
@@ -290,12 +288,10 @@ fn put_row(records: &IdbObjectStore, past: &IdbObjectStore, row: &Row) -> Result
     let replaced = records.get(&JsValue::from_str(&row.id))?;
     let (request, past) = (replaced.clone(), past.clone());
     let keep = Closure::once_into_js(move || {
-        if let Ok(old) = request.result()
-            && old.is_object()
-        {
-            // A failing put aborts the whole transaction by itself.
-            let _ = past.put(&old);
-        }
+        // A failing put aborts the whole transaction by itself.
+        let _ = request
+            .result()
+            .map(|old| old.is_object().then(|| past.put(&old)));
     });
     replaced.set_onsuccess(Some(keep.unchecked_ref()));
     records.put(&object_of(row)?)?;

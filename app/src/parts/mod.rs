@@ -5,6 +5,15 @@
 //! callback. Looks stand in `public/styles.css` under the class names used here; no part sets a `style` attribute,
 //! which the content security policy would refuse.
 
+#![allow(
+    unreachable_pub,
+    reason = "the component macro leaves a public function in each file beside the one that is re-exported"
+)]
+#![allow(
+    clippy::needless_pass_by_value,
+    reason = "props are handed over by value"
+)]
+
 mod action;
 mod banner;
 mod caution;

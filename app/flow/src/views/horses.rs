@@ -48,10 +48,15 @@ pub fn yard_needs() -> Vec<Range> {
 }
 
 fn kind(kind: &Kind) -> Range {
+    kind_of_limit(kind, OF_A_YARD)
+}
+
+/// The newest records of a kind, at most so many.
+pub(crate) fn kind_of_limit(kind: &Kind, limit: u32) -> Range {
     Range::Kind {
         kind: kind.word().to_owned(),
         from: 0,
-        limit: OF_A_YARD,
+        limit,
     }
 }
 

@@ -3,20 +3,29 @@
 mod allowance;
 mod animal;
 mod assess;
+mod beside;
+mod condition;
 mod day;
+mod details;
 mod fields;
 mod forage;
+mod group;
 mod horses;
 mod limits;
 mod log;
+mod look_over;
 mod numbers;
 mod plan;
+mod plan_screen;
 mod ration;
+mod report;
 mod safety;
 mod soak;
 mod sources;
+mod start;
 mod steps;
 mod units;
+mod vet;
 
 use super::{Shown, Words};
 

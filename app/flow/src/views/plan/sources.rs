@@ -1,0 +1,74 @@
+//! Where each number of a plan comes from.
+
+use crate::words::{PlanScreenWords, Words};
+use tussock_core::plan::Draft;
+use tussock_core::sources::{Constant, Source};
+
+/// A number and its source.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SourceLine {
+    /// What it is.
+    pub name: String,
+    /// The value with its unit; `None` for a whole table, which has no one value.
+    pub value: Option<String>,
+    /// Work, place and mark.
+    pub from: String,
+}
+
+/// The constants and defaults a draft came from, in the order they were used, then how many records of the yard.
+pub fn sources(draft: &Draft, words: &(impl Words + PlanScreenWords)) -> Vec<SourceLine> {
+    let known = tussock_core::constants();
+    let from = draft.from.clone().and(&draft.energy.from);
+    let mut records = 0_usize;
+    let mut lines = Vec::new();
+    for source in from.sources() {
+        match source {
+            Source::Record(_) => records += 1,
+            Source::Constant(id) => lines.extend(
+                known
+                    .iter()
+                    .find(|constant| constant.id == *id)
+                    .map(|constant| SourceLine {
+                        name: words.constant_name(constant.id),
+                        value: value(constant),
+                        from: words.constant(constant),
+                    }),
+            ),
+            Source::Default(_) => {
+                lines.extend(words.source(source).map(|from| SourceLine {
+                    name: words.a_default().to_owned(),
+                    value: None,
+                    from,
+                }));
+            }
+        }
+    }
+    if 0 < records {
+        lines.push(SourceLine {
+            name: words.your_records().to_owned(),
+            value: Some(records.to_string()),
+            from: words.your_records_mean().to_owned(),
+        });
+    }
+    lines
+}
+
+/// A number with its unit. A type says its unit itself; a range or a table of several has no one value.
+fn value(constant: &Constant) -> Option<String> {
+    let text = constant.value.as_str();
+    let one = text
+        .chars()
+        .all(|c| c.is_ascii_alphanumeric() || matches!(c, '.' | '-' | ' ' | '%' | '/'));
+    let number = text
+        .chars()
+        .next()
+        .is_some_and(|c| c.is_ascii_digit() || c == '-');
+    (one && number).then(|| {
+        let alone = text.parse::<f64>().is_ok();
+        if alone && !constant.unit.is_empty() {
+            format!("{text} {}", constant.unit)
+        } else {
+            text.to_owned()
+        }
+    })
+}
