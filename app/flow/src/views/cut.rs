@@ -155,12 +155,7 @@ fn bones(site: Site) -> Vec<Bone> {
             Bone::Edge(vec![(MIDDLE, 88.0), (MIDDLE, 52.0)]),
         ],
         Site::Withers => vec![
-            Bone::Edge(vec![
-                (151.0, 122.0),
-                (157.0, 44.0),
-                (163.0, 44.0),
-                (169.0, 122.0),
-            ]),
+            Bone::Edge(vec![(151.0, 122.0), (MIDDLE, 46.0), (169.0, 122.0)]),
             Bone::Edge(vec![(112.0, 128.0), (132.0, 96.0)]),
             Bone::Edge(vec![(208.0, 128.0), (188.0, 96.0)]),
         ],
