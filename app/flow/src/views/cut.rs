@@ -100,10 +100,11 @@ pub fn path(points: &[Point]) -> String {
             end.0 - (after.0 - start.0) / 6.0,
             end.1 - (after.1 - start.1) / 6.0,
         );
-        d.push_str(&format!(
+        let part = format!(
             "C{:.1} {:.1} {:.1} {:.1} {:.1} {:.1}",
             out.0, out.1, into.0, into.1, end.0, end.1
-        ));
+        );
+        d.push_str(&part);
     }
     d
 }
