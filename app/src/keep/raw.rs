@@ -3,6 +3,8 @@
 //! All puts of a batch are issued without an await between them, and "saved" means the transaction's `complete`
 //! event. What a person typed is written with strict durability, which web-sys does not bind: see [`Transact`].
 
+use super::KeepError;
+use super::wait::{answered, completed, failing, opened};
 use js_sys::{Array, Object, Promise, Reflect};
 use tussock_flow::rows::{Range, Row, Writes};
 use wasm_bindgen::prelude::*;
@@ -12,12 +14,8 @@ use web_sys::{
     IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest, IdbTransaction,
 };
 
-use super::KeepError;
-use super::wait::{answered, completed, failing, opened};
-
 /// The version of the database's shape. A record's own version is apart from it.
 const SHAPE: u32 = 1;
-
 const RECORDS: &str = "records";
 const PAST: &str = "past";
 const DRAFTS: &str = "drafts";

@@ -4,7 +4,7 @@ use super::*;
 use crate::acts::{Context, apply};
 use crate::forms::start::{Answers, Ever, Ids, Named, Sort, Visits};
 use crate::forms::vet;
-use crate::words::{English, SafetyWords};
+use crate::words::{English, PlanScreenWords, SafetyWords};
 use tussock_core::animal::{VetScope, YardId};
 use tussock_core::assess::Ribs;
 use tussock_core::forage::ForageClass;
