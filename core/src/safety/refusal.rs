@@ -155,7 +155,7 @@ pub fn stops(
     vets_word: bool,
     now: Instant,
 ) -> Vec<(Refusal, VetUrgency)> {
-    let mut found: Vec<(Refusal, VetUrgency)> = by_health(animal, signs, vets_word, now)
+    let mut found: Vec<(Refusal, VetUrgency)> = by_health(animal, *signs, vets_word, now)
         .into_iter()
         .filter_map(|why| why.vet_for(animal).map(|vet| (why, vet)))
         .collect();
@@ -164,7 +164,7 @@ pub fn stops(
 }
 
 /// The reasons that lie in its health and its last look-over.
-fn by_health(animal: &Animal, signs: &Signs, vets_word: bool, now: Instant) -> Vec<Refusal> {
+fn by_health(animal: &Animal, signs: Signs, vets_word: bool, now: Instant) -> Vec<Refusal> {
     let health = &animal.health;
     let mut found = Vec::new();
     if let Appetite::Off {
@@ -210,7 +210,7 @@ fn by_health(animal: &Animal, signs: &Signs, vets_word: bool, now: Instant) -> V
 pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
     let animal = &draft.animal;
     let vets_word = !draft.words.is_empty();
-    let mut found = by_health(animal, &draft.look_over.signs, vets_word, draft.now);
+    let mut found = by_health(animal, draft.look_over.signs, vets_word, draft.now);
     if animal.state != State::Adult {
         found.push(Refusal::NotPlannedHere(animal.state));
     }

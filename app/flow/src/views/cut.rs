@@ -100,10 +100,11 @@ pub fn path(points: &[Point]) -> String {
             end.0 - (after.0 - start.0) / 6.0,
             end.1 - (after.1 - start.1) / 6.0,
         );
-        d.push_str(&format!(
+        let part = format!(
             "C{:.1} {:.1} {:.1} {:.1} {:.1} {:.1}",
             out.0, out.1, into.0, into.1, end.0, end.1
-        ));
+        );
+        d.push_str(&part);
     }
     d
 }
@@ -155,12 +156,7 @@ fn bones(site: Site) -> Vec<Bone> {
             Bone::Edge(vec![(MIDDLE, 88.0), (MIDDLE, 52.0)]),
         ],
         Site::Withers => vec![
-            Bone::Edge(vec![
-                (151.0, 122.0),
-                (157.0, 44.0),
-                (163.0, 44.0),
-                (169.0, 122.0),
-            ]),
+            Bone::Edge(vec![(151.0, 122.0), (MIDDLE, 46.0), (169.0, 122.0)]),
             Bone::Edge(vec![(112.0, 128.0), (132.0, 96.0)]),
             Bone::Edge(vec![(208.0, 128.0), (188.0, 96.0)]),
         ],

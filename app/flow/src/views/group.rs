@@ -114,11 +114,12 @@ fn offered(draft: &GroupDraft) -> Vec<Offered> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::acts::Act;
+    use crate::acts::{Act, New};
     use crate::views::test_yard::written;
-    use tussock_core::animal::{Kind, VetFlag};
-    use tussock_core::log::bodies::AnimalV1;
-    use tussock_core::log::{Body, Case};
+    use tussock_core::animal::{Kind, VetFlag, YardId};
+    use tussock_core::log::bodies::{AnimalV1, VisitsV1};
+    use tussock_core::log::{Body, Case, Known, Subject};
+    use tussock_core::sources::RecordId;
 
     fn yard() -> (Shelf, Case) {
         let case = Case::read(include_str!(
@@ -129,7 +130,18 @@ mod tests {
         for record in case.log.current() {
             shelf.put(record.clone());
         }
-        (shelf, case)
+        // The visits of a case stand beside its records.
+        let visits = Act::Add(New {
+            id: RecordId("visits".into()),
+            subject: Subject::yard(&YardId("hill".into())),
+            at: None,
+            known: Known::Seen,
+            body: Body::Visits(VisitsV1 {
+                times: case.visits.clone(),
+                from: None,
+            }),
+        });
+        (written(&shelf, &visits, case.now), case)
     }
 
     fn top_field(shelf: &Shelf, case: &Case) -> Herd {
@@ -169,7 +181,7 @@ mod tests {
             .flags
             .push(VetFlag::GotAtGrain { at: case.now });
         let change = Act::Change {
-            id: tussock_core::sources::RecordId(member.id.0.clone()),
+            id: RecordId(member.id.0.clone()),
             body: Body::Animal(AnimalV1::of(&member).unwrap()),
             at: None,
         };

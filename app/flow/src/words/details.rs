@@ -16,6 +16,8 @@ pub trait DetailsWords {
     fn insulin_said(&self, dysregulated: Option<bool>) -> &'static str;
     /// What is wrong with a day.
     fn day_wanted(&self) -> &'static str;
+    /// Something above is wrong.
+    fn look_above(&self) -> &'static str;
     /// The action.
     fn save_details(&self) -> &'static str;
 }

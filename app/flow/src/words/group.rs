@@ -38,7 +38,7 @@ pub trait GroupWords {
     /// The list of shares.
     fn shares(&self) -> &'static str;
     /// One share: what it likely gets.
-    fn share(&self, share: &MemberShare) -> String;
+    fn member_share(&self, share: &MemberShare) -> String;
     /// The same as a part of its weight.
     fn share_level(&self, share: &MemberShare) -> String;
     /// Nobody needs separating.

@@ -18,6 +18,8 @@ pub trait LookOverWords {
     fn lines_left(&self, count: usize) -> String;
     /// The head of what else there is.
     fn anything_else(&self) -> &'static str;
+    /// The keys that stand on or off.
+    fn flags(&self) -> &'static str;
     /// A key.
     fn flag(&self, flag: Flag) -> &'static str;
     /// Whether it eats.

@@ -215,17 +215,17 @@ fn stop(of: &Gathered) -> Option<Stop> {
         .words
         .iter()
         .any(|word| word.animal == of.animal.id && word.holds_on(of.day));
-    stop_by(&of.animal, &of.look_over.signs, vets_word, of.now)
+    stop_by(&of.animal, of.look_over.signs, vets_word, of.now)
 }
 
 /// What stops an animal with these signs.
 pub(crate) fn stop_by(
     animal: &Animal,
-    signs: &Signs,
+    signs: Signs,
     vets_word: bool,
     now: Instant,
 ) -> Option<Stop> {
-    stops(animal, signs, vets_word, now)
+    stops(animal, &signs, vets_word, now)
         .into_iter()
         .next()
         .map(|(why, vet)| Stop::Vet(why, vet))

@@ -73,6 +73,10 @@ impl DetailsWords for English {
         "Type the day as 1.5.2025: it has to be today or earlier."
     }
 
+    fn look_above(&self) -> &'static str {
+        "Not saved yet: a field above needs another look."
+    }
+
     fn save_details(&self) -> &'static str {
         "Save details"
     }

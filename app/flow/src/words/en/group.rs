@@ -66,7 +66,7 @@ impl GroupWords for English {
     fn shares(&self) -> &'static str {
         "What each likely gets"
     }
-    fn share(&self, share: &MemberShare) -> String {
+    fn member_share(&self, share: &MemberShare) -> String {
         self.dry_ends(share.share)
     }
     fn share_level(&self, share: &MemberShare) -> String {

@@ -29,6 +29,9 @@ impl LookOverWords for English {
     fn anything_else(&self) -> &'static str {
         "Anything else that changes what it may have"
     }
+    fn flags(&self) -> &'static str {
+        "What is true of it now"
+    }
     fn flag(&self, flag: Flag) -> &'static str {
         match flag {
             Flag::PainRelief => "On pain relief",
