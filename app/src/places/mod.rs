@@ -2,6 +2,8 @@
 
 pub mod first;
 pub mod horses;
+pub mod plan;
+pub mod start;
 
 use crate::device::{address, clock, settings};
 use crate::form::Form;
@@ -72,6 +74,9 @@ fn screen(route: Route) -> AnyView {
         Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
         Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
         Route::Group(group) => view! { <horses::Group group /> }.into_any(),
+        Route::Start => view! { <start::Start /> }.into_any(),
+        Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
+        Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }

@@ -76,6 +76,8 @@ pub trait PlanScreenWords {
     fn write_down_vets_word(&self) -> &'static str;
     /// The action when the hay is at fault or missing.
     fn add_a_hay(&self) -> &'static str;
+    /// The action when a hay lacks something.
+    fn open_the_hay(&self) -> &'static str;
     /// A disclaimer under every plan.
     fn no_diagnosis(&self) -> &'static str;
 }

@@ -45,6 +45,8 @@ pub trait StartWords {
     fn yard_name(&self) -> &'static str;
     /// The action.
     fn make_first_plan(&self) -> &'static str;
+    /// Something is still open or wrong, above the action.
+    fn still_open(&self) -> &'static str;
     /// A question has no answer yet.
     fn answer_wanted(&self) -> &'static str;
 }

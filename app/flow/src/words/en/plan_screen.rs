@@ -157,6 +157,9 @@ impl PlanScreenWords for English {
     fn add_a_hay(&self) -> &'static str {
         "Add a hay"
     }
+    fn open_the_hay(&self) -> &'static str {
+        "Open the hay"
+    }
     fn no_diagnosis(&self) -> &'static str {
         "No diagnosis and no treatment. The vet's word goes before this plan."
     }

@@ -87,6 +87,9 @@ impl StartWords for English {
     fn make_first_plan(&self) -> &'static str {
         "Make the first plan"
     }
+    fn still_open(&self) -> &'static str {
+        "Something is still open. It is marked above."
+    }
     fn answer_wanted(&self) -> &'static str {
         "Choose one."
     }
