@@ -20,11 +20,8 @@ pub fn CutDrawing(
                 view! { <circle cx=at.0 cy=at.1 r=radius class="stroke-line" stroke-width="3" /> }.into_any()
             }
             Bone::Edge(points) => {
-                let d: String = points
-                    .iter()
-                    .enumerate()
-                    .map(|(at, (x, y))| format!("{}{x} {y}", if at == 0 { "M" } else { "L" }))
-                    .collect();
+                let corners: Vec<String> = points.iter().map(|(x, y)| format!("{x} {y}")).collect();
+                let d = format!("M{}", corners.join("L"));
                 view! { <path d=d class="stroke-line" stroke-width="4" stroke-linejoin="round" /> }.into_any()
             }
         }).collect_view();
