@@ -1,4 +1,9 @@
 //! What is typed into a form, as raw text, and the act it becomes or what is wrong with each field.
 
 pub mod animal;
+pub mod hay;
+pub mod nets;
+pub mod round;
+pub mod shed;
+pub mod tub;
 pub mod weight;
