@@ -9,3 +9,8 @@ pub mod horses;
 pub mod plan;
 #[cfg(test)]
 pub(crate) mod test_yard;
+pub mod hay;
+pub mod nets;
+pub mod round;
+pub mod shed;
+pub mod tub;

@@ -33,6 +33,11 @@ impl English {
         }
     }
 
+    /// Feed to a tenth, without its unit: a day's sum is not weighed to the gram.
+    pub(super) fn feed_tenths(&self, mass: AsFed) -> String {
+        fixed(self.in_mass_unit(mass.to_kg()), 1)
+    }
+
     fn mass(&self) -> &'static str {
         self.mass_unit(self.shown.mass)
     }
