@@ -6,6 +6,12 @@
     unreachable_pub,
     reason = "a component must be as visible as the struct of its props, which the macro makes public"
 )]
+#![allow(
+    clippy::too_many_lines,
+    clippy::needless_pass_by_value,
+    clippy::large_types_passed_by_value,
+    reason = "a component is one view in its order, and the macro hands its props over by value"
+)]
 
 pub mod device;
 pub mod form;

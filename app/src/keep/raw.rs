@@ -3,6 +3,8 @@
 //! All puts of a batch are issued without an await between them, and "saved" means the transaction's `complete`
 //! event. What a person typed is written with strict durability, which web-sys does not bind: see [`Transact`].
 
+use super::KeepError;
+use super::wait::{answered, completed, failing, opened};
 use js_sys::{Array, Object, Promise, Reflect};
 use tussock_flow::rows::{Range, Row, Writes};
 use wasm_bindgen::prelude::*;
@@ -12,12 +14,8 @@ use web_sys::{
     IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest, IdbTransaction,
 };
 
-use super::KeepError;
-use super::wait::{answered, completed, failing, opened};
-
 /// The version of the database's shape. A record's own version is apart from it.
 const SHAPE: u32 = 1;
-
 const RECORDS: &str = "records";
 const PAST: &str = "past";
 const DRAFTS: &str = "drafts";
@@ -111,10 +109,8 @@ fn build(request: &IdbOpenDbRequest) {
         Ok(())
     })();
     if built.is_err() {
-        // A half-built shape is undone by aborting the upgrade; the open request then fails and says so.
-        if let Some(transaction) = request.transaction() {
-            let _ = transaction.abort();
-        }
+        // Aborting undoes a half-built shape; the open request then fails and says so.
+        let _ = request.transaction().map(|transaction| transaction.abort());
     }
 }
 
@@ -290,12 +286,10 @@ fn put_row(records: &IdbObjectStore, past: &IdbObjectStore, row: &Row) -> Result
     let replaced = records.get(&JsValue::from_str(&row.id))?;
     let (request, past) = (replaced.clone(), past.clone());
     let keep = Closure::once_into_js(move || {
-        if let Ok(old) = request.result()
-            && old.is_object()
-        {
-            // A failing put aborts the whole transaction by itself.
-            let _ = past.put(&old);
-        }
+        // A failing put aborts the whole transaction by itself.
+        let _ = request
+            .result()
+            .map(|old| old.is_object().then(|| past.put(&old)));
     });
     replaced.set_onsuccess(Some(keep.unchecked_ref()));
     records.put(&object_of(row)?)?;

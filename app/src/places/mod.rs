@@ -13,7 +13,7 @@ use crate::world::{Reading, World, reading};
 use leptos::ev;
 use leptos::prelude::*;
 use std::time::Duration;
-use tussock_flow::routes::{Place, Route};
+use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
 use tussock_flow::words::{English, HorsesWords, UnitWords};
 
@@ -51,11 +51,15 @@ pub fn App(
     }
     window_event_listener_untyped("visibilitychange", move |_| world.now.set(clock::now()));
     window_event_listener_untyped(shell::UPDATE, move |_| world.update.set(true));
-    move || screen(world)
+    // The walk-round is one screen and one form: it follows its own steps.
+    let shown = Memo::new(move |_| match world.route.get() {
+        Route::Condition(animal, _) => Route::Condition(animal, Step::FIRST),
+        route => route,
+    });
+    move || screen(shown.get())
 }
 
-fn screen(world: World) -> AnyView {
-    let route = world.route.get();
+fn screen(route: Route) -> AnyView {
     if route != Route::Home {
         shell::show_app();
     }
@@ -63,7 +67,13 @@ fn screen(world: World) -> AnyView {
         Route::Home => view! { <first::Home /> }.into_any(),
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
+        Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
         Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
+        Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
+        Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
+        Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
+        Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
+        Route::Group(group) => view! { <horses::Group group /> }.into_any(),
         Route::Start => view! { <start::Start /> }.into_any(),
         Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),

@@ -159,6 +159,35 @@ pub const SCALE_STEP: Published<f64> = Published {
     mark: Mark::CommonPractice,
 };
 
+/// How far a reading may be from its target and still count as within it: a step of the scale.
+pub const SCALE_WITHIN: Published<f64> = Published {
+    id: "day.scale_within",
+    value: 0.05,
+    unit: "kg",
+    work: Work::CommonPractice,
+    place: "hanging scales of 50 g",
+    mark: Mark::CommonPractice,
+};
+/// A reading of this part of its target or less, or of that much or more, is asked back: a slip of the finger or of the
+/// hook is likelier.
+pub const SCALE_DOUBT: Published<[f64; 2]> = Published {
+    id: "day.scale_doubt",
+    value: [0.55, 1.8],
+    unit: "of the target",
+    work: Work::Tussock,
+    place: "about half and about double",
+    mark: Mark::Ours,
+};
+/// What an empty net weighs when nobody weighed it.
+pub const NET_OWN_WEIGHT: Published<f64> = Published {
+    id: "day.net_own_weight",
+    value: 0.75,
+    unit: "kg",
+    work: Work::Tussock,
+    place: "defaults; asked with the first net",
+    mark: Mark::Ours,
+};
+
 /// Night for the longest gap: from this hour.
 pub const NIGHT_FROM: Published<u32> = Published {
     id: "day.night_from",
@@ -218,6 +247,9 @@ list_constants![
     GAP_ALARM,
     STRAW_PART,
     SCALE_STEP,
+    SCALE_WITHIN,
+    SCALE_DOUBT,
+    NET_OWN_WEIGHT,
     NIGHT_FROM,
     NIGHT_TO,
     DAY_DRY_MATTER,

@@ -32,4 +32,6 @@ pub use loss::{
 pub use recipe::{Recipe, RecipeFinding, Water};
 pub use state::{TubState, TubStep, state};
 pub use timeline::{Ended, Shortened, SoakTimes, Timeline, timeline};
-pub use weighing::{Liquor, NotSoaked, reading_not_soaked, water_needed, weigh_before_soaking};
+pub use weighing::{
+    Liquor, NotSoaked, feeds_like, reading_not_soaked, water_needed, weigh_before_soaking,
+};

@@ -50,6 +50,13 @@ pub fn reading_not_soaked(target: DryMatter, dry: DryFraction) -> AsFed {
     target.as_fed(dry)
 }
 
+/// How much dry hay the soaked hay feeds like: what was weighed before soaking less the part of the dry matter that
+/// goes down the drain.
+pub fn feeds_like(hay: AsFed, lost: f64) -> Result<AsFed, SoakError> {
+    let lost = p::LOST_PART.check(lost)?;
+    Ok(hay * (1.0 - lost))
+}
+
 /// Water for this much hay, least and better.
 pub fn water_needed(hay: AsFed) -> [Litres; 2] {
     p::LITRES_PER_KG.map(|litres| Litres::l(litres * hay.to_kg()))
@@ -69,6 +76,16 @@ mod tests {
         assert!((not.to_kg() - 8.52).abs() < 0.01);
         assert!(weigh_before_soaking(target, dry, 1.0).is_err());
         assert!(weigh_before_soaking(target, dry, f64::NAN).is_err());
+    }
+
+    #[test]
+    fn soaked_hay_feeds_like_what_was_weighed_out_for_it() {
+        let dry = DryFraction::percent(88.0).unwrap();
+        let out = weigh_before_soaking(DryMatter::kg(6.0), dry, 0.058).unwrap();
+        let like = feeds_like(out, 0.058).unwrap();
+        assert!((like.dry(dry).to_kg() - 6.0).abs() < 1e-9);
+        assert!((feeds_like(AsFed::kg(7.2), 0.058).unwrap().to_kg() - 6.78).abs() < 0.01);
+        assert!(feeds_like(AsFed::kg(7.2), f64::NAN).is_err());
     }
 
     #[test]

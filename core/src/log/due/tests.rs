@@ -349,3 +349,22 @@ fn an_animal_that_is_gone_has_no_jobs() {
     }
     assert!(told.round(told.tomorrow(6, 0)).jobs.is_empty());
 }
+
+#[test]
+fn a_soak_of_a_minute_is_named_and_still_thrown_away_in_time() {
+    let mut told = Told::issued().with_first_day();
+    let Body::SoakStep(mut body) = started(None) else {
+        panic!("no step")
+    };
+    if let SoakStep::Started { start } = &mut body.happened {
+        start.recipe.minutes = SoakMinutes::new(1).unwrap();
+    }
+    let wetted = told.tomorrow(5, 0);
+    told.add("soak-1", Told::bramble(), wetted, &Body::SoakStep(body));
+    let due = told.due(told.tomorrow(6, 0));
+    assert!(matches!(
+        due.problems.as_slice(),
+        [Problem::Log(crate::log::LogError::OutOfRange { .. })]
+    ));
+    assert_eq!(told.keys(told.tomorrow(18, 0), JobKind::ThrowAway).len(), 1);
+}

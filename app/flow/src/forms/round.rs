@@ -1,0 +1,215 @@
+//! What a tick on the round writes.
+
+use crate::acts::{Act, New};
+use crate::forms::tub::{Start, Wrong, free_tub, hung, nets_of, step};
+use crate::shelf::Shelf;
+use crate::views::nets::{plan_on, stock};
+use crate::views::round::{Today, about, ticks};
+use crate::views::shed::weather;
+use crate::views::tub::yard_tubs;
+use tussock_core::log::bodies::base::JobKey;
+use tussock_core::log::bodies::{JobAnswer, JobV1, SoakStep};
+use tussock_core::log::{Body, Known, LogError, Subject};
+use tussock_core::round::{DaysAway, Job, JobKind, OpenSoak, Visit};
+use tussock_core::soak::{Recipe, Water};
+use tussock_core::sources::RecordId;
+use tussock_core::units::AsFed;
+
+/// What ticking needs beside the job.
+#[derive(Clone, Copy)]
+pub struct Ticking<'a> {
+    /// The records.
+    pub shelf: &'a Shelf,
+    /// The day's work.
+    pub today: &'a Today,
+    /// The yard.
+    pub yard: &'a Subject,
+    /// What the nth tub is called.
+    pub tub_name: &'a dyn Fn(usize) -> String,
+}
+
+/// Why a tick was not taken.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Refused {
+    /// It has to be done on its own screen.
+    OwnScreen,
+    /// The soak cannot be started so.
+    Soak(Vec<Wrong>),
+    /// It cannot be stored.
+    Log(LogError),
+}
+
+impl From<LogError> for Refused {
+    fn from(error: LogError) -> Self {
+        Self::Log(error)
+    }
+}
+
+impl Ticking<'_> {
+    /// The act of a tick: the entry that belongs to the job, with its key.
+    ///
+    /// # Errors
+    /// A job of its own screen, a soak that the air does not allow, ids that are too long.
+    pub fn tick(&self, job: &Job, id: &mut dyn FnMut() -> String) -> Result<Act, Refused> {
+        if !ticks(job) {
+            return Err(Refused::OwnScreen);
+        }
+        match job.kind {
+            JobKind::HangNet => Ok(self.hang(job, Known::Seen, id)?),
+            JobKind::StartSoak => self.start(job, id),
+            JobKind::LiftOut | JobKind::DrainAndFeed | JobKind::ThrowAway => {
+                self.of_soak(job, id).ok_or(Refused::OwnScreen)?
+            }
+            JobKind::FeedBalancer
+            | JobKind::LookOver
+            | JobKind::Weigh
+            | JobKind::ReviewPlan
+            | JobKind::VetWordExpires => Ok(answer(job, JobAnswer::Done, Known::Seen, &id())?),
+        }
+    }
+
+    fn soak(&self, job: &Job) -> Option<&OpenSoak> {
+        let id = job.soak.as_ref()?;
+        self.today.due.soaks.iter().find(|soak| soak.id == *id)
+    }
+
+    fn of_soak(&self, job: &Job, id: &mut dyn FnMut() -> String) -> Option<Result<Act, Refused>> {
+        let open = self.soak(job)?;
+        let soak = open.id.clone();
+        let happened = match job.kind {
+            JobKind::LiftOut => SoakStep::Lifted { soak },
+            JobKind::DrainAndFeed => SoakStep::Fed { soak },
+            JobKind::ThrowAway => SoakStep::ThrownAway { soak },
+            _ => return None,
+        };
+        Some(step(open, happened, Some(job.kind), Known::Seen, &id()).map_err(Refused::Log))
+    }
+
+    /// A net that is hung takes the oldest filling of its lot. The last net out of a soak is what feeds it.
+    fn hang(
+        &self,
+        job: &Job,
+        known: Known,
+        id: &mut dyn FnMut() -> String,
+    ) -> Result<Act, LogError> {
+        self.hang_beside(job, known, &[], id)
+    }
+
+    fn hang_beside(
+        &self,
+        job: &Job,
+        known: Known,
+        beside: &[&Job],
+        id: &mut dyn FnMut() -> String,
+    ) -> Result<Act, LogError> {
+        let same_lot = |other: &&&Job| {
+            other.subject == job.subject && other.lot == job.lot && other.kind == job.kind
+        };
+        let taken = beside.iter().filter(same_lot).count();
+        let filling = job.lot.as_ref().and_then(|lot| {
+            let stock = stock(self.shelf, &about(&job.subject));
+            let of_lot = stock.left.into_iter().filter(|filling| filling.lot == *lot);
+            of_lot.skip(taken).next()
+        });
+        let filling: Option<(RecordId, AsFed)> = filling.map(|filling| (filling.id, filling.hay));
+        let mut acts = vec![hung(job, filling, known, &id())?];
+        if let Some(open) = self.soak(job) {
+            let waits = nets_of(self.today, &open.id)
+                .into_iter()
+                .any(|net| net.key != job.key && !beside.iter().any(|done| done.key == net.key));
+            if !waits && open.times.fed.is_none() {
+                let soak = open.id.clone();
+                let fed = SoakStep::Fed { soak };
+                acts.push(step(open, fed, Some(JobKind::DrainAndFeed), known, &id())?);
+            }
+        }
+        Ok(Act::All(acts))
+    }
+
+    fn start(&self, job: &Job, id: &mut dyn FnMut() -> String) -> Result<Act, Refused> {
+        let subject = job.subject.parts().1;
+        let day = job.visit.map_or(self.today.day, |visit| visit.day);
+        let recipe = plan_on(self.today, subject, day)
+            .and_then(|plan| plan.recipe)
+            .unwrap_or(Recipe::usual(Water::TapWinter));
+        let tubs = yard_tubs(self.shelf, self.today);
+        let start = Start {
+            about: about(&job.subject),
+            tub: free_tub(&tubs, self.tub_name, id()),
+            lot: job.lot.clone(),
+            hay: String::new(),
+            amount: job.amount,
+            water: recipe.water(),
+            minutes: recipe.soak().to_minutes().to_string(),
+            job: Some(job.key.clone()),
+        };
+        let air = weather(self.shelf, self.today.day).air();
+        start.act(self.yard, air, &id()).map_err(Refused::Soak)
+    }
+
+    /// "All as planned" for a visit: its nets and feeds, taken as done though nobody said of each that it was seen.
+    ///
+    /// # Errors
+    /// Ids that are too long.
+    pub fn as_planned(
+        &self,
+        visit: Visit,
+        id: &mut dyn FnMut() -> String,
+    ) -> Result<Act, LogError> {
+        let jobs: Vec<&Job> = self
+            .today
+            .round
+            .as_planned(visit)
+            .into_iter()
+            .filter_map(|key| self.today.job(key))
+            .collect();
+        let mut acts = Vec::new();
+        for (index, job) in jobs.iter().enumerate() {
+            let before = jobs.get(..index).unwrap_or_default();
+            acts.push(match job.kind {
+                JobKind::HangNet => self.hang_beside(job, Known::Assumed, before, id)?,
+                _ => answer(job, JobAnswer::AsPlanned, Known::Assumed, &id())?,
+            });
+        }
+        Ok(Act::All(acts))
+    }
+
+    /// The answer to the card of days away.
+    ///
+    /// # Errors
+    /// None in practice: the key is short.
+    pub fn away(&self, days: &DaysAway, said: JobAnswer, id: &str) -> Result<Act, LogError> {
+        let known = match said {
+            JobAnswer::NotKnown => Known::NotKnown,
+            JobAnswer::Done
+            | JobAnswer::AsPlanned
+            | JobAnswer::NotDone
+            | JobAnswer::SomebodyElse => Known::Assumed,
+        };
+        Ok(Act::Add(New {
+            id: RecordId(id.to_owned()),
+            subject: self.yard.clone(),
+            at: None,
+            known,
+            body: Body::Job(JobV1 {
+                job: JobKey::of(&days.key)?,
+                answer: said,
+                note: None,
+            }),
+        }))
+    }
+}
+
+fn answer(job: &Job, said: JobAnswer, known: Known, id: &str) -> Result<Act, LogError> {
+    Ok(Act::Add(New {
+        id: RecordId(id.to_owned()),
+        subject: about(&job.subject),
+        at: None,
+        known,
+        body: Body::Job(JobV1 {
+            job: JobKey::of(&job.key)?,
+            answer: said,
+            note: None,
+        }),
+    }))
+}

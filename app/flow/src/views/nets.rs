@@ -1,0 +1,386 @@
+//! Weighing the nets of a day: which nets, what each should read, and which are filled.
+//!
+//! Filling and hanging are two jobs, often on two days. What is filled and not hung is a stock; a net that is hung takes
+//! the filling it names, else the oldest one, and what is left in stock fills the day's nets in their order.
+
+use crate::shelf::Shelf;
+use crate::views::round::{Today, about};
+use std::collections::BTreeMap;
+use tussock_core::animal::{LotId, NetId};
+use tussock_core::day::{OnScale, on_scale, reading_for, usual_net};
+use tussock_core::log::bodies::{JobAnswer, NetV1};
+use tussock_core::log::{Body, Kind, Subject as About};
+use tussock_core::round::{IssuedPlan, JobKind, Key, Slot};
+use tussock_core::sources::RecordId;
+use tussock_core::units::{AsFed, Instant, LocalDate, LocalTime};
+
+/// How far the picture of the scale reaches either way of the target, in kilograms.
+const ZOOM_KG: f64 = 0.6;
+
+/// Where a net's own weight comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OwnFrom {
+    /// This net was weighed.
+    This,
+    /// Another net was weighed, this one was not.
+    Another,
+    /// Nobody weighed a net: the default.
+    Default,
+}
+
+/// The own weight of a net.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Own {
+    /// Dry and empty.
+    pub weight: AsFed,
+    /// Where it comes from.
+    pub from: OwnFrom,
+    /// The net, when it is told apart.
+    pub net: Option<NetId>,
+}
+
+/// A net of the yard.
+#[derive(Clone, Debug, PartialEq)]
+pub struct YardNet {
+    /// Its record.
+    pub id: NetId,
+    /// What it says.
+    pub body: NetV1,
+}
+
+/// Where a net of the day stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum NetState {
+    /// To be weighed.
+    ToWeigh,
+    /// Filled, with so much hay.
+    Weighed(AsFed),
+    /// Hung or past, and nobody weighed it.
+    Past,
+}
+
+/// A net of the day.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DayNet {
+    /// The job of hanging it: what it is called.
+    pub key: Key,
+    /// When it is hung.
+    pub visit: LocalTime,
+    /// The lot.
+    pub lot: LotId,
+    /// The hay it should hold, before soaking.
+    pub hay: AsFed,
+    /// It is soaked after weighing.
+    pub soaked: bool,
+    /// Its own weight.
+    pub own: Own,
+    /// Where it stands.
+    pub state: NetState,
+}
+
+impl DayNet {
+    /// What the scale should read.
+    pub fn target(&self) -> AsFed {
+        reading_for(self.hay, self.own.weight)
+    }
+
+    /// How a reading stands to it.
+    pub fn judge(&self, reading: AsFed) -> OnScale {
+        on_scale(reading, self.hay, self.own.weight)
+    }
+
+    /// Where a reading hangs on the picture: -1 at the light end, 0 at the target, 1 at the heavy end.
+    pub fn place(&self, reading: AsFed) -> f64 {
+        ((reading - self.target()).to_kg() / ZOOM_KG).clamp(-1.0, 1.0)
+    }
+
+    /// The ends of the picture.
+    pub fn ends(&self) -> [AsFed; 2] {
+        let reach = AsFed::kg(ZOOM_KG);
+        [
+            (self.target() - reach).max(AsFed::ZERO),
+            self.target() + reach,
+        ]
+    }
+
+    /// Half the width of what is within, as a part of one side of the picture.
+    pub fn tolerance() -> f64 {
+        *tussock_core::day::published::SCALE_WITHIN / ZOOM_KG
+    }
+}
+
+/// The nets of a subject's day.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NetsDay {
+    /// For whom.
+    pub about: About,
+    /// The name of that animal or group.
+    pub name: String,
+    /// The day.
+    pub day: LocalDate,
+    /// The nets, in the order of the day.
+    pub nets: Vec<DayNet>,
+}
+
+impl NetsDay {
+    /// The next net to weigh, with its number from 1.
+    pub fn next(&self) -> Option<(usize, &DayNet)> {
+        (1..)
+            .zip(&self.nets)
+            .find(|(_, net)| net.state == NetState::ToWeigh)
+    }
+
+    /// How many are to be weighed.
+    pub fn to_weigh(&self) -> usize {
+        self.nets
+            .iter()
+            .filter(|net| net.state == NetState::ToWeigh)
+            .count()
+    }
+
+    /// How many were weighed.
+    pub fn weighed(&self) -> usize {
+        self.nets
+            .iter()
+            .filter(|net| matches!(net.state, NetState::Weighed(_)))
+            .count()
+    }
+
+    /// The hay that was weighed, and that of the day.
+    pub fn hay(&self) -> [AsFed; 2] {
+        let weighed = self.nets.iter().filter_map(|net| match net.state {
+            NetState::Weighed(hay) => Some(hay),
+            NetState::ToWeigh | NetState::Past => None,
+        });
+        [weighed.sum(), self.nets.iter().map(|net| net.hay).sum()]
+    }
+}
+
+/// A filled net.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Filling {
+    /// The record.
+    pub id: RecordId,
+    /// When.
+    pub at: Instant,
+    /// The lot.
+    pub lot: LotId,
+    /// The hay in it.
+    pub hay: AsFed,
+}
+
+/// What was filled for a subject: what hangs where, and what is in stock, oldest first.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Stock {
+    /// The fillings that were hung, by the job of hanging.
+    pub hung: BTreeMap<Key, Filling>,
+    /// The fillings that were not.
+    pub left: Vec<Filling>,
+}
+
+impl Stock {
+    /// The filling that a net of a lot takes: the oldest of that lot.
+    pub fn for_lot(&self, lot: &LotId) -> Option<&Filling> {
+        self.left.iter().find(|filling| filling.lot == *lot)
+    }
+}
+
+/// The fillings of a subject.
+pub fn stock(shelf: &Shelf, about: &About) -> Stock {
+    let mut left: Vec<Filling> = shelf
+        .bodies(&Kind::NetFilled)
+        .into_iter()
+        .filter(|(record, _)| record.subject == *about)
+        .filter_map(|(record, body)| match body {
+            Body::NetFilled(body) => Some(Filling {
+                id: record.id.clone(),
+                at: record.at,
+                lot: body.lot,
+                hay: body.hay.g.as_fed(),
+            }),
+            _ => None,
+        })
+        .collect();
+    left.sort_by(|a, b| (a.at, &a.id).cmp(&(b.at, &b.id)));
+    let mut hung = BTreeMap::new();
+    for hanging in hangings(shelf, about) {
+        let named = hanging
+            .filling
+            .as_ref()
+            .and_then(|id| left.iter().position(|filling| filling.id == *id));
+        let of_lot = |filling: &Filling| {
+            filling.at <= hanging.at && hanging.lot.as_ref().is_none_or(|lot| filling.lot == *lot)
+        };
+        let taken = named.or_else(|| left.iter().position(of_lot));
+        if let Some(index) = taken {
+            let filling = left.remove(index);
+            if let Some(key) = hanging.key {
+                hung.insert(key, filling);
+            }
+        }
+    }
+    Stock { hung, left }
+}
+
+struct Hanging {
+    at: Instant,
+    key: Option<Key>,
+    filling: Option<RecordId>,
+    lot: Option<LotId>,
+}
+
+/// Nets that were hung, seen or as planned, oldest first.
+fn hangings(shelf: &Shelf, about: &About) -> Vec<Hanging> {
+    let mut found: Vec<Hanging> = Vec::new();
+    for (record, body) in shelf
+        .bodies(&Kind::NetHung)
+        .into_iter()
+        .chain(shelf.bodies(&Kind::Job))
+    {
+        if record.subject != *about {
+            continue;
+        }
+        let key = body.job().and_then(|job| job.key());
+        match body {
+            Body::NetHung(body) => found.push(Hanging {
+                at: record.at,
+                key,
+                filling: body.filling,
+                lot: body.lot,
+            }),
+            Body::Job(body)
+                if matches!(body.answer, JobAnswer::Done | JobAnswer::AsPlanned)
+                    && key.as_ref().and_then(Key::kind) == Some(JobKind::HangNet) =>
+            {
+                found.push(Hanging {
+                    at: record.at,
+                    key,
+                    filling: None,
+                    lot: None,
+                });
+            }
+            _ => {}
+        }
+    }
+    found.sort_by_key(|hanging| hanging.at);
+    found
+}
+
+/// The nets of the yard, in the order of their names.
+pub fn yard_nets(shelf: &Shelf) -> Vec<YardNet> {
+    let mut nets: Vec<YardNet> = shelf
+        .bodies(&Kind::Net)
+        .into_iter()
+        .filter_map(|(record, body)| match body {
+            Body::Net(body) => Some(YardNet {
+                id: NetId(record.id.0.clone()),
+                body,
+            }),
+            _ => None,
+        })
+        .collect();
+    nets.sort_by(|a, b| {
+        let key = |net: &YardNet| {
+            let name = net.body.name.as_str();
+            (name.len(), name.to_owned(), net.id.clone())
+        };
+        key(a).cmp(&key(b))
+    });
+    nets
+}
+
+fn own(nets: &[YardNet], planned: Option<&NetId>, index: usize) -> Own {
+    let net = match planned {
+        Some(id) => nets.iter().find(|net| net.id == *id),
+        None => nets.get(index),
+    };
+    let id = net.map(|net| net.id.clone()).or_else(|| planned.cloned());
+    let weight = |net: &YardNet| Some(net.body.own_weight.as_ref()?.g.as_fed());
+    let (weight, from) = match (net.and_then(weight), nets.iter().rev().find_map(weight)) {
+        (Some(own), _) => (own, OwnFrom::This),
+        (None, Some(other)) => (other, OwnFrom::Another),
+        (None, None) => (usual_net(), OwnFrom::Default),
+    };
+    Own {
+        weight,
+        from,
+        net: id,
+    }
+}
+
+/// The plan of a subject that holds on a day: of those from that day or before, the one issued last.
+pub fn plan_on<'a>(today: &'a Today, id: &str, day: LocalDate) -> Option<&'a IssuedPlan> {
+    today
+        .due
+        .plans
+        .iter()
+        .filter(|plan| plan.subject.parts().1 == id && plan.from <= day)
+        .max_by_key(|plan| plan.issued)
+}
+
+/// The nets of a subject on today or a day to come; `None` without a plan or without nets in it.
+pub fn nets_day(shelf: &Shelf, today: &Today, id: &str, day: LocalDate) -> Option<NetsDay> {
+    let plan = plan_on(today, id, day).filter(|plan| !plan.nets.is_empty())?;
+    let about = about(&plan.subject);
+    let Stock { hung, mut left } = stock(shelf, &about);
+    let yard = yard_nets(shelf);
+    // What is in stock fills today's nets before those of a later day.
+    if today.day < day
+        && let Some(before) = plan_on(today, id, today.day)
+    {
+        of_day(today, before, today.day, &hung, &mut left, &yard);
+    }
+    Some(NetsDay {
+        about,
+        name: plan.name.clone(),
+        day,
+        nets: of_day(today, plan, day, &hung, &mut left, &yard),
+    })
+}
+
+fn of_day(
+    today: &Today,
+    plan: &IssuedPlan,
+    day: LocalDate,
+    hung: &BTreeMap<Key, Filling>,
+    left: &mut Vec<Filling>,
+    yard: &[YardNet],
+) -> Vec<DayNet> {
+    let mut visits = plan.visits.clone();
+    visits.extend(plan.nets.iter().map(|net| net.visit));
+    visits.sort_unstable();
+    visits.dedup();
+    let mut nets: Vec<DayNet> = Vec::new();
+    for (visit, time) in (1..).zip(visits) {
+        let of_visit = plan.nets.iter().filter(|net| net.visit == time);
+        for (nth, net) in (1..).zip(of_visit) {
+            let key = Key::Day {
+                kind: JobKind::HangNet,
+                subject: plan.subject.clone(),
+                day,
+                slot: Slot { visit, nth },
+            };
+            let open = today.day < day || today.job(&key).is_some();
+            let in_stock = || left.iter().position(|filling| filling.lot == net.lot);
+            let state = if let Some(filling) = hung.get(&key) {
+                NetState::Weighed(filling.hay)
+            } else if !open {
+                NetState::Past
+            } else if let Some(index) = in_stock() {
+                NetState::Weighed(left.remove(index).hay)
+            } else {
+                NetState::ToWeigh
+            };
+            nets.push(DayNet {
+                key,
+                visit: time,
+                lot: net.lot.clone(),
+                hay: net.hay,
+                soaked: net.soaked,
+                own: own(yard, net.net.as_ref(), nets.len()),
+                state,
+            });
+        }
+    }
+    nets
+}

@@ -1,0 +1,161 @@
+//! What is due in the yard, and where each job is done.
+
+use crate::routes::Route;
+use crate::rows::Range;
+use crate::shelf::Shelf;
+use crate::views::shed::Standing;
+use tussock_core::animal::{AnimalId, GroupId, TubId};
+use tussock_core::log::{Due, Kind, Record, Subject as About};
+use tussock_core::round::{Job, JobKind, JobState, Key, Round, Subject, Visit};
+use tussock_core::units::{Instant, LocalDate, Span, Zone};
+
+/// How far back entries of the day's work are asked for: as far as the card of days away reaches, and a day.
+const BACK_HOURS: i64 = 24 * 32;
+/// The most things of a yard that one screen asks for.
+const OF_A_YARD: u32 = 200;
+/// The most entries of a kind that one screen asks for.
+const OF_A_MONTH: u32 = 3_000;
+
+/// What the screens of the day's work ask the disk for.
+pub fn needs(now: Instant) -> Vec<Range> {
+    let from = (now - Span::hours(BACK_HOURS)).to_ms();
+    let kind = |kind: &Kind, from, limit| Range::Kind {
+        kind: kind.word().to_owned(),
+        from,
+        limit,
+    };
+    let standing = [
+        Kind::Yard,
+        Kind::Animal,
+        Kind::Group,
+        Kind::Lot,
+        Kind::Food,
+        Kind::Net,
+        Kind::Tub,
+        Kind::Plan,
+        Kind::VetWord,
+        Kind::LookOver,
+        Kind::Weight,
+    ];
+    let entries = [
+        Kind::NetFilled,
+        Kind::NetHung,
+        Kind::SoakStep,
+        Kind::Job,
+        Kind::Weather,
+        Kind::Condition,
+        Kind::Crest,
+    ];
+    let mut ranges: Vec<Range> = standing.iter().map(|of| kind(of, 0, OF_A_YARD)).collect();
+    ranges.extend(entries.iter().map(|of| kind(of, from, OF_A_MONTH)));
+    ranges
+}
+
+/// The day's work as it stands at an instant.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Today {
+    /// The instant.
+    pub now: Instant,
+    /// The local day.
+    pub day: LocalDate,
+    /// What the records say.
+    pub due: Due,
+    /// The jobs.
+    pub round: Round,
+}
+
+/// The day's work at an instant.
+pub fn today(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Today {
+    let records: Vec<&Record> = shelf.records().collect();
+    let due = Due::of(&records, now, zone);
+    let round = due.round(now, zone);
+    Today {
+        now,
+        day: zone.to_local(now).date,
+        due,
+        round,
+    }
+}
+
+impl Today {
+    /// The first job that is late or due.
+    pub fn first(&self) -> Option<&Job> {
+        self.round
+            .jobs
+            .iter()
+            .find(|job| job.state != JobState::Later)
+    }
+
+    /// The visit that "all as planned" answers: that of the first due job it may answer, when there are more than one.
+    pub fn visit(&self) -> Option<Visit> {
+        self.round
+            .jobs
+            .iter()
+            .filter(|job| job.state != JobState::Later && job.kind.may_be_as_planned())
+            .find_map(|job| job.visit)
+            .filter(|visit| 1 < self.round.as_planned(*visit).len())
+    }
+
+    /// A job by its key.
+    pub fn job(&self, key: &Key) -> Option<&Job> {
+        self.round.jobs.iter().find(|job| job.key == *key)
+    }
+}
+
+/// How a job's tag stands. Hay past its time is a stop.
+pub fn standing(job: &Job) -> Standing {
+    match (job.kind, job.state) {
+        (_, JobState::Later) => Standing::Later,
+        (JobKind::ThrowAway, _) => Standing::Stop,
+        (_, JobState::Due) => Standing::Due,
+        (_, JobState::Late { .. }) => Standing::Late,
+    }
+}
+
+/// What a record of this subject is about.
+pub fn about(subject: &Subject) -> About {
+    match subject {
+        Subject::Animal(id) => About::animal(id),
+        Subject::Group(id) => About::group(id),
+        Subject::Yard(id) => About::yard(id),
+    }
+}
+
+/// Whether one tap can do a job: nothing has to be read or looked at, and what is to be written is known.
+pub fn ticks(job: &Job) -> bool {
+    match job.kind {
+        JobKind::ThrowAway
+        | JobKind::LiftOut
+        | JobKind::DrainAndFeed
+        | JobKind::FeedBalancer
+        | JobKind::VetWordExpires => true,
+        JobKind::HangNet => job.lot.is_some(),
+        JobKind::StartSoak => job.lot.is_some() && job.amount.is_some(),
+        JobKind::LookOver | JobKind::Weigh | JobKind::ReviewPlan => false,
+    }
+}
+
+/// Where a job is done, or seen.
+pub fn route(job: &Job) -> Route {
+    let animal = || AnimalId(job.subject.parts().1.to_owned());
+    let whose = || match &job.subject {
+        Subject::Animal(id) => Route::Horse(id.clone()),
+        Subject::Group(id) => Route::Group(GroupId(id.0.clone())),
+        Subject::Yard(_) => Route::Horses,
+    };
+    match job.kind {
+        JobKind::ThrowAway | JobKind::LiftOut | JobKind::DrainAndFeed => job
+            .soak
+            .as_ref()
+            .map_or(Route::Shed, |soak| Route::Tub(TubId(soak.0.clone()))),
+        JobKind::StartSoak => Route::NewTub,
+        JobKind::HangNet => Route::Nets(animal()),
+        JobKind::FeedBalancer | JobKind::ReviewPlan => match &job.subject {
+            Subject::Animal(id) => Route::Plan(id.clone()),
+            Subject::Group(_) | Subject::Yard(_) => whose(),
+        },
+        JobKind::LookOver => Route::LookOver(animal()),
+        JobKind::Weigh => Route::Weigh(animal()),
+        JobKind::VetWordExpires => Route::VetWord(animal()),
+    }
+}

@@ -1,0 +1,171 @@
+//! The scale in English.
+
+use super::English;
+use crate::forms::nets::Wrong;
+use crate::views::nets::{Own, OwnFrom};
+use crate::words::{LogWords, NetsWords, UnitWords};
+use tussock_core::day::OnScale;
+use tussock_core::units::AsFed;
+
+impl NetsWords for English {
+    fn net_of(&self, name: &str, nth: usize, of: usize) -> String {
+        format!("{name}, net {nth} of {of}")
+    }
+    fn hang_until(&self) -> &'static str {
+        "Hang until the scale reads"
+    }
+    fn scale_reads(&self) -> &'static str {
+        "The scale reads"
+    }
+    fn hay_and_net(&self, hay: AsFed, own: &Own) -> String {
+        let from = self
+            .own_from(own.from)
+            .map(|from| format!(", {from}"))
+            .unwrap_or_default();
+        format!(
+            "{} hay + {} net{from}",
+            self.feed_number(hay),
+            self.feed_number(own.weight)
+        )
+    }
+    fn own_from(&self, from: OwnFrom) -> Option<&'static str> {
+        match from {
+            OwnFrom::This => None,
+            OwnFrom::Another => Some("as another net"),
+            OwnFrom::Default => Some("a default"),
+        }
+    }
+    fn on_scale(&self, stands: OnScale) -> String {
+        match stands {
+            OnScale::Within => "Within 50 g".to_owned(),
+            OnScale::Over { by } => format!("{} over. Take out {}", self.feed(by), some(by)),
+            OnScale::Short { by } => format!("{} short. Put in {}", self.feed(by), some(by)),
+            OnScale::Half { by } => format!(
+                "{} short, about half. Read it again, or save it as it is",
+                self.feed(by)
+            ),
+            OnScale::Double { by } => format!(
+                "{} over, about double. Read it again, or save it as it is",
+                self.feed(by)
+            ),
+            OnScale::NoHay => "The empty net weighs as much".to_owned(),
+        }
+    }
+    fn reading_wrong(&self, wrong: &Wrong) -> String {
+        match wrong {
+            Wrong::Parse(error) => self.parse_error(error),
+            Wrong::NoHay => {
+                "The empty net weighs as much: read the scale again, or weigh the empty net"
+                    .to_owned()
+            }
+            Wrong::Log(error) => self.log_error(error),
+        }
+    }
+    fn weighed_of(&self, weighed: usize, of: usize, hay: [AsFed; 2], when: &str) -> String {
+        let [done, all] = hay.map(|hay| self.feed_tenths(hay));
+        let unit = self.mass_unit(self.shown.mass);
+        format!("{weighed} of {of} weighed, {done} of {all} {unit} hay {when}")
+    }
+    fn for_today(&self) -> &'static str {
+        "today"
+    }
+    fn for_day(&self, day: &str) -> String {
+        format!("for {day}")
+    }
+    fn save_next_net(&self) -> &'static str {
+        "Save, next net"
+    }
+    fn save_last_net(&self) -> &'static str {
+        "Save the last net"
+    }
+    fn filled_to_target(&self, left: usize) -> String {
+        if left == 1 {
+            "Filled to target".to_owned()
+        } else {
+            format!("All {left} filled to target")
+        }
+    }
+    fn weigh_empty_net(&self) -> &'static str {
+        "Weigh the empty net"
+    }
+    fn empty_net_weighs(&self) -> &'static str {
+        "The empty net weighs"
+    }
+    fn save_empty_net(&self) -> &'static str {
+        "Save the empty net"
+    }
+    fn leave_empty_net(&self) -> &'static str {
+        "Back to the hay"
+    }
+    fn net_name(&self, nth: usize) -> String {
+        format!("Net {nth}")
+    }
+    fn all_weighed(&self, name: &str, when: &str) -> String {
+        format!("{name}'s nets are filled {when}")
+    }
+    fn tomorrows_nets(&self) -> &'static str {
+        "Weigh tomorrow's nets"
+    }
+    fn no_nets(&self, name: &str) -> String {
+        if name.is_empty() {
+            "No plan with nets here yet".to_owned()
+        } else {
+            format!("{name} has no plan with nets yet")
+        }
+    }
+    fn see_plan(&self) -> &'static str {
+        "See the plan"
+    }
+    fn nets_of_day(&self) -> &'static str {
+        "Nets of the day"
+    }
+    fn net_weighed(&self) -> &'static str {
+        "weighed"
+    }
+    fn net_to_weigh(&self) -> &'static str {
+        "to weigh"
+    }
+    fn net_past(&self) -> &'static str {
+        "not weighed"
+    }
+    fn before_soaking(&self) -> &'static str {
+        "before soaking"
+    }
+    fn scale_picture(&self, target: AsFed, reading: Option<AsFed>) -> String {
+        let target = self.feed(target);
+        match reading {
+            None => format!("The target is {target}, within 50 g either way"),
+            Some(reading) => format!(
+                "The scale reads {}, the target is {target}",
+                self.feed(reading)
+            ),
+        }
+    }
+    fn pad(&self) -> &'static str {
+        "Keys for the reading"
+    }
+    fn point(&self) -> &'static str {
+        "point"
+    }
+    fn erase(&self) -> &'static str {
+        "erase"
+    }
+    fn phone_keys(&self) -> &'static str {
+        "Use the phone's keyboard"
+    }
+    fn these_keys(&self) -> &'static str {
+        "Use these keys"
+    }
+}
+
+/// How a person takes that much out or puts it in.
+fn some(by: AsFed) -> &'static str {
+    let kg = by.to_kg();
+    if kg < 0.3 {
+        "a handful"
+    } else if kg < 1.0 {
+        "an armful"
+    } else {
+        "some"
+    }
+}

@@ -1,0 +1,159 @@
+//! The round in English.
+
+use super::English;
+use crate::words::{RoundWords, UnitWords};
+use tussock_core::log::bodies::JobAnswer;
+use tussock_core::round::{Job, JobKind, JobState, Summary};
+use tussock_core::units::{LocalDate, Zone};
+
+impl RoundWords for English {
+    fn round(&self) -> &'static str {
+        "Round"
+    }
+    fn how_it_stands(&self, summary: Summary) -> String {
+        let parts: Vec<String> = [
+            (summary.late, "late"),
+            (summary.due, "due"),
+            (summary.later, "later"),
+        ]
+        .into_iter()
+        .filter(|(count, _)| 0 < *count)
+        .map(|(count, word)| format!("{count} {word}"))
+        .collect();
+        if parts.is_empty() {
+            "Nothing due".to_owned()
+        } else {
+            parts.join(", ")
+        }
+    }
+    fn jobs(&self) -> &'static str {
+        "Jobs"
+    }
+    fn job(&self, job: &Job) -> String {
+        let tub = || match &job.tub_name {
+            Some(name) => super::fields::small(name),
+            None => "the soaked hay".to_owned(),
+        };
+        match job.kind {
+            JobKind::ThrowAway => format!("Throw away what is left of {}", tub()),
+            JobKind::LiftOut => format!("Lift out {}", tub()),
+            JobKind::DrainAndFeed => format!("Feed {}, drained", tub()),
+            JobKind::StartSoak => match job.visit {
+                Some(visit) => format!("Soak the hay for {}", self.time(visit.time)),
+                None => "Soak the hay".to_owned(),
+            },
+            JobKind::HangNet => match job.slot() {
+                Some(slot) if 0 < slot.nth => format!("Hang net {}", slot.nth),
+                Some(_) | None => "Hang a net".to_owned(),
+            },
+            JobKind::FeedBalancer
+            | JobKind::LookOver
+            | JobKind::Weigh
+            | JobKind::ReviewPlan
+            | JobKind::VetWordExpires => self.job_kind(job.kind).to_owned(),
+        }
+    }
+    fn job_kind(&self, kind: JobKind) -> &'static str {
+        match kind {
+            JobKind::ThrowAway => "Throw away soaked hay",
+            JobKind::LiftOut => "Lift out of the water",
+            JobKind::DrainAndFeed => "Feed soaked hay",
+            JobKind::StartSoak => "Soak hay",
+            JobKind::HangNet => "Hang a net",
+            JobKind::FeedBalancer => "Feed the balancer",
+            JobKind::LookOver => "Look it over",
+            JobKind::Weigh => "Weigh it",
+            JobKind::ReviewPlan => "Review the plan",
+            JobKind::VetWordExpires => "The vet's word ends",
+        }
+    }
+    fn job_stands(&self, job: &Job) -> String {
+        match (job.kind, job.state) {
+            (_, JobState::Later) => String::new(),
+            (JobKind::ThrowAway, _) => "now".to_owned(),
+            (_, JobState::Due) => "due".to_owned(),
+            (_, JobState::Late { by }) => format!("{} late", self.span(by)),
+        }
+    }
+    fn job_of(&self, job: &Job) -> String {
+        let mut parts = vec![job.name.clone()];
+        if let Some(amount) = job.amount {
+            parts.push(if job.kind == JobKind::FeedBalancer {
+                self.bucket(amount)
+            } else {
+                self.feed(amount)
+            });
+        }
+        if job.soaked && matches!(job.kind, JobKind::HangNet) {
+            parts.push("soaked".to_owned());
+        }
+        parts.retain(|part| !part.is_empty());
+        parts.join(", ")
+    }
+    fn job_time(&self, job: &Job, today: LocalDate, zone: &dyn Zone) -> String {
+        let local = zone.to_local(job.due);
+        if local.date == today {
+            self.time(local.time)
+        } else {
+            self.day(local.date)
+        }
+    }
+    fn tick(&self, job: &Job) -> String {
+        format!(
+            "Done: {}, {}",
+            super::fields::small(&self.job(job)),
+            self.job_of(job)
+        )
+    }
+    fn do_now(&self, job: &Job) -> String {
+        let whose = |what: String| {
+            if job.name.is_empty() {
+                what
+            } else {
+                format!("{what}, {}", job.name)
+            }
+        };
+        match job.kind {
+            JobKind::ThrowAway => "Thrown away".to_owned(),
+            JobKind::LiftOut | JobKind::DrainAndFeed => format!("{} now", self.job(job)),
+            JobKind::StartSoak => whose("Start the soak".to_owned()),
+            JobKind::LookOver => format!("Look over {}", job.name),
+            JobKind::Weigh => format!("Weigh {}", job.name),
+            JobKind::HangNet
+            | JobKind::FeedBalancer
+            | JobKind::ReviewPlan
+            | JobKind::VetWordExpires => whose(self.job(job)),
+        }
+    }
+    fn open_next(&self, job: &Job) -> String {
+        format!("Next: {}", super::fields::small(&self.do_now(job)))
+    }
+    fn to_the_horses(&self) -> &'static str {
+        "See the horses"
+    }
+    fn done_today(&self, count: usize) -> String {
+        format!("{count} done today")
+    }
+    fn all_as_planned(&self, time: &str) -> String {
+        format!("All as planned for {time}")
+    }
+    fn days_away(&self, from: LocalDate, to: LocalDate) -> String {
+        if from == to {
+            format!("{} not logged", self.day(from))
+        } else {
+            format!("{} to {} not logged", self.day(from), self.day(to))
+        }
+    }
+    fn away_answer(&self, answer: JobAnswer) -> &'static str {
+        match answer {
+            JobAnswer::Done => "Done",
+            JobAnswer::AsPlanned => "As planned",
+            JobAnswer::NotDone => "Not done",
+            JobAnswer::SomebodyElse => "Somebody else did it",
+            JobAnswer::NotKnown => "Do not know",
+        }
+    }
+    fn tick_refused(&self) -> &'static str {
+        "This soak cannot be started so: open it and see why."
+    }
+}

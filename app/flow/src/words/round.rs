@@ -1,0 +1,43 @@
+//! The labels of the round.
+
+use tussock_core::log::bodies::JobAnswer;
+use tussock_core::round::{Job, JobKind, Summary};
+use tussock_core::units::{LocalDate, Zone};
+
+/// What the round says.
+pub trait RoundWords {
+    /// The place.
+    fn round(&self) -> &'static str;
+    /// The sentence: "1 late, 2 due, 6 later".
+    fn how_it_stands(&self, summary: Summary) -> String;
+    /// The cord.
+    fn jobs(&self) -> &'static str;
+    /// A job: "Lift out tub 2".
+    fn job(&self, job: &Job) -> String;
+    /// The kind of a job that was answered.
+    fn job_kind(&self, kind: JobKind) -> &'static str;
+    /// The word under its time: "12 min late"; empty for later.
+    fn job_stands(&self, job: &Job) -> String;
+    /// Its second line: whose and how much.
+    fn job_of(&self, job: &Job) -> String;
+    /// Its time, with the day where that is not today.
+    fn job_time(&self, job: &Job, today: LocalDate, zone: &dyn Zone) -> String;
+    /// The name of its tick.
+    fn tick(&self, job: &Job) -> String;
+    /// The primary action that does it: "Lift out tub 2 now".
+    fn do_now(&self, job: &Job) -> String;
+    /// The primary action that opens the next one.
+    fn open_next(&self, job: &Job) -> String;
+    /// The primary action when nothing is planned.
+    fn to_the_horses(&self) -> &'static str;
+    /// "4 done today".
+    fn done_today(&self, count: usize) -> String;
+    /// Everything of this visit as planned.
+    fn all_as_planned(&self, time: &str) -> String;
+    /// Days away: "Friday to Sunday not logged".
+    fn days_away(&self, from: LocalDate, to: LocalDate) -> String;
+    /// An answer to it.
+    fn away_answer(&self, answer: JobAnswer) -> &'static str;
+    /// A tick that was not taken.
+    fn tick_refused(&self) -> &'static str;
+}
