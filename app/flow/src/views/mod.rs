@@ -5,12 +5,12 @@ pub mod condition;
 pub mod cut;
 pub mod details;
 pub mod group;
-pub mod horses;
-pub mod plan;
-#[cfg(test)]
-pub(crate) mod test_yard;
 pub mod hay;
+pub mod horses;
 pub mod nets;
+pub mod plan;
 pub mod round;
 pub mod shed;
+#[cfg(test)]
+pub(crate) mod test_yard;
 pub mod tub;
