@@ -49,7 +49,7 @@ pub use choice::{Choice, Offer, Several};
 pub use cord::{Cord, Hang, Hung, HungTag};
 pub use cut::{CutDrawing, SiteCord, SiteCords};
 pub use field::{Field, Keyboard};
-pub use frame::{Frame, FrameKind, FrameWidth};
+pub use frame::{Frame, FrameBanner, FrameKind, FrameWidth};
 pub use icon::{Drawing, Icon};
 pub use key::WideKey;
 pub use pad::{Key, Pad, PadCell};

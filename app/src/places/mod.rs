@@ -1,5 +1,6 @@
 //! The screens, a folder a place, and the way from an address to its screen.
 
+pub mod example;
 pub mod first;
 pub mod horses;
 pub mod plan;
@@ -42,6 +43,7 @@ pub fn App(
     world: World,
 ) -> impl IntoView {
     provide_context(world);
+    provide_context(example::banner(world));
     window_event_listener(ev::hashchange, move |_| world.route.set(address::here()));
     // The beat of the countdowns; what they show is reckoned from instants, so a missed beat loses nothing.
     if let Ok(beat) =
@@ -65,6 +67,7 @@ fn screen(route: Route) -> AnyView {
     }
     match route {
         Route::Home => view! { <first::Home /> }.into_any(),
+        Route::Example => view! { <example::Example /> }.into_any(),
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
         Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
