@@ -1,8 +1,11 @@
 //! The screens, a folder a place, and the way from an address to its screen.
 
+pub mod example;
 pub mod first;
 pub mod horses;
 pub mod plan;
+pub mod round;
+pub mod shed;
 pub mod start;
 
 use crate::device::{address, clock, settings};
@@ -15,7 +18,7 @@ use leptos::prelude::*;
 use std::time::Duration;
 use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
-use tussock_flow::words::{English, HorsesWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, RoundWords, ShedWords, UnitWords};
 
 /// Why the disk could not be opened.
 pub(crate) type Trouble = KeepError;
@@ -42,6 +45,7 @@ pub fn App(
     world: World,
 ) -> impl IntoView {
     provide_context(world);
+    provide_context(example::banner(world));
     window_event_listener(ev::hashchange, move |_| world.route.set(address::here()));
     // The beat of the countdowns; what they show is reckoned from instants, so a missed beat loses nothing.
     if let Ok(beat) =
@@ -65,6 +69,7 @@ fn screen(route: Route) -> AnyView {
     }
     match route {
         Route::Home => view! { <first::Home /> }.into_any(),
+        Route::Example => view! { <example::Example /> }.into_any(),
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
         Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
@@ -77,6 +82,13 @@ fn screen(route: Route) -> AnyView {
         Route::Start => view! { <start::Start /> }.into_any(),
         Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
+        Route::Round => view! { <round::Round /> }.into_any(),
+        Route::Shed => view! { <shed::Shed /> }.into_any(),
+        Route::NewHay => view! { <shed::NewHay /> }.into_any(),
+        Route::Hay(lot) => view! { <shed::Hay lot /> }.into_any(),
+        Route::Nets(animal) => view! { <shed::Nets animal /> }.into_any(),
+        Route::NewTub => view! { <shed::NewTub /> }.into_any(),
+        Route::Tub(tub) => view! { <shed::Tub tub /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }
@@ -88,12 +100,16 @@ pub(crate) fn Places(
     here: Place,
 ) -> impl IntoView {
     let words = English::default();
-    let tabs = [(
-        Place::Horses,
-        Drawing::Horses,
-        words.horses(),
-        Route::Horses,
-    )]
+    let tabs = [
+        (Place::Round, Drawing::Round, words.round(), Route::Round),
+        (
+            Place::Horses,
+            Drawing::Horses,
+            words.horses(),
+            Route::Horses,
+        ),
+        (Place::Shed, Drawing::Shed, words.shed(), Route::Shed),
+    ]
     .into_iter()
     .map(|(place, icon, word, route)| PlaceTab {
         icon,

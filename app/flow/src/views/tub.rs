@@ -1,18 +1,19 @@
 //! A soak tub: what it is now and its cord of four tags.
 
 use crate::shelf::Shelf;
-use crate::views::round::Today;
+use crate::views::nets::plan_on;
+use crate::views::round::{Today, about};
 use crate::views::shed::Standing;
 use tussock_core::animal::{LotId, TubId};
 use tussock_core::log::bodies::{SoakStart, SoakStep, SoakStepV1, soak_times};
-use tussock_core::log::{Body, Kind, Record};
-use tussock_core::round::OpenSoak;
+use tussock_core::log::{Body, Kind, Record, Subject as About};
+use tussock_core::round::{JobKind, Key, OpenSoak};
 use tussock_core::soak::{
-    SoakTimes, SugarLoss, Timeline, TubState, TubStep, dry_loss, feeds_like, state, sugar_loss,
-    timeline,
+    Recipe, SoakTimes, SugarLoss, Timeline, TubState, TubStep, dry_loss, feeds_like, state,
+    sugar_loss, timeline,
 };
 use tussock_core::sources::RecordId;
-use tussock_core::units::{AsFed, Instant};
+use tussock_core::units::{AsFed, Instant, LocalTime};
 
 /// A step that was logged.
 #[derive(Clone, Debug, PartialEq)]
@@ -74,6 +75,21 @@ impl Tub {
             self.soak.air,
             now,
         )
+    }
+
+    /// When something is next at it, and how that stands.
+    pub fn next(&self, now: Instant) -> (Instant, Standing) {
+        match self.state(now) {
+            TubState::Empty => (now, Standing::NotKnown),
+            TubState::InWater { lift_out, .. } => (lift_out, Standing::Later),
+            TubState::LiftOut { due, late, .. } if 0 < late.to_minutes() => (due, Standing::Late),
+            TubState::LiftOut { due, .. } => (due, Standing::Due),
+            TubState::Draining { drained, .. } => (drained, Standing::Later),
+            TubState::Feed { since, .. } => (since, Standing::Due),
+            TubState::Fed { throw_away, .. } => (throw_away, Standing::Later),
+            TubState::ThrowAway { since, .. } => (since, Standing::Stop),
+            TubState::Done { at, .. } => (at, Standing::Done),
+        }
     }
 
     /// The cord: in the water, lift out, drained and fed, throw away.
@@ -266,4 +282,72 @@ pub fn lots(shelf: &Shelf) -> Vec<(LotId, String)> {
         .collect();
     lots.sort_by(|a, b| (a.1.to_lowercase(), &a.0).cmp(&(b.1.to_lowercase(), &b.0)));
     lots
+}
+
+/// Somebody a soak may be for, and what is planned for it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Wanted {
+    /// A key that tells it from the others.
+    pub key: String,
+    /// What the record is about.
+    pub about: About,
+    /// The name; empty for the whole yard.
+    pub name: String,
+    /// The job, when one is planned.
+    pub job: Option<Key>,
+    /// The visit its hay is hung at.
+    pub visit: Option<LocalTime>,
+    /// The lot that is planned.
+    pub lot: Option<LotId>,
+    /// How much.
+    pub amount: Option<AsFed>,
+    /// Water and time as planned.
+    pub recipe: Option<Recipe>,
+}
+
+/// For whom a soak may be: what is planned first, then the animals, the groups and the yard.
+pub fn wanted(shelf: &Shelf, today: &Today, yard: &About) -> Vec<Wanted> {
+    let planned = today
+        .round
+        .jobs
+        .iter()
+        .filter(|job| job.kind == JobKind::StartSoak)
+        .map(|job| Wanted {
+            key: job.key.to_string(),
+            about: about(&job.subject),
+            name: job.name.clone(),
+            visit: job.visit.map(|visit| visit.time),
+            lot: job.lot.clone(),
+            amount: job.amount,
+            recipe: plan_on(
+                today,
+                job.subject.parts().1,
+                job.visit.map_or(today.day, |visit| visit.day),
+            )
+            .and_then(|plan| plan.recipe),
+            job: Some(job.key.clone()),
+        });
+    let plain = |about: About, name: String| Wanted {
+        key: about.to_string(),
+        about,
+        name,
+        job: None,
+        visit: None,
+        lot: None,
+        amount: None,
+        recipe: None,
+    };
+    let animals = shelf
+        .animals()
+        .into_iter()
+        .map(|animal| plain(About::animal(&animal.id), animal.name));
+    let groups = shelf
+        .groups()
+        .into_iter()
+        .map(|group| plain(About::group(&group.id), group.name));
+    planned
+        .chain(animals)
+        .chain(groups)
+        .chain([plain(yard.clone(), String::new())])
+        .collect()
 }

@@ -42,7 +42,23 @@ pub trait TubWords {
     fn time_hint(&self) -> &'static str;
     /// Breaks the soak off.
     fn stop_this_tub(&self) -> &'static str;
-    /// What was soaked is fed dry.
+    /// A step that is done.
+    fn step_done(&self) -> &'static str;
+    /// A step that is due.
+    fn step_due(&self) -> &'static str;
+    /// A step that is late.
+    fn step_late(&self) -> &'static str;
+    /// Throwing away, when it is time.
+    fn step_now(&self) -> &'static str;
+    /// Opens a reason.
+    fn why_asked(&self) -> &'static str;
+    /// What is next at a tub: "lift out".
+    fn tub_next(&self, state: &TubState) -> &'static str;
+    /// How that stands: "due", "12 min late"; empty for later.
+    fn tub_stands(&self, state: &TubState) -> String;
+    /// A tub at which something is due, as a sentence: "Tub 2: lift out, 12 min late".
+    fn tub_wants(&self, tub: &str, state: &TubState) -> String;
+    /// The cord.
     fn cord_of_tub(&self) -> &'static str;
     /// Nothing is in it.
     fn nothing_in(&self, tub: &str) -> String;
@@ -64,12 +80,16 @@ pub trait TubWords {
     fn soak_hay(&self) -> &'static str;
     /// May be left out.
     fn soak_hay_hint(&self) -> &'static str;
+    /// The planned amount stands in.
+    fn soak_hay_planned(&self, amount: &str) -> String;
+    /// A tub with hay in it.
+    fn tub_in_use(&self) -> &'static str;
     /// With what water.
     fn soak_water_asked(&self) -> &'static str;
     /// How long.
     fn soak_minutes(&self) -> &'static str;
-    /// The least for this water.
-    fn soak_minutes_hint(&self, least: i64) -> String;
+    /// What stands in when it is left out.
+    fn soak_minutes_hint(&self, minutes: i64) -> String;
     /// In which tub.
     fn soak_tub(&self) -> &'static str;
     /// The action.

@@ -7,6 +7,7 @@ mod beside;
 mod condition;
 mod day;
 mod details;
+mod example;
 mod fields;
 mod forage;
 mod group;

@@ -108,6 +108,51 @@ impl TubWords for English {
     fn stop_this_tub(&self) -> &'static str {
         "Stop this tub"
     }
+    fn step_done(&self) -> &'static str {
+        "done"
+    }
+    fn step_due(&self) -> &'static str {
+        "due"
+    }
+    fn step_late(&self) -> &'static str {
+        "late"
+    }
+    fn step_now(&self) -> &'static str {
+        "now"
+    }
+    fn why_asked(&self) -> &'static str {
+        "Why"
+    }
+    fn tub_next(&self, state: &TubState) -> &'static str {
+        match state {
+            TubState::InWater { .. } | TubState::LiftOut { .. } => "lift out",
+            TubState::Draining { .. } => "drained",
+            TubState::Feed { .. } => "feed it",
+            TubState::Fed { .. } => "throw away the rest",
+            TubState::ThrowAway { .. } => "throw away",
+            TubState::Empty => "empty",
+            TubState::Done { .. } => "over",
+        }
+    }
+    fn tub_stands(&self, state: &TubState) -> String {
+        match state {
+            TubState::LiftOut { late, .. } if 0 < late.to_minutes() => {
+                format!("{} late", self.span(*late))
+            }
+            TubState::LiftOut { .. } | TubState::Feed { .. } => self.step_due().to_owned(),
+            TubState::ThrowAway { .. } => self.step_now().to_owned(),
+            _ => String::new(),
+        }
+    }
+    fn tub_wants(&self, tub: &str, state: &TubState) -> String {
+        let stands = self.tub_stands(state);
+        let next = self.tub_next(state);
+        if stands.is_empty() {
+            format!("{tub}: {next}")
+        } else {
+            format!("{tub}: {next}, {stands}")
+        }
+    }
     fn cord_of_tub(&self) -> &'static str {
         "This soak, step by step"
     }
@@ -141,14 +186,20 @@ impl TubWords for English {
     fn soak_hay_hint(&self) -> &'static str {
         "As weighed before soaking. May be left out."
     }
+    fn soak_hay_planned(&self, amount: &str) -> String {
+        format!("As weighed before soaking. Left out: {amount}, as planned.")
+    }
+    fn tub_in_use(&self) -> &'static str {
+        "hay in it"
+    }
     fn soak_water_asked(&self) -> &'static str {
         "Water"
     }
     fn soak_minutes(&self) -> &'static str {
         "Minutes in the water"
     }
-    fn soak_minutes_hint(&self, least: i64) -> String {
-        format!("Left out: {least} minutes, the least for this water.")
+    fn soak_minutes_hint(&self, minutes: i64) -> String {
+        format!("Left out: {minutes} minutes.")
     }
     fn soak_tub(&self) -> &'static str {
         "In which tub"

@@ -1,0 +1,16 @@
+//! The shed: nets on the scale, soak tubs, hay.
+
+mod hay;
+mod hay_form;
+mod nets;
+mod new_tub;
+mod place;
+mod tub;
+mod work;
+
+pub use hay::{Hay, NewHay};
+pub use nets::Nets;
+pub use new_tub::NewTub;
+pub use place::Shed;
+pub use tub::Tub;
+pub(crate) use work::{Work, shape, yard};

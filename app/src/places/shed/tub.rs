@@ -1,0 +1,416 @@
+//! One soak, from the water to the muck heap.
+
+use super::work::{Work, shape};
+use crate::device::clock::{self, DeviceZone};
+use crate::device::ids;
+use crate::form::Form;
+use crate::parts::{
+    Action, ActionRow, Back, Caution, Field, Figure, Frame, FrameKind, Keyboard, LargeSlot, Press,
+    Quiet, QuietRow, Rank, Sentence, StopBlock, TubCord, TubTag,
+};
+use crate::places::{Saving, Unread};
+use crate::world::World;
+use leptos::prelude::*;
+use tussock_core::animal::TubId;
+use tussock_core::log::bodies::SoakStep;
+use tussock_core::soak::{Liquor, TubState, TubStep};
+use tussock_core::units::{Instant, Zone};
+use tussock_flow::acts::Act;
+use tussock_flow::forms::tub::{self as form_of, Wrong};
+use tussock_flow::routes::Route;
+use tussock_flow::views::shed::Standing;
+use tussock_flow::views::tub::{Logged, TubSeen, seen};
+use tussock_flow::words::{English, HorsesWords, SoakWords, TubWords, UnitWords};
+
+/// The fields of the times that can be corrected.
+const TIMES: [&str; 3] = ["time-1", "time-2", "time-3"];
+
+type Open = tussock_flow::views::tub::Tub;
+
+/// Everything the parts of this screen share.
+#[derive(Clone, Copy)]
+struct AtTub {
+    world: World,
+    form: Form,
+    work: Work,
+    seen: Memo<Option<TubSeen>>,
+    /// Times are being corrected.
+    correcting: RwSignal<bool>,
+    wrong: RwSignal<Option<(usize, Wrong)>>,
+    failed: RwSignal<bool>,
+    busy: RwSignal<bool>,
+}
+
+/// A soak, by its own id or by that of its tub.
+#[component]
+pub fn Tub(
+    /// Which.
+    tub: TubId,
+) -> impl IntoView {
+    let world = World::here();
+    let words = English::default();
+    let form = Form::open(world, Route::Tub(tub.clone()).to_string());
+    let work = Work::of(world);
+    let id = StoredValue::new(tub);
+    let seen = Memo::new(move |_| {
+        work.now.with(|now| {
+            let (shelf, today) = now.as_ref()?;
+            Some(id.with_value(|id| seen(shelf, today, id)))
+        })
+    });
+    let at = AtTub {
+        world,
+        form,
+        work,
+        seen,
+        correcting: RwSignal::new(false),
+        wrong: RwSignal::new(None),
+        failed: RwSignal::new(false),
+        busy: RwSignal::new(false),
+    };
+    let what = Signal::derive(move || {
+        at.open(|open| {
+            let tub = open.soak.tub_name.clone();
+            tub.unwrap_or_else(|| words.the_tub().to_owned())
+        })
+        .unwrap_or_else(|| words.the_tub().to_owned())
+    });
+    let whose = Signal::derive(move || {
+        at.open(|open| open.soak.name.clone())
+            .filter(|name| !name.is_empty())
+    });
+    let step = Memo::new(move |_| at.open(|open| open.state(world.now.get()).step()));
+    let foot = move || {
+        view! {
+            <Show when=move || step.get().is_some()>{move || at.quiet()}</Show>
+            <Saving failed=at.failed />
+            <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Shed.to_string()) }>
+                {move || at.action(step.get())}
+            </ActionRow>
+        }
+    };
+    let past = Memo::new(move |_| step.get() == Some(TubStep::ThrowAway));
+    // Drawn anew when what stands here is another thing, not with each beat.
+    let kind = Memo::new(move |_| match seen.get() {
+        None => 0,
+        Some(TubSeen::Open(_)) => 1,
+        Some(TubSeen::Over(_)) => 2,
+        Some(TubSeen::Empty(_)) => 3,
+        Some(TubSeen::Nothing) => 4,
+    });
+    let inside = move || {
+        kind.track();
+        match seen.get_untracked() {
+            None => view! { <Sentence said=words.opening() /> }.into_any(),
+            Some(TubSeen::Nothing) => view! { <Sentence said=words.no_such_tub() /> }.into_any(),
+            Some(TubSeen::Empty(name)) => {
+                view! { <Sentence said=words.nothing_in(&name) /> }.into_any()
+            }
+            Some(TubSeen::Over(state)) => {
+                view! { <Sentence said=words.tub(&state, &DeviceZone).sentence /> }.into_any()
+            }
+            Some(TubSeen::Open(_)) => view! {
+                {move || if past.get() { at.stop_block() } else { at.slot() }}
+                {move || if at.correcting.get() { at.times() } else { at.cord() }}
+            }
+            .into_any(),
+        }
+    };
+    view! {
+        <Frame kind=FrameKind::Flow what=what when=whose foot=foot>
+            <Unread shelf=work.shelf />
+            {inside}
+        </Frame>
+    }
+}
+
+impl AtTub {
+    /// Something of the soak that is going on.
+    fn open<T>(self, pick: impl FnOnce(&Open) -> T) -> Option<T> {
+        self.seen.with(|seen| match seen {
+            Some(TubSeen::Open(open)) => Some(pick(open)),
+            _ => None,
+        })
+    }
+
+    fn state(self) -> Option<TubState> {
+        let now = self.world.now.get();
+        self.open(|open| open.state(now))
+    }
+
+    fn figures(self) -> Memo<Vec<Figure>> {
+        let words = English::default();
+        Memo::new(move |_| {
+            let minutes = match self.state() {
+                Some(
+                    TubState::InWater { left, .. }
+                    | TubState::Draining { left, .. }
+                    | TubState::Feed { left, .. }
+                    | TubState::Fed { left, .. },
+                ) => left.to_minutes(),
+                Some(TubState::LiftOut { late, .. }) => match late.to_minutes() {
+                    0 => return Vec::new(),
+                    late => late,
+                },
+                Some(TubState::ThrowAway { wet_for, .. }) => wet_for.to_minutes(),
+                Some(TubState::Empty | TubState::Done { .. }) | None => return Vec::new(),
+            };
+            words
+                .figures(minutes)
+                .into_iter()
+                .map(|(number, unit)| Figure {
+                    number,
+                    unit: unit.to_owned(),
+                })
+                .collect()
+        })
+    }
+
+    fn slot(self) -> AnyView {
+        let words = English::default();
+        let line = Memo::new(move |_| {
+            self.state()
+                .map(|state| words.slot_head(&state).to_owned())
+                .unwrap_or_default()
+        });
+        let note = Memo::new(move |_| {
+            let now = self.world.now.get();
+            self.state()
+                .map(|state| words.slot_note(&state, now, &DeviceZone))
+        });
+        let figures = self.figures();
+        view! { <LargeSlot line=line figures=figures note=note rank=Rank::Sentence /> }.into_any()
+    }
+
+    fn stop_block(self) -> AnyView {
+        let words = English::default();
+        let figures = self.figures();
+        view! {
+            <StopBlock order=words.throw_away() rank=Rank::Sentence>
+                <LargeSlot line="" figures=figures note=words.since_it_went_in().to_owned() />
+            </StopBlock>
+        }
+        .into_any()
+    }
+
+    /// The four tags, and what to expect of the hay.
+    fn cord(self) -> AnyView {
+        let words = English::default();
+        let tags = Memo::new(move |_| {
+            let now = self.world.now.get();
+            self.open(|open| tags(open, now)).unwrap_or_default()
+        });
+        let loss = self.open(|open| words.expect_less_sugar(&open.loss));
+        let sooner = self
+            .open(|open| open.line.shortened)
+            .flatten()
+            .map(|shortened| {
+                let said = words.shortened(shortened);
+                view! { <Caution said=said.sentence why=words.why_asked()>{said.why}</Caution> }
+            });
+        let liquor = words.liquor(Liquor::NotIntoWater);
+        view! {
+            <TubCord name=words.cord_of_tub() tags />
+            <p>{loss} " " <strong>{words.not_proven_until()}</strong></p>
+            {sooner}
+            <Caution said=liquor.sentence why=words.why_asked()>{liquor.why}</Caution>
+        }
+        .into_any()
+    }
+
+    fn times(self) -> AnyView {
+        let words = English::default();
+        let steps: Vec<Logged> = self
+            .open(|open| open.correctable().into_iter().cloned().collect())
+            .unwrap_or_default();
+        TIMES
+            .into_iter()
+            .zip(steps)
+            .enumerate()
+            .map(|(index, (field, step))| {
+                let label = match step.body.happened {
+                    SoakStep::Lifted { .. } => words.lifted_at(),
+                    SoakStep::Fed { .. } => words.fed_at(),
+                    _ => words.went_in_at(),
+                };
+                let error = Signal::derive(move || {
+                    self.wrong
+                        .get()
+                        .filter(|(at, _)| *at == index)
+                        .map(|(_, wrong)| words.tub_wrong(&wrong, &DeviceZone))
+                });
+                view! {
+                    <Field
+                        label=label
+                        hint=words.time_hint()
+                        value=self.form.text(field)
+                        on_input=self.form.typed(field)
+                        error=error
+                        keyboard=Keyboard::Decimal
+                    />
+                }
+            })
+            .collect_view()
+            .into_any()
+    }
+
+    fn quiet(self) -> impl IntoView {
+        let words = English::default();
+        let turn = Callback::new(move |()| {
+            self.wrong.set(None);
+            if !self.correcting.get_untracked() {
+                let steps = self.open(|open| {
+                    let steps = open.correctable();
+                    steps.iter().map(|step| step.at).collect::<Vec<Instant>>()
+                });
+                for (field, at) in TIMES.into_iter().zip(steps.unwrap_or_default()) {
+                    self.form.set(field, words.time_at(at, &DeviceZone));
+                }
+            }
+            self.correcting.update(|on| *on = !*on);
+        });
+        let says = Signal::derive(move || {
+            let says = if self.correcting.get() {
+                words.leave_times()
+            } else {
+                words.correct_a_time()
+            };
+            says.to_owned()
+        });
+        let stop = Callback::new(move |()| {
+            if let Some(Ok(act)) = self.open(|open| form_of::stop(open, &ids::new())) {
+                self.write(act);
+            }
+        });
+        view! {
+            <QuietRow>
+                <Quiet says press=turn />
+                <Quiet says=words.stop_this_tub() press=stop />
+            </QuietRow>
+        }
+    }
+
+    fn action(self, step: Option<TubStep>) -> AnyView {
+        let words = English::default();
+        let Some(says) = step.and_then(|step| words.tub_action(step)) else {
+            return match self.seen.get() {
+                Some(TubSeen::Empty(_)) => {
+                    let new = Route::NewTub.to_string();
+                    view! { <Action says=words.start_the_soak() press=new /> }.into_any()
+                }
+                _ => {
+                    let shed = Route::Shed.to_string();
+                    view! { <Action says=words.to_the_shed() press=shed /> }.into_any()
+                }
+            };
+        };
+        let press = Callback::new(move |()| {
+            if self.correcting.get_untracked() {
+                self.save_times();
+            } else {
+                self.go_on();
+            }
+        });
+        let says = Signal::derive(move || {
+            let says = if self.correcting.get() {
+                words.save_times()
+            } else {
+                says
+            };
+            says.to_owned()
+        });
+        view! { <Action says press busy=self.busy /> }.into_any()
+    }
+
+    /// Takes the soak on to its next step.
+    fn go_on(self) {
+        let act = self.work.now.with_untracked(|now| {
+            let (_, today) = now.as_ref()?;
+            self.open(|open| form_of::next(open, today, clock::now(), ids::new))
+        });
+        match act {
+            Some(Ok(Some(act))) => self.write(act),
+            Some(Err(_)) => self.failed.set(true),
+            Some(Ok(None)) | None => {}
+        }
+    }
+
+    /// Corrects every time that was changed, one after the other, so that each is judged beside the others as they are
+    /// to be.
+    fn save_times(self) {
+        let Some(mut open) = self.open(Clone::clone) else {
+            return;
+        };
+        let steps: Vec<Logged> = open.correctable().into_iter().cloned().collect();
+        let mut acts = Vec::new();
+        for (index, (field, step)) in TIMES.into_iter().zip(steps).enumerate() {
+            let typed = self.form.now(field);
+            if typed.trim() == English::default().time_at(step.at, &DeviceZone) {
+                continue;
+            }
+            match form_of::correct(&open, &step, &typed, clock::now(), &DeviceZone) {
+                Ok(act) => {
+                    if let Act::Change { at: Some(at), .. } = &act
+                        && let Some(held) = open.steps.iter_mut().find(|held| held.id == step.id)
+                    {
+                        held.at = *at;
+                    }
+                    acts.push(act);
+                }
+                Err(wrong) => {
+                    self.wrong.set(Some((index, wrong)));
+                    return;
+                }
+            }
+        }
+        self.write(Act::All(acts));
+    }
+
+    fn write(self, act: Act) {
+        if self.busy.get_untracked() {
+            return;
+        }
+        self.busy.set(true);
+        self.wrong.set(None);
+        self.failed.set(false);
+        leptos::task::spawn_local(async move {
+            let done = self.world.act(act, Some(self.form.key())).await;
+            self.busy.try_set(false);
+            if done.is_ok() {
+                self.form.clear();
+                self.correcting.try_set(false);
+            } else {
+                self.failed.try_set(true);
+            }
+        });
+    }
+}
+
+fn tags(open: &Open, now: Instant) -> Vec<TubTag> {
+    let words = English::default();
+    let today = DeviceZone.to_local(now).date;
+    open.cord(now)
+        .into_iter()
+        .map(|step| {
+            let word = match step.standing {
+                Standing::Done => words.step_done(),
+                Standing::Due => words.step_due(),
+                Standing::Late => words.step_late(),
+                Standing::Stop => words.step_now(),
+                Standing::Later | Standing::Care | Standing::NotKnown => "",
+            };
+            let second = match (step.step, open.soak.hay) {
+                (TubStep::Feed, Some(hay)) => words.feeds_like(hay, open.like),
+                (TubStep::InWater, _) => open.lot.clone().unwrap_or_default(),
+                _ => String::new(),
+            };
+            TubTag {
+                state: shape(step.standing),
+                word: word.to_owned(),
+                time: words.moment(step.at, today, &DeviceZone),
+                what: words.tub_step(step.step).to_owned(),
+                second,
+            }
+        })
+        .collect()
+}
