@@ -36,9 +36,10 @@ fn a_score_has_its_age_and_falls_due_again() {
 #[test]
 fn a_sign_stands_until_somebody_says_it_is_gone() {
     let look = |answer: Answer| {
-        let mut signs = Signs::default();
-        signs.strong_pulse = answer;
-        Body::LookOver(crate::forms::look_over::body(&signs))
+        Body::LookOver(crate::forms::look_over::body(&Signs {
+            strong_pulse: answer,
+            ..Signs::default()
+        }))
     };
     let shelf = shelf_of(&[add("moss", &animal("moss"), 0)]);
     let shelf = after(&shelf, &[("l1", "moss", look(Answer::Yes), 1)]);
