@@ -40,15 +40,3 @@ pub fn start() {
     };
     leptos::mount::mount_to(mount, || view! { <Opening /> }).forget();
 }
-
-/// The plan or refusal of every subject of a case, as JSON: the same text as the command prints.
-///
-/// # Errors
-/// The case cannot be read; the text says which record and field.
-#[wasm_bindgen]
-pub fn answer_case(text: &str) -> Result<String, JsValue> {
-    let case = tussock_core::log::Case::read(text)
-        .map_err(|error| JsValue::from_str(&format!("{error:?}")))?;
-    serde_json::to_string_pretty(&case.account())
-        .map_err(|error| JsValue::from_str(&error.to_string()))
-}

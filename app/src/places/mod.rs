@@ -18,7 +18,7 @@ use leptos::prelude::*;
 use std::time::Duration;
 use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
-use tussock_flow::words::{English, HorsesWords, RoundWords, ShedWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, UnitWords};
 
 /// Why the disk could not be opened.
 pub(crate) type Trouble = KeepError;
@@ -82,13 +82,6 @@ fn screen(route: Route) -> AnyView {
         Route::Start => view! { <start::Start /> }.into_any(),
         Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
-        Route::Round => view! { <round::Round /> }.into_any(),
-        Route::Shed => view! { <shed::Shed /> }.into_any(),
-        Route::NewHay => view! { <shed::NewHay /> }.into_any(),
-        Route::Hay(lot) => view! { <shed::Hay lot /> }.into_any(),
-        Route::Nets(animal) => view! { <shed::Nets animal /> }.into_any(),
-        Route::NewTub => view! { <shed::NewTub /> }.into_any(),
-        Route::Tub(tub) => view! { <shed::Tub tub /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }
@@ -100,16 +93,12 @@ pub(crate) fn Places(
     here: Place,
 ) -> impl IntoView {
     let words = English::default();
-    let tabs = [
-        (Place::Round, Drawing::Round, words.round(), Route::Round),
-        (
-            Place::Horses,
-            Drawing::Horses,
-            words.horses(),
-            Route::Horses,
-        ),
-        (Place::Shed, Drawing::Shed, words.shed(), Route::Shed),
-    ]
+    let tabs = [(
+        Place::Horses,
+        Drawing::Horses,
+        words.horses(),
+        Route::Horses,
+    )]
     .into_iter()
     .map(|(place, icon, word, route)| PlaceTab {
         icon,
