@@ -14,6 +14,7 @@ use tussock_core::limits::{Review, intervals};
 use tussock_core::log::bodies::PlanV1;
 use tussock_core::log::{Body, Gathered, Kind, Problem, Record, Wish, gather};
 use tussock_core::plan::Signs;
+use tussock_core::round::published::WEIGH_EVERY;
 use tussock_core::safety::{Refusal, VetUrgency, stops};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
@@ -245,11 +246,6 @@ fn by_age(days: Option<i64>, every: Option<i64>) -> Standing {
     }
 }
 
-/// The weekly check weighs and looks over.
-fn weekly() -> i64 {
-    intervals(tussock_core::animal::Phase::Losing).look_over_days
-}
-
 fn review(of: &Gathered) -> Option<i64> {
     match intervals(of.animal.phase).review {
         Review::EveryDays(days) => Some(days),
@@ -270,7 +266,7 @@ fn weigh(of: &Gathered, weight: Option<&DatedWeight>) -> Step {
         task: Task::Weigh,
         last: weight.cloned().map(Last::Weight),
         days,
-        standing: by_age(days, Some(weekly())),
+        standing: by_age(days, Some(*WEIGH_EVERY)),
     }
 }
 
