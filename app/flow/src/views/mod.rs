@@ -6,3 +6,6 @@ pub mod nets;
 pub mod round;
 pub mod shed;
 pub mod tub;
+
+#[cfg(test)]
+mod morning;

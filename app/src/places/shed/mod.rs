@@ -5,7 +5,9 @@ mod hay_form;
 mod nets;
 mod new_tub;
 mod place;
+mod scale;
 mod tub;
+mod tub_times;
 mod work;
 
 pub use hay::{Hay, NewHay};
