@@ -1,5 +1,6 @@
 //! The shed: nets on the scale, soak tubs, hay.
 
+mod begin;
 mod hay;
 mod hay_form;
 mod nets;

@@ -109,14 +109,10 @@ pub fn Nets(
         busy: RwSignal::new(false),
         entry: Entry::new(),
     };
-    let name = move || {
-        day.with(|day| day.as_ref().map(|day| day.name.clone()))
-            .unwrap_or_default()
-    };
     let head = Signal::derive(move || {
         let of = day.with(|day| day.as_ref().map_or(0, |day| day.nets.len()));
         match next.with(|next| next.as_ref().map(|(nth, _)| *nth)) {
-            Some(nth) => words.net_of(&name(), nth, of),
+            Some(nth) => words.net_of(&scale.name(), nth, of),
             None => words.shed().to_owned(),
         }
     });
@@ -132,29 +128,7 @@ pub fn Nets(
             </ActionRow>
         }
     };
-    let inside = move || {
-        match phase.get() {
-        Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
-        Phase::NoPlan => {
-            let who = work.now.with_untracked(|now| {
-                let (shelf, _) = now.as_ref()?;
-                shelf.animal(&id.get_value()).map(|animal| animal.name)
-            });
-            view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
-        }
-        Phase::Filled => view! {
-            <Sentence said=Signal::derive(move || words.all_weighed(&name(), &scale.when())) />
-            {scale.hung()}
-            <Show when=move || !ahead.get()>
-                <QuietRow>
-                    <Quiet says=words.tomorrows_nets() press=Callback::new(move |()| ahead.set(true)) />
-                </QuietRow>
-            </Show>
-        }
-        .into_any(),
-        Phase::Weigh => scale.weighing(),
-    }
-    };
+    let inside = move || scale.inside(phase.get(), &id.get_value());
     view! {
         <Frame kind=FrameKind::Flow what=head when=when foot=foot>
             <Unread shelf=work.shelf />
@@ -164,6 +138,37 @@ pub fn Nets(
 }
 
 impl Scale {
+    fn inside(self, phase: Phase, id: &AnimalId) -> AnyView {
+        let words = English::default();
+        match phase {
+        Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
+        Phase::NoPlan => {
+            let who = self.work.now.with_untracked(|now| {
+                let (shelf, _) = now.as_ref()?;
+                shelf.animal(id).map(|animal| animal.name)
+            });
+            view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
+        }
+        Phase::Filled => view! {
+            <Sentence said=Signal::derive(move || words.all_weighed(&self.name(), &self.when())) />
+            {self.hung()}
+            <Show when=move || !self.ahead.get()>
+                <QuietRow>
+                    <Quiet says=words.tomorrows_nets() press=Callback::new(move |()| self.ahead.set(true)) />
+                </QuietRow>
+            </Show>
+        }
+        .into_any(),
+        Phase::Weigh => self.weighing(),
+    }
+    }
+
+    fn name(self) -> String {
+        self.day
+            .with(|day| day.as_ref().map(|day| day.name.clone()))
+            .unwrap_or_default()
+    }
+
     fn net(self) -> Option<DayNet> {
         self.next
             .with(|next| next.as_ref().map(|(_, net)| net.clone()))
@@ -183,7 +188,7 @@ impl Scale {
         self.wrong.set(None);
         if self.empty.get_untracked() {
             self.form.set("own", text);
-        } else if let Some(net) = self.next.with_untracked(|next| next.clone()) {
+        } else if let Some(net) = self.next.get_untracked() {
             self.form.set("for", net.1.key.to_string());
             self.form.set("reading", text);
         }

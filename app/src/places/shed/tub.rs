@@ -247,16 +247,13 @@ impl AtTub {
     fn action(self, step: Option<TubStep>) -> AnyView {
         let words = English::default();
         let Some(says) = step.and_then(|step| words.tub_action(step)) else {
-            return match self.seen.get() {
-                Some(TubSeen::Empty(_)) => {
-                    let new = Route::NewTub.to_string();
-                    view! { <Action says=words.start_the_soak() press=new /> }.into_any()
-                }
-                _ => {
-                    let shed = Route::Shed.to_string();
-                    view! { <Action says=words.to_the_shed() press=shed /> }.into_any()
-                }
+            let empty = matches!(self.seen.get(), Some(TubSeen::Empty(_)));
+            let (says, route) = if empty {
+                (words.start_the_soak(), Route::NewTub)
+            } else {
+                (words.to_the_shed(), Route::Shed)
             };
+            return view! { <Action says=says press=route.to_string() /> }.into_any();
         };
         let press = Callback::new(move |()| {
             if self.correcting.get_untracked() {
