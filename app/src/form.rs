@@ -8,7 +8,7 @@ use crate::world::World;
 use leptos::prelude::*;
 use std::collections::BTreeMap;
 use std::time::Duration;
-use tussock_core::units::Instant;
+use tussock_core::units::{Instant, Zone};
 use tussock_flow::rows::Draft;
 
 /// The longest time a key waits to be kept.
@@ -29,6 +29,18 @@ impl Form {
     /// Opens the form of an address and brings its draft back. The screen is drawn at once; the draft fills in what the
     /// person has not typed meanwhile.
     pub fn open(world: World, key: String) -> Self {
+        Self::open_when(world, key, |_| true)
+    }
+
+    /// Opens a form of what is seen on the animal now: a draft of another day is thrown away, for nobody looked today.
+    pub fn open_today(world: World, key: String) -> Self {
+        Self::open_when(world, key, |at| {
+            let day = |at| clock::DeviceZone.to_local(at).date;
+            day(at) == day(clock::now())
+        })
+    }
+
+    fn open_when(world: World, key: String, holds: fn(Instant) -> bool) -> Self {
         let form = Self {
             key: StoredValue::new(key.clone()),
             fields: RwSignal::new(BTreeMap::new()),
@@ -39,6 +51,11 @@ impl Form {
         leptos::task::spawn_local(async move {
             // A disk that does not answer leaves an empty form; saving will say what is wrong.
             if let Ok(Some(draft)) = world.draft(&key).await {
+                if !holds(Instant::from_ms(draft.at)) {
+                    // What is not dropped now is not shown either, and goes with the next save.
+                    let _ = world.drop_draft(&key).await;
+                    return;
+                }
                 form.found.try_set(Some(Instant::from_ms(draft.at)));
                 form.fields.try_update(|fields| {
                     for (name, text) in draft.fields {
@@ -48,6 +65,8 @@ impl Form {
             }
         });
         window_event_listener_untyped("visibilitychange", move |_| form.keep_now());
+        // Another screen within the half second after a key must not lose the key.
+        on_cleanup(move || form.keep_now());
         form
     }
 
@@ -62,6 +81,11 @@ impl Form {
             self.fields
                 .with(|fields| fields.get(name).cloned().unwrap_or_default())
         })
+    }
+
+    /// The raw text of a field as it changes; `None` while nobody touched it.
+    pub fn held(self, name: &str) -> Option<String> {
+        self.fields.with(|fields| fields.get(name).cloned())
     }
 
     /// The raw text of a field, now.

@@ -6,6 +6,12 @@
     unreachable_pub,
     reason = "a component must be as visible as the struct of its props, which the macro makes public"
 )]
+#![allow(
+    clippy::too_many_lines,
+    clippy::needless_pass_by_value,
+    clippy::large_types_passed_by_value,
+    reason = "a component is one view in its order, and the macro hands its props over by value"
+)]
 
 pub mod device;
 pub mod form;
@@ -33,16 +39,4 @@ pub fn start() {
         return;
     };
     leptos::mount::mount_to(mount, || view! { <Opening /> }).forget();
-}
-
-/// The plan or refusal of every subject of a case, as JSON: the same text as the command prints.
-///
-/// # Errors
-/// The case cannot be read; the text says which record and field.
-#[wasm_bindgen]
-pub fn answer_case(text: &str) -> Result<String, JsValue> {
-    let case = tussock_core::log::Case::read(text)
-        .map_err(|error| JsValue::from_str(&format!("{error:?}")))?;
-    serde_json::to_string_pretty(&case.account())
-        .map_err(|error| JsValue::from_str(&error.to_string()))
 }

@@ -7,6 +7,7 @@
 use crate::device::{address, clock, ids, settings};
 use crate::keep::{Keep, KeepError};
 use leptos::prelude::*;
+use leptos::reactive::computed::AsyncDerived;
 use std::cell::Cell;
 use std::rc::Rc;
 use tussock_core::animal::YardId;
@@ -50,6 +51,18 @@ impl From<Problem> for Failed {
     fn from(problem: Problem) -> Self {
         Self::Act(problem)
     }
+}
+
+/// An answer of the disk: `None` while it is read. A plain asynchronous memo, without the resources of servers.
+pub type Reading<T> = AsyncDerived<T, LocalStorage>;
+
+/// Asks anew whenever what the question tracks changes.
+pub fn reading<T, F>(ask: impl Fn() -> F + 'static) -> Reading<T>
+where
+    T: 'static,
+    F: Future<Output = T> + 'static,
+{
+    AsyncDerived::new_unsync(ask)
 }
 
 /// What was saved last and may be taken back.
@@ -108,7 +121,12 @@ impl World {
             .await?
             .unwrap_or_else(|| YARD.to_owned());
         let touched = RwSignal::new(0_u32);
-        keep.listen(move |_| touched.update(|count| *count = count.wrapping_add(1)));
+        let now = RwSignal::new(clock::now());
+        keep.listen(move |_| {
+            // What was just written is not later than now for the screens that read it.
+            now.set(clock::now());
+            touched.update(|count| *count = count.wrapping_add(1));
+        });
         Ok(Self {
             keep: StoredValue::new_local(keep),
             last: StoredValue::new_local(Rc::new(Cell::new(last))),
@@ -116,7 +134,7 @@ impl World {
             yard: StoredValue::new(YardId(yard)),
             example,
             route: RwSignal::new(route),
-            now: RwSignal::new(clock::now()),
+            now,
             touched,
             just: RwSignal::new(None),
             update: RwSignal::new(false),
@@ -142,10 +160,10 @@ impl World {
     pub fn shelf(
         self,
         ranges: impl Fn() -> Vec<Range> + 'static,
-    ) -> LocalResource<Result<Shelf, KeepError>> {
+    ) -> Reading<Result<Shelf, KeepError>> {
         let touched = self.touched;
         let keep = self.keep.get_value();
-        LocalResource::new(move || {
+        reading(move || {
             touched.track();
             let (keep, ranges) = (keep.clone(), ranges());
             async move { read(&keep, &ranges).await }

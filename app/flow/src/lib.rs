@@ -22,6 +22,7 @@
 )]
 
 pub mod acts;
+pub mod example;
 pub mod forms;
 pub mod routes;
 pub mod rows;

@@ -7,6 +7,7 @@
 mod memory;
 mod raw;
 mod tabs;
+mod wait;
 
 use memory::Memory;
 use raw::Raw;
@@ -236,4 +237,12 @@ impl Keep {
 async fn open(name: &str, lost: &Rc<Cell<bool>>) -> Result<Raw, KeepError> {
     let flag = lost.clone();
     raw::open(name, move || flag.set(true)).await
+}
+
+/// Deletes a database of this app by name. It is gone when every tab has let go of it.
+pub fn delete(name: &str) {
+    if let Some(Ok(Some(factory))) = web_sys::window().map(|window| window.indexed_db()) {
+        // A database that cannot be deleted stays, and its banner with it.
+        let _ = factory.delete_database(name);
+    }
 }

@@ -3,20 +3,19 @@
 //! All puts of a batch are issued without an await between them, and "saved" means the transaction's `complete`
 //! event. What a person typed is written with strict durability, which web-sys does not bind: see [`Transact`].
 
+use super::KeepError;
+use super::wait::{answered, completed, failing, opened};
 use js_sys::{Array, Object, Promise, Reflect};
 use tussock_flow::rows::{Range, Row, Writes};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
     IdbCursorDirection, IdbCursorWithValue, IdbDatabase, IdbIndexParameters, IdbKeyRange,
-    IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest, IdbRequest, IdbTransaction,
+    IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest, IdbTransaction,
 };
-
-use super::KeepError;
 
 /// The version of the database's shape. A record's own version is apart from it.
 const SHAPE: u32 = 1;
-
 const RECORDS: &str = "records";
 const PAST: &str = "past";
 const DRAFTS: &str = "drafts";
@@ -110,10 +109,8 @@ fn build(request: &IdbOpenDbRequest) {
         Ok(())
     })();
     if built.is_err() {
-        // A half-built shape is undone by aborting the upgrade; the open request then fails and says so.
-        if let Some(transaction) = request.transaction() {
-            let _ = transaction.abort();
-        }
+        // Aborting undoes a half-built shape; the open request then fails and says so.
+        let _ = request.transaction().map(|transaction| transaction.abort());
     }
 }
 
@@ -196,25 +193,26 @@ impl Raw {
 
     /// Keeps a draft. Relaxed: it is written while typing, and the last keystrokes matter less than a smooth key.
     pub(super) async fn keep_draft(&self, key: &str, json: &str) -> Result<(), KeepError> {
-        let transaction = self.transaction(&[DRAFTS], "readwrite", false)?;
-        let done = completed(&transaction);
-        transaction
-            .object_store(DRAFTS)
-            .and_then(|drafts| drafts.put(&object(&[("key", key.into()), ("json", json.into())])?))
-            .map_err(KeepError::of)?;
-        JsFuture::from(done)
+        let draft = object(&[("key", key.into()), ("json", json.into())]).map_err(KeepError::of)?;
+        self.on_drafts(|drafts| drafts.put(&draft).map(|_| ()))
             .await
-            .map(|_| ())
-            .map_err(KeepError::of)
     }
 
     /// Throws a draft away.
     pub(super) async fn drop_draft(&self, key: &str) -> Result<(), KeepError> {
+        self.on_drafts(|drafts| drafts.delete(&key.into()).map(|_| ()))
+            .await
+    }
+
+    async fn on_drafts(
+        &self,
+        issue: impl FnOnce(&IdbObjectStore) -> Result<(), JsValue>,
+    ) -> Result<(), KeepError> {
         let transaction = self.transaction(&[DRAFTS], "readwrite", false)?;
         let done = completed(&transaction);
         transaction
             .object_store(DRAFTS)
-            .and_then(|drafts| drafts.delete(&JsValue::from_str(key)))
+            .and_then(|drafts| issue(&drafts))
             .map_err(KeepError::of)?;
         JsFuture::from(done)
             .await
@@ -288,12 +286,10 @@ fn put_row(records: &IdbObjectStore, past: &IdbObjectStore, row: &Row) -> Result
     let replaced = records.get(&JsValue::from_str(&row.id))?;
     let (request, past) = (replaced.clone(), past.clone());
     let keep = Closure::once_into_js(move || {
-        if let Ok(old) = request.result()
-            && old.is_object()
-        {
-            // A failing put aborts the whole transaction by itself.
-            let _ = past.put(&old);
-        }
+        // A failing put aborts the whole transaction by itself.
+        let _ = request
+            .result()
+            .map(|old| old.is_object().then(|| past.put(&old)));
     });
     replaced.set_onsuccess(Some(keep.unchecked_ref()));
     records.put(&object_of(row)?)?;
@@ -354,77 +350,6 @@ async fn newest(
         .map_err(KeepError::of)?
         .unchecked_into();
     Ok(found.iter().filter_map(|row| row_of(&row)).collect())
-}
-
-/// A handler that rejects with the request's error.
-fn failing(request: &IdbRequest, reject: js_sys::Function) -> js_sys::Function {
-    let request = request.clone();
-    Closure::once_into_js(move || {
-        let error = request
-            .error()
-            .ok()
-            .flatten()
-            .map_or(JsValue::UNDEFINED, JsValue::from);
-        let _ = reject.call1(&JsValue::NULL, &error);
-    })
-    .unchecked_into()
-}
-
-/// Waits for one request.
-async fn answered(request: &IdbRequest) -> Result<JsValue, KeepError> {
-    let settled = Promise::new(&mut |resolve, reject| {
-        let answer = request.clone();
-        let success = Closure::once_into_js(move || {
-            let _ = resolve.call1(
-                &JsValue::NULL,
-                &answer.result().unwrap_or(JsValue::UNDEFINED),
-            );
-        });
-        request.set_onsuccess(Some(success.unchecked_ref()));
-        request.set_onerror(Some(&failing(request, reject)));
-    });
-    JsFuture::from(settled).await.map_err(KeepError::of)
-}
-
-/// Waits for an open request; being blocked by another tab is an answer, not a wait without end.
-async fn opened(request: &IdbOpenDbRequest) -> Result<JsValue, KeepError> {
-    let settled = Promise::new(&mut |resolve, reject| {
-        let answer = request.clone();
-        let success = Closure::once_into_js(move || {
-            let _ = resolve.call1(
-                &JsValue::NULL,
-                &answer.result().unwrap_or(JsValue::UNDEFINED),
-            );
-        });
-        request.set_onsuccess(Some(success.unchecked_ref()));
-        let blocked_reject = reject.clone();
-        let blocked = Closure::once_into_js(move || {
-            let _ = blocked_reject.call1(&JsValue::NULL, &JsValue::from_str(super::BLOCKED));
-        });
-        request.set_onblocked(Some(blocked.unchecked_ref()));
-        request.set_onerror(Some(&failing(request, reject)));
-    });
-    JsFuture::from(settled).await.map_err(KeepError::of)
-}
-
-/// Settles on `complete`, or fails on `abort` and `error`.
-fn completed(transaction: &IdbTransaction) -> Promise {
-    Promise::new(&mut |resolve, reject| {
-        let complete = Closure::once_into_js(move || {
-            let _ = resolve.call0(&JsValue::NULL);
-        });
-        transaction.set_oncomplete(Some(complete.unchecked_ref()));
-        let failed = transaction.clone();
-        let abort = Closure::<dyn Fn()>::new(move || {
-            let error = failed
-                .error()
-                .map_or_else(|| JsValue::from_str("AbortError"), JsValue::from);
-            let _ = reject.call1(&JsValue::NULL, &error);
-        })
-        .into_js_value();
-        transaction.set_onabort(Some(abort.unchecked_ref()));
-        transaction.set_onerror(Some(abort.unchecked_ref()));
-    })
 }
 
 fn object(fields: &[(&str, JsValue)]) -> Result<JsValue, JsValue> {

@@ -43,7 +43,7 @@ pub fn Action(
 }
 
 /// The way back out of a flow.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Copy)]
 pub struct Back {
     /// What a screen reader says for it.
     pub name: Signal<String>,

@@ -21,6 +21,13 @@ pub enum FrameWidth {
     Desk,
 }
 
+/// What stands over every screen, given once as a context: the banner of the invented yard.
+#[derive(Clone)]
+pub struct FrameBanner(
+    /// The banner; nothing where there is none.
+    pub ViewFn,
+);
+
 /// A screen. `foot` holds, top to bottom, quiet links, the undo line and the action row; `places` the place bar.
 #[component]
 pub fn Frame(
@@ -35,9 +42,6 @@ pub fn Frame(
     /// The head at the right: when, or whose.
     #[prop(optional, into)]
     when: MaybeProp<String>,
-    /// The banner over everything.
-    #[prop(optional, into)]
-    banner: ViewFn,
     /// What stays at the foot.
     #[prop(optional, into)]
     foot: ViewFn,
@@ -57,7 +61,7 @@ pub fn Frame(
     };
     view! {
         <div class="frame" data-frame=kind data-width=width>
-            {banner.run()}
+            {use_context::<FrameBanner>().map(|FrameBanner(banner)| banner.run())}
             <header class="head">
                 <p class="head-what">{what}</p>
                 {move || when.get().map(|text| view! { <p class="head-when">{text}</p> })}

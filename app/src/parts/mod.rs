@@ -5,15 +5,26 @@
 //! callback. Looks stand in `public/styles.css` under the class names used here; no part sets a `style` attribute,
 //! which the content security policy would refuse.
 
+#![allow(
+    unreachable_pub,
+    reason = "the component macro leaves a public function in each file beside the one that is re-exported"
+)]
+#![allow(
+    clippy::needless_pass_by_value,
+    reason = "props are handed over by value"
+)]
+
 mod action;
 mod banner;
 mod caution;
 mod choice;
 mod cord;
+mod cut;
 mod field;
 mod frame;
 mod icon;
 mod ids;
+mod key;
 mod net_scale;
 mod pad;
 mod picture;
@@ -38,9 +49,11 @@ pub use banner::Banner;
 pub use caution::Caution;
 pub use choice::{Choice, Offer, Several};
 pub use cord::{Cord, Hang, Hung, HungTag};
+pub use cut::{CutDrawing, SiteCord, SiteCords};
 pub use field::{Field, Keyboard};
-pub use frame::{Frame, FrameKind, FrameWidth};
+pub use frame::{Frame, FrameBanner, FrameKind, FrameWidth};
 pub use icon::{Drawing, Icon};
+pub use key::WideKey;
 pub use net_scale::NetScale;
 pub use pad::{Key, Pad, PadCell};
 pub use picture::Picture;

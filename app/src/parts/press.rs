@@ -4,7 +4,7 @@ use leptos::ev::MouseEvent;
 use leptos::prelude::*;
 
 /// Where a press leads: to a route, as a real link, or to an act.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Copy)]
 pub enum Press {
     /// Opens a route, for example `#/round`.
     Route(Signal<String>),

@@ -58,7 +58,7 @@ pub fn Question(
 ) -> impl IntoView {
     let group = ids::fresh("question");
     let label = ids::fresh("question-text");
-    let named = label.clone();
+    let labelled = label.clone();
     let keys = Answer::ALL
         .into_iter()
         .map(|answer| {
@@ -76,7 +76,7 @@ pub fn Question(
         })
         .collect_view();
     view! {
-        <div class="question" role="radiogroup" aria-labelledby=named>
+        <div class="question" role="radiogroup" aria-labelledby=labelled>
             <div class="question-in">
                 <p class="question-text" id=label>{text}</p>
                 <div class="keys">{keys}</div>

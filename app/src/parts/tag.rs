@@ -6,7 +6,7 @@ use super::press::once;
 use super::{Press, State, StateShape};
 
 /// The eyelet of a job, which ticks it.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Copy)]
 pub struct Tick {
     /// What a screen reader says for it, for example "Done: lift out tub 2".
     pub name: Signal<String>,

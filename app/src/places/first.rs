@@ -3,7 +3,7 @@
 use super::Trouble;
 use crate::device::address;
 use crate::parts::{Action, ActionRow, Frame, FrameKind, Sentence, shell};
-use crate::world::World;
+use crate::world::{World, reading};
 use leptos::prelude::*;
 use tussock_core::log::Kind;
 use tussock_flow::routes::Route;
@@ -13,7 +13,7 @@ use tussock_flow::words::{English, HorsesWords};
 #[component]
 pub fn Home() -> impl IntoView {
     let world = World::here();
-    let holds = LocalResource::new(move || async move { world.holds(Kind::Animal.word()).await });
+    let holds = reading(move || world.holds(Kind::Animal.word()));
     move || {
         holds.get().map(|holds| match holds {
             Ok(true) => {

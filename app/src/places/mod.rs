@@ -1,21 +1,24 @@
 //! The screens, a folder a place, and the way from an address to its screen.
 
+pub mod example;
 pub mod first;
 pub mod horses;
+pub mod plan;
 pub mod round;
 pub mod shed;
+pub mod start;
 
 use crate::device::{address, clock, settings};
 use crate::form::Form;
 use crate::keep::KeepError;
 use crate::parts::{Caution, Drawing, PlaceBar, PlaceTab, Undo, shell};
-use crate::world::World;
+use crate::world::{Reading, World, reading};
 use leptos::ev;
 use leptos::prelude::*;
 use std::time::Duration;
-use tussock_flow::routes::{Place, Route};
+use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
-use tussock_flow::words::{English, HorsesWords, RoundWords, ShedWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, UnitWords};
 
 /// Why the disk could not be opened.
 pub(crate) type Trouble = KeepError;
@@ -23,7 +26,7 @@ pub(crate) type Trouble = KeepError;
 /// Opens the disk while the shell is on the screen, then draws the app in its place.
 #[component]
 pub fn Opening() -> impl IntoView {
-    let opened = LocalResource::new(|| async {
+    let opened = reading(|| async {
         let route = address::here();
         World::open(settings::example() || route == Route::Example, route).await
     });
@@ -42,6 +45,7 @@ pub fn App(
     world: World,
 ) -> impl IntoView {
     provide_context(world);
+    provide_context(example::banner(world));
     window_event_listener(ev::hashchange, move |_| world.route.set(address::here()));
     // The beat of the countdowns; what they show is reckoned from instants, so a missed beat loses nothing.
     if let Ok(beat) =
@@ -51,26 +55,33 @@ pub fn App(
     }
     window_event_listener_untyped("visibilitychange", move |_| world.now.set(clock::now()));
     window_event_listener_untyped(shell::UPDATE, move |_| world.update.set(true));
-    move || screen(world)
+    // The walk-round is one screen and one form: it follows its own steps.
+    let shown = Memo::new(move |_| match world.route.get() {
+        Route::Condition(animal, _) => Route::Condition(animal, Step::FIRST),
+        route => route,
+    });
+    move || screen(shown.get())
 }
 
-fn screen(world: World) -> AnyView {
-    let route = world.route.get();
+fn screen(route: Route) -> AnyView {
     if route != Route::Home {
         shell::show_app();
     }
     match route {
         Route::Home => view! { <first::Home /> }.into_any(),
+        Route::Example => view! { <example::Example /> }.into_any(),
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
+        Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
         Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
-        Route::Round => view! { <round::Round /> }.into_any(),
-        Route::Shed => view! { <shed::Shed /> }.into_any(),
-        Route::NewHay => view! { <shed::NewHay /> }.into_any(),
-        Route::Hay(lot) => view! { <shed::Hay lot /> }.into_any(),
-        Route::Nets(animal) => view! { <shed::Nets animal /> }.into_any(),
-        Route::NewTub => view! { <shed::NewTub /> }.into_any(),
-        Route::Tub(tub) => view! { <shed::Tub tub /> }.into_any(),
+        Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
+        Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
+        Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
+        Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
+        Route::Group(group) => view! { <horses::Group group /> }.into_any(),
+        Route::Start => view! { <start::Start /> }.into_any(),
+        Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
+        Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }
@@ -82,16 +93,12 @@ pub(crate) fn Places(
     here: Place,
 ) -> impl IntoView {
     let words = English::default();
-    let tabs = [
-        (Place::Round, Drawing::Round, words.round(), Route::Round),
-        (
-            Place::Horses,
-            Drawing::Horses,
-            words.horses(),
-            Route::Horses,
-        ),
-        (Place::Shed, Drawing::Shed, words.shed(), Route::Shed),
-    ]
+    let tabs = [(
+        Place::Horses,
+        Drawing::Horses,
+        words.horses(),
+        Route::Horses,
+    )]
     .into_iter()
     .map(|(place, icon, word, route)| PlaceTab {
         icon,
@@ -131,7 +138,7 @@ pub(crate) fn Saving(
 #[component]
 pub(crate) fn Unread(
     /// The records.
-    shelf: LocalResource<Result<Shelf, KeepError>>,
+    shelf: Reading<Result<Shelf, KeepError>>,
 ) -> impl IntoView {
     let words = English::default();
     move || {

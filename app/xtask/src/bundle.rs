@@ -102,12 +102,12 @@ fn compile(compiler: &Compiler, make: Make) -> Result<PathBuf> {
         .join("tussock_app.wasm"))
 }
 
-/// Runs wasm-bindgen when what it reads or this tool has changed, and returns the folder it wrote to.
+/// Runs wasm-bindgen when what it reads or the lock file, which has its version, has changed, and returns the folder it wrote to.
 fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Result<PathBuf> {
     let out = folders.kept("bound").join(make.folder());
-    let bytes = std::fs::read(wasm).with_context(|| format!("cannot read {}", wasm.display()))?;
+    let bytes = read(wasm)?;
     let stamp = Stamp::new("wasm-bindgen", &compiler.version.commit)
-        .part(&std::fs::read(std::env::current_exe()?)?)
+        .part(&read(&folders.root.join("Cargo.lock"))?)
         .part(make.profile().as_bytes())
         .part(&bytes)
         .text();
@@ -128,10 +128,14 @@ fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Resu
         .remove_producers_section(make == Make::Web)
         .generate_output()
         .context("wasm-bindgen failed")?;
-    if let Some(name) = output
+    let inline = output
         .snippets()
-        .keys()
+        .iter()
+        .filter(|(_, scripts)| !scripts.is_empty())
+        .map(|(name, _)| name);
+    if let Some(name) = inline
         .chain(output.local_modules().keys())
+        .chain(output.npm_dependencies().keys())
         .next()
     {
         bail!(
@@ -146,12 +150,11 @@ fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Resu
 /// Runs wasm-opt on what wasm-bindgen wrote, when that or the tool has changed, and returns the file it wrote.
 fn optimise(folders: &Folders, compiler: &Compiler, node: &Node, bound: &Path) -> Result<PathBuf> {
     let package = folders.e2e().join("node_modules/binaryen");
-    let manifest = std::fs::read(package.join("package.json"))
-        .context("npm package `binaryen` is not installed")?;
+    let manifest = read(&package.join("package.json"))?;
     let stamp = Stamp::new("wasm-opt", &compiler.version.commit)
         .part(&manifest)
         .part(WASM_OPT.join(" ").as_bytes())
-        .part(&std::fs::read(bound)?)
+        .part(&read(bound)?)
         .text();
     let out = folders.kept("optimised");
     let (done, kept) = (out.join("app.wasm"), out.join("stamp"));
@@ -175,11 +178,12 @@ fn optimise(folders: &Folders, compiler: &Compiler, node: &Node, bound: &Path) -
 }
 
 fn load(bound: &Path, wasm: &Path) -> Result<Files> {
-    let read = |path: &Path| {
-        std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))
-    };
     Ok(Files::from([
         ("app.js".to_owned(), read(&bound.join("app.js"))?),
         ("app.wasm".to_owned(), read(wasm)?),
     ]))
+}
+
+fn read(path: &Path) -> Result<Vec<u8>> {
+    std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))
 }

@@ -11,6 +11,8 @@ pub(crate) struct Folders {
     pub(crate) root: PathBuf,
     /// cargo's target folder.
     pub(crate) target: PathBuf,
+    /// This tool's own program, asked for at the start, before a build can put another in its place.
+    pub(crate) tool: PathBuf,
 }
 
 impl Folders {
@@ -30,7 +32,11 @@ impl Folders {
             .context("run this inside a clone of Tussock")?;
         let target = std::env::var_os("CARGO_TARGET_DIR")
             .map_or_else(|| root.join("target"), |dir| here.join(dir));
-        Ok(Self { root, target })
+        Ok(Self {
+            root,
+            target,
+            tool: std::env::current_exe()?,
+        })
     }
 
     /// What is served as it is.

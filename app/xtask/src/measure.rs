@@ -26,7 +26,7 @@ pub(crate) fn measure(folders: &Folders) -> Result<()> {
     dist::dist(folders, &compiler, &mut steps, None, &out)?;
     let node = Node::find(folders)?;
     let browser = steps.run("browser", || chromium::find(folders, &node))?;
-    let host = Host::start(&out)?;
+    let host = Host::start(&folders.tool, &out)?;
     let mut answers = Vec::new();
     for visit in 1..=VISITS {
         answers.push(steps.run(&format!("visit {visit} of {VISITS}"), || {
@@ -56,8 +56,8 @@ struct Host {
 }
 
 impl Host {
-    fn start(dir: &Path) -> Result<Self> {
-        let mut child = Command::new(std::env::current_exe()?)
+    fn start(tool: &Path, dir: &Path) -> Result<Self> {
+        let mut child = Command::new(tool)
             .arg("host")
             .arg("--dir")
             .arg(dir)

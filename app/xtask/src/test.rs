@@ -77,7 +77,7 @@ fn browser(folders: &Folders, all: bool, steps: &mut Steps, dist: &Path) -> Resu
         let mut walks = script(&["node_modules/@playwright/test/cli.js", "test"]);
         loops(&mut walks, all);
         walks
-            .env("TUSSOCK_XTASK", std::env::current_exe()?)
+            .env("TUSSOCK_XTASK", &folders.tool)
             .env("TUSSOCK_DIST", dist)
             .env("TUSSOCK_OUT", folders.kept("e2e"))
             .env(chromium::VARIABLE, chromium);

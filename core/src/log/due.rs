@@ -3,6 +3,7 @@
 use super::bodies::base::JobKey;
 use super::bodies::{Body, PlanV1, SoakStart, SoakStep, soak_times};
 use super::envelope::Record;
+use super::error::{LogError, Path};
 use super::gather::{Entry, Problem};
 use super::subject::Subject as About;
 use crate::animal::{AnimalId, Answer, Group, GroupId, VetWord, YardId};
@@ -269,17 +270,14 @@ impl<'a, Z: Zone> Yard<'a, Z> {
             if times.ended.is_some() {
                 continue;
             }
-            let recipe = match start.recipe.recipe() {
-                Ok(recipe) => recipe,
-                Err(error) => {
-                    problems.push(Problem::Soak {
-                        record: entry.record.id.clone(),
-                        error,
-                    });
-                    // The hay is in the water all the same: it must be thrown away in time.
-                    Recipe::usual(start.recipe.water)
-                }
-            };
+            if let Err(range) = Recipe::MINUTES.check(start.recipe.minutes.get() as f64) {
+                let root = Path::Record(entry.record.id.0.as_str());
+                let place = root.key("body.happened.start.recipe.minutes").place();
+                problems.push(Problem::Log(LogError::OutOfRange { place, range }));
+            }
+            // The hay is in the water all the same, and must be thrown away in time.
+            let recipe = start.recipe.recipe();
+            let recipe = recipe.unwrap_or_else(|_| Recipe::usual(start.recipe.water));
             soaks.push(OpenSoak {
                 recipe,
                 times,
@@ -388,3 +386,6 @@ fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -> IssuedPla
             .collect(),
     }
 }
+
+#[cfg(test)]
+mod tests;

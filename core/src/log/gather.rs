@@ -7,7 +7,7 @@ use super::bodies::{Body, Condition, PlanV1, ReadingV1};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
-use crate::animal::{Animal, AnimalId, Group, GroupId, VetWord};
+use crate::animal::{Animal, AnimalId, Answer, Group, GroupId, VetWord};
 use crate::assess::{
     AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
 };
@@ -18,7 +18,6 @@ use crate::plan::{
     Soaking, draft, group,
 };
 use crate::ration::Food;
-use crate::soak::SoakError;
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 
@@ -27,13 +26,6 @@ use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 pub enum Problem {
     /// A field of it.
     Log(LogError),
-    /// Water and time of a soak that the room `soak` refuses.
-    Soak {
-        /// The record.
-        record: RecordId,
-        /// Why.
-        error: SoakError,
-    },
     /// A reading or a score that the room `assess` refuses.
     Assess {
         /// The record.
@@ -309,24 +301,30 @@ fn weights(
     (weights, tape)
 }
 
+/// The last look-over. A sign that was seen stands until somebody looks again and says it is gone: a look-over that left
+/// its line out does not take it away.
 fn look_over(own: &[&Entry<'_>], local: &impl Fn(&Entry<'_>) -> LocalDate) -> LookedOver {
-    own.iter()
-        .rev()
-        .find_map(|entry| match &entry.body {
-            Body::LookOver(body) => Some(LookedOver {
-                on: Some(local(entry)),
-                signs: Signs {
-                    gait: body.gait,
-                    stance: body.stance,
-                    turning: body.turning,
-                    shifting_weight: body.shifting_weight,
-                    strong_pulse: body.strong_pulse,
-                    foot_pain: body.foot_pain,
-                    warm_hoof: body.warm_hoof,
-                    lying_more: body.lying_more,
-                },
-            }),
-            _ => None,
-        })
-        .unwrap_or_default()
+    let stands = |before: Answer, now: Answer| match (before, now) {
+        (Answer::Yes, Answer::NotKnown) => Answer::Yes,
+        (_, now) => now,
+    };
+    own.iter().fold(LookedOver::default(), |last, entry| {
+        let Body::LookOver(body) = &entry.body else {
+            return last;
+        };
+        let before = last.signs;
+        LookedOver {
+            on: Some(local(entry)),
+            signs: Signs {
+                gait: stands(before.gait, body.gait),
+                stance: stands(before.stance, body.stance),
+                turning: stands(before.turning, body.turning),
+                shifting_weight: stands(before.shifting_weight, body.shifting_weight),
+                strong_pulse: stands(before.strong_pulse, body.strong_pulse),
+                foot_pain: stands(before.foot_pain, body.foot_pain),
+                warm_hoof: stands(before.warm_hoof, body.warm_hoof),
+                lying_more: stands(before.lying_more, body.lying_more),
+            },
+        }
+    })
 }

@@ -38,7 +38,7 @@ pub(super) fn days_away<Z: Zone>(
         .filter(|at| *at < first)
         .max();
     let quiet = of.now.since(before.unwrap_or(first));
-    (*AWAY_AFTER < quiet).then(|| DaysAway {
+    (*AWAY_AFTER < quiet).then_some(DaysAway {
         from,
         to,
         key: Key::Away { from, to },

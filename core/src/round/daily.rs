@@ -36,7 +36,7 @@ impl<'a> Plans<'a> {
         self.0.values().filter_map(move |plans| {
             let mut holding = plans.iter().copied().filter(|plan| plan.from <= day);
             let first = holding.next()?;
-            Some((holding.last().unwrap_or(first), first.issued))
+            Some((holding.next_back().unwrap_or(first), first.issued))
         })
     }
 }
@@ -72,9 +72,10 @@ pub(super) struct Planned {
 }
 
 impl Planned {
-    /// Whether it shows.
+    /// Whether it shows. A net whose soak is open does, however far off its visit is.
     pub(super) fn is_open(&self) -> bool {
-        !self.answered && !self.expired && self.falls_due <= self.horizon
+        let in_sight = self.falls_due <= self.horizon || self.job.soak.is_some();
+        !self.answered && !self.expired && in_sight
     }
 }
 
@@ -82,6 +83,7 @@ impl Planned {
 pub(super) fn planned<Z: Zone>(
     of: &RoundFor<'_, Z>,
     plans: &Plans<'_>,
+    soaks: &[&OpenSoak],
     answers: &Answers<'_>,
 ) -> Vec<Planned> {
     let today = of.today();
@@ -98,19 +100,19 @@ pub(super) fn planned<Z: Zone>(
                 day,
                 horizon,
             };
-            let kept = jobs.all(of.soaks);
+            let kept = jobs.all(soaks);
             found.extend(kept.into_iter().filter(|job| since <= job.visit_at));
         }
     }
     for job in &mut found {
         job.answered = answers.has(&job.job.key);
     }
-    settle_soaks(&mut found, of.soaks);
+    settle_soaks(&mut found, soaks);
     expire(&mut found, of.now);
-    found.iter_mut().for_each(|planned| {
+    for planned in &mut found {
         let job = &mut planned.job;
         job.state = Window::of(job.kind, job.due).state(job.due, of.now);
-    });
+    }
     found
 }
 
@@ -133,7 +135,7 @@ struct DayOf<'a, Z> {
 }
 
 impl<Z: Zone> DayOf<'_, Z> {
-    fn all(&self, soaks: &[OpenSoak]) -> Vec<Planned> {
+    fn all(&self, soaks: &[&OpenSoak]) -> Vec<Planned> {
         let visits = visits(self.plan);
         let mut jobs = Vec::new();
         for (number, time) in (1..).zip(&visits) {
@@ -141,7 +143,7 @@ impl<Z: Zone> DayOf<'_, Z> {
             let soaked: Vec<&PlannedNet> = nets.clone().filter(|net| net.soaked).collect();
             let start = (!soaked.is_empty()).then(|| self.start(number, *time, &soaked));
             let open = start.as_ref().and_then(|start| {
-                soaks.iter().find(|soak| {
+                soaks.iter().copied().find(|soak| {
                     soak.started_by.as_ref() == Some(&start.job.key) && soak.times.ended.is_none()
                 })
             });
@@ -254,7 +256,7 @@ fn is_net_of(job: &Job, start: &Job) -> bool {
 }
 
 /// A start is answered with the soak that it began, or when all its nets were hung or otherwise answered.
-fn settle_soaks(jobs: &mut [Planned], soaks: &[OpenSoak]) {
+fn settle_soaks(jobs: &mut [Planned], soaks: &[&OpenSoak]) {
     let settled: Vec<usize> = jobs
         .iter()
         .enumerate()

@@ -2,7 +2,7 @@
 
 use super::answers::Answers;
 use super::daily::Planned;
-use super::input::{OpenSoak, RoundFor};
+use super::input::OpenSoak;
 use super::job::Job;
 use super::key::{JobKind, Key};
 use super::state::Window;
@@ -11,15 +11,16 @@ use crate::units::Instant;
 
 /// The jobs of the soaks that are not over. They stay until they are done, save that hay past its time is only thrown
 /// away.
-pub(super) fn jobs<Z>(
-    of: &RoundFor<'_, Z>,
+pub(super) fn jobs(
+    now: Instant,
+    soaks: &[&OpenSoak],
     planned: &[Planned],
     answers: &Answers<'_>,
 ) -> Vec<Job> {
-    of.soaks
+    soaks
         .iter()
         .filter(|soak| soak.times.ended.is_none())
-        .flat_map(|soak| of_soak(soak, of.now, planned, answers))
+        .flat_map(|soak| of_soak(soak, now, planned, answers))
         .collect()
 }
 

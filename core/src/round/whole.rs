@@ -3,7 +3,7 @@
 use super::answers::Answers;
 use super::away::days_away;
 use super::daily::{Plans, planned};
-use super::input::{Answered, RoundFor};
+use super::input::{Answered, OpenSoak, RoundFor};
 use super::job::{Job, JobState, Round};
 use super::{tubs, watch};
 use crate::units::Zone;
@@ -16,8 +16,9 @@ pub fn round<Z: Zone>(of: &RoundFor<'_, Z>) -> Round {
     let answers = Answers::of(of.answered, of.zone);
     let plans = Plans::of(of.plans);
     let away = days_away(of, &plans, &answers);
-    let planned = planned(of, &plans, &answers);
-    let mut jobs = tubs::jobs(of, &planned, &answers);
+    let soaks = soaks(of.soaks);
+    let planned = planned(of, &plans, &soaks, &answers);
+    let mut jobs = tubs::jobs(of.now, &soaks, &planned, &answers);
     jobs.extend(watch::jobs(of, &plans, &answers));
     jobs.extend(
         planned
@@ -39,6 +40,12 @@ pub fn round<Z: Zone>(of: &RoundFor<'_, Z>) -> Round {
         away,
         done: done(of),
     }
+}
+
+/// The soaks; one that is listed twice counts as it is listed first.
+fn soaks(listed: &[OpenSoak]) -> Vec<&OpenSoak> {
+    let mut seen = BTreeSet::new();
+    listed.iter().filter(|soak| seen.insert(&soak.id)).collect()
 }
 
 /// Late first, then by time.

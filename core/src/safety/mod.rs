@@ -3,6 +3,8 @@
 //! [`judge`] is the only way from a [`Draft`] to a [`Plan`]: `Plan` has no other constructor, so nothing unjudged can be
 //! shown, kept or exported. A refusal says why and what to do meanwhile; forage is never taken away by it.
 //!
+//! [`stops`] says what is wrong with an animal before there is any plan.
+//!
 //! This is no diagnosis and no treatment: it defers to the vet, and gives no drug doses.
 
 mod caution;
@@ -12,4 +14,4 @@ mod refusal;
 
 pub use caution::{Caution, cautions};
 pub use judge::{GroupPlan, GroupVerdict, Plan, SafetyVerdict, judge, judge_group};
-pub use refusal::{Meanwhile, Refusal, Refused, VetUrgency};
+pub use refusal::{Meanwhile, Refusal, Refused, VetUrgency, stops};

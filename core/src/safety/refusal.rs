@@ -1,10 +1,10 @@
 //! When there is no plan: why, how urgent the vet is, and what to do meanwhile.
 
 use super::published::OFF_FEED_HOURS;
-use crate::animal::{Answer, Appetite, Handful, Laminitis, Phase, Ppid, State, VetFlag};
+use crate::animal::{Animal, Answer, Appetite, Handful, Laminitis, Phase, Ppid, State, VetFlag};
 use crate::forage::{Fault, Hazard};
 use crate::limits::EnergyVerdict;
-use crate::plan::Draft;
+use crate::plan::{Draft, Signs};
 use crate::units::{DryMatter, Instant, PartOfBody, Span};
 
 /// How soon the vet is rung.
@@ -106,11 +106,15 @@ pub struct Refused {
 impl Refusal {
     /// How soon the vet is rung for it.
     pub fn vet(&self, draft: &Draft) -> Option<VetUrgency> {
+        self.vet_for(&draft.animal)
+    }
+
+    fn vet_for(&self, animal: &Animal) -> Option<VetUrgency> {
         match self {
             Self::GotAtGrain | Self::EscapedOntoGrass => Some(VetUrgency::Now),
             Self::OffFeed {
                 past_the_latest, ..
-            } => Some(if *past_the_latest || off_feed_is_now(draft) {
+            } => Some(if *past_the_latest || off_feed_is_now(animal) {
                 VetUrgency::Now
             } else {
                 VetUrgency::ThisMorning
@@ -130,8 +134,7 @@ impl Refusal {
 }
 
 /// Practice rule 14: those in which being off feed is for the vet now.
-fn off_feed_is_now(draft: &Draft) -> bool {
-    let animal = &draft.animal;
+fn off_feed_is_now(animal: &Animal) -> bool {
     let Appetite::Off { handful, dull, .. } = animal.health.appetite else {
         return false;
     };
@@ -143,11 +146,26 @@ fn off_feed_is_now(draft: &Draft) -> bool {
     endangered && (handful != Handful::Eaten || dull == Answer::Yes)
 }
 
-/// Every reason against a draft, in no order.
-pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
-    let animal = &draft.animal;
+/// What stops an animal by its health and its last look-over alone, the most urgent first, before there is any plan.
+///
+/// `vets_word` says whether a vet's word for it holds today.
+pub fn stops(
+    animal: &Animal,
+    signs: &Signs,
+    vets_word: bool,
+    now: Instant,
+) -> Vec<(Refusal, VetUrgency)> {
+    let mut found: Vec<(Refusal, VetUrgency)> = by_health(animal, *signs, vets_word, now)
+        .into_iter()
+        .filter_map(|why| why.vet_for(animal).map(|vet| (why, vet)))
+        .collect();
+    found.sort_by_key(|(_, vet)| std::cmp::Reverse(*vet));
+    found
+}
+
+/// The reasons that lie in its health and its last look-over.
+fn by_health(animal: &Animal, signs: Signs, vets_word: bool, now: Instant) -> Vec<Refusal> {
     let health = &animal.health;
-    let vets_word = !draft.words.is_empty();
     let mut found = Vec::new();
     if let Appetite::Off {
         last_seen_eating,
@@ -155,7 +173,7 @@ pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
         dull,
     } = health.appetite
     {
-        let since = last_seen_eating.map(|at| draft.now.since(at));
+        let since = last_seen_eating.map(|at| now.since(at));
         let past = since.is_some_and(|since| Span::hours(*OFF_FEED_HOURS) <= since);
         // It eats what is held out and is bright: it refused this hay, not food. That is a caution.
         if handful != Handful::Eaten || dull == Answer::Yes {
@@ -179,14 +197,20 @@ pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
     } else if matches!(animal.phase, Phase::Episode | Phase::Recovering) && !vets_word {
         found.push(Refusal::EpisodeWithoutWord);
     }
-    if draft.look_over.signs.for_the_vet() && !vets_word {
+    if signs.for_the_vet() && !vets_word {
         found.push(Refusal::LaminitisSign);
-    } else if draft.look_over.signs.look_again()
-        && matches!(health.laminitis, Laminitis::Ever { .. })
-        && !vets_word
+    } else if signs.look_again() && matches!(health.laminitis, Laminitis::Ever { .. }) && !vets_word
     {
         found.push(Refusal::WarmHoofAfterLaminitis);
     }
+    found
+}
+
+/// Every reason against a draft, in no order.
+pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
+    let animal = &draft.animal;
+    let vets_word = !draft.words.is_empty();
+    let mut found = by_health(animal, draft.look_over.signs, vets_word, draft.now);
     if animal.state != State::Adult {
         found.push(Refusal::NotPlannedHere(animal.state));
     }

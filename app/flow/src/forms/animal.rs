@@ -97,7 +97,7 @@ const fn of_log(_: &LogError) -> Wrong {
     Wrong::NoName
 }
 
-fn optional<T>(
+pub(crate) fn optional<T>(
     text: &str,
     read: impl Fn(&str) -> Result<T, ParseError>,
 ) -> Result<Option<T>, ParseError> {
@@ -108,7 +108,7 @@ fn optional<T>(
     }
 }
 
-fn read_height(text: &str) -> Result<Length, ParseError> {
+pub(crate) fn read_height(text: &str) -> Result<Length, ParseError> {
     let height = length(text, LengthUnit::Cm)?;
     HEIGHT.check(height.to_cm())?;
     Ok(height)
@@ -118,7 +118,7 @@ fn read_height(text: &str) -> Result<Length, ParseError> {
     clippy::cast_possible_truncation,
     reason = "a whole year within its bounds"
 )]
-fn read_year(text: &str) -> Result<i32, ParseError> {
+pub(crate) fn read_year(text: &str) -> Result<i32, ParseError> {
     let year = BORN.check(number(text)?)?;
     if year.fract() > 0.0 {
         return Err(ParseError::NotANumber {

@@ -10,7 +10,7 @@ use tussock_core::units::{Instant, LocalDate, Zone};
 /// The most animals, lots and other things of a yard that one screen asks for.
 const OF_A_YARD: u32 = 200;
 /// The most records about one animal that one screen asks for.
-const OF_ONE: u32 = 200;
+const OF_ONE: u32 = 1000;
 
 /// What the list asks the disk for.
 pub fn list_needs() -> Vec<Range> {
@@ -19,11 +19,15 @@ pub fn list_needs() -> Vec<Range> {
 
 /// What the screens beside one animal ask the disk for: its own records and what the yard has.
 pub fn one_needs(animal: &AnimalId) -> Vec<Range> {
-    let mut ranges = vec![Range::Subject {
-        subject: animal.as_str().to_owned(),
-        from: 0,
-        limit: OF_ONE,
-    }];
+    // The animal itself is the oldest record about it, and never drops out behind its readings.
+    let mut ranges = vec![
+        Range::One(animal.as_str().to_owned()),
+        Range::Subject {
+            subject: animal.as_str().to_owned(),
+            from: 0,
+            limit: OF_ONE,
+        },
+    ];
     ranges.extend(yard_needs());
     ranges
 }
@@ -48,10 +52,15 @@ pub fn yard_needs() -> Vec<Range> {
 }
 
 fn kind(kind: &Kind) -> Range {
+    kind_of_limit(kind, OF_A_YARD)
+}
+
+/// The newest records of a kind, at most so many.
+pub(crate) fn kind_of_limit(kind: &Kind, limit: u32) -> Range {
     Range::Kind {
         kind: kind.word().to_owned(),
         from: 0,
-        limit: OF_A_YARD,
+        limit,
     }
 }
 

@@ -2,7 +2,6 @@
 
 use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Problem, Shape};
-use tussock_core::soak::Water;
 
 /// Words for records.
 pub trait LogWords {
@@ -34,6 +33,4 @@ pub trait LogWords {
     fn food_use(&self, food_use: FoodUse) -> &'static str;
     /// What the shares on a label are of.
     fn label_basis(&self, basis: LabelBasis) -> &'static str;
-    /// The water of a soak.
-    fn soak_water(&self, water: Water) -> &'static str;
 }

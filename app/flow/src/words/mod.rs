@@ -10,15 +10,22 @@
 
 mod animal;
 mod assess;
+mod beside;
+mod condition;
 mod day;
+mod details;
 mod en;
+mod example;
 mod forage;
+mod group;
 mod hay;
 mod horses;
 mod limits;
 mod log;
+mod look_over;
 mod nets;
 mod plan;
+mod plan_screen;
 mod ration;
 mod round;
 mod safety;
@@ -26,20 +33,32 @@ mod said;
 mod shed;
 mod soak;
 mod sources;
+mod start;
 mod tub;
 mod units;
+mod vet;
+
+#[cfg(test)]
+mod tests;
 
 pub use animal::AnimalWords;
 pub use assess::AssessWords;
+pub use beside::{BesideWords, Task};
+pub use condition::ConditionWords;
 pub use day::DayWords;
+pub use details::DetailsWords;
 pub use en::English;
+pub use example::ExampleWords;
 pub use forage::ForageWords;
+pub use group::GroupWords;
 pub use hay::HayWords;
 pub use horses::HorsesWords;
 pub use limits::LimitsWords;
 pub use log::LogWords;
+pub use look_over::LookOverWords;
 pub use nets::NetsWords;
 pub use plan::{PlanWords, Sign};
+pub use plan_screen::PlanScreenWords;
 pub use ration::RationWords;
 pub use round::RoundWords;
 pub use safety::SafetyWords;
@@ -47,8 +66,10 @@ pub use said::{EnergyUnit, Region, Said, Shown};
 pub use shed::ShedWords;
 pub use soak::SoakWords;
 pub use sources::SourceWords;
+pub use start::StartWords;
 pub use tub::TubWords;
 pub use units::UnitWords;
+pub use vet::VetWords;
 
 /// Everything a language must say.
 pub trait Words:

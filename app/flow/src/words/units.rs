@@ -38,6 +38,8 @@ pub trait UnitWords {
     fn dry_fraction(&self, dry: DryFraction) -> String;
     /// Energy a day, in the unit the person chose: "14.2 Mcal" or "59 MJ".
     fn energy(&self, energy: Energy) -> String;
+    /// An uncertain energy: "5.2 to 7.1 Mcal".
+    fn energy_ends(&self, ends: Ends<Energy>) -> String;
     /// Energy of dry matter: "2.0 Mcal a kg of dry matter".
     fn energy_density(&self, density: EnergyDensity) -> String;
     /// A nutrient's mass, in g, or in mg below a gram.

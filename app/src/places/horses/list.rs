@@ -1,33 +1,131 @@
-//! The animals of the yard.
+//! The animals of the yard, the needy first.
 
-use crate::parts::{Action, ActionRow, Cord, Frame, FrameKind, Hang, Sentence, State, Tag};
+use super::one::route_of;
+use crate::device::clock::DeviceZone;
+use crate::parts::{
+    Action, ActionRow, Cord, Field, Frame, FrameKind, Hang, Keyboard, Quiet, QuietRow, Sentence,
+    State, Tag,
+};
 use crate::places::{Places, Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
+use tussock_core::animal::AnimalId;
 use tussock_flow::routes::{Place, Route};
-use tussock_flow::views::horses;
-use tussock_flow::words::{AnimalWords, English, HorsesWords};
+use tussock_flow::views::beside::{self, Stop, Visit};
+use tussock_flow::words::{BesideWords, English, HorsesWords, Task};
 
-/// The animals, and the way to a new one.
+/// With more animals than this there is a field to find one.
+const WITHOUT_FIND: usize = 7;
+
+/// What an animal's tag shows: its id, its name, its state and word, and the second line.
+#[derive(Clone, PartialEq)]
+struct Shown {
+    id: AnimalId,
+    name: String,
+    state: State,
+    word: String,
+    second: String,
+}
+
+fn shown(visit: &Visit, words: English) -> Shown {
+    let due = visit.first_due();
+    let (state, word) = match (&visit.stop, due) {
+        (Some(stop), _) => (State::Stop, words.stop_word(stop)),
+        (None, Some(_)) => (State::Due, words.due_in_the_list(due)),
+        (None, None) => (State::Done, words.due_in_the_list(None)),
+    };
+    Shown {
+        id: visit.animal.id.clone(),
+        name: visit.animal.name.clone(),
+        state,
+        word: word.to_owned(),
+        second: words.in_the_list(visit.weight.as_ref(), visit.condition),
+    }
+}
+
+/// The one thing due: the neediest animal, what is done there, and what stops it.
+fn first(visits: &[Visit]) -> Option<(&Visit, Option<&Stop>, Task)> {
+    let visit = visits.first()?;
+    let stop = visit.stop.as_ref();
+    let task = match stop {
+        Some(_) => Task::LookOver,
+        None => visit.first_due()?,
+    };
+    Some((visit, stop, task))
+}
+
+/// The animals and groups, and the one thing due.
 #[component]
 pub fn List() -> impl IntoView {
     let world = World::here();
     let words = English::default();
-    let shelf = world.shelf(horses::list_needs);
-    let animals = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => shelf.animals(),
-        _ => Vec::new(),
+    let shelf = world.shelf(beside::list_needs);
+    let all = Memo::new(move |_| match shelf.get() {
+        Some(Ok(shelf)) => beside::list(&shelf, world.now.get_untracked(), &DeviceZone),
+        _ => (Vec::new(), Vec::new()),
     });
-    let said = move || match animals.with(Vec::len) {
-        0 if shelf.get().is_none() => words.opening().to_owned(),
-        0 => words.no_horse_yet().to_owned(),
-        count => words.how_many(count),
+    let said = move || {
+        let (visits, _) = all.get();
+        match (visits.len(), first(&visits)) {
+            (0, _) if shelf.get().is_none() => words.opening().to_owned(),
+            (0, _) => words.no_horse_yet().to_owned(),
+            (_, Some((visit, Some(stop), _))) => {
+                format!("{}: {}", visit.animal.name, words.stop_order(stop))
+            }
+            (_, Some((visit, None, task))) => words.one_thing_due(task, &visit.animal.name),
+            (count, None) => words.nothing_due(count),
+        }
     };
+    let action = Signal::derive(move || {
+        all.with(|(visits, _)| match first(visits) {
+            Some((_, Some(_), _)) => words.look_again_now().to_owned(),
+            Some((visit, None, task)) => words.do_task(task, &visit.animal.name),
+            None => words.add_an_animal().to_owned(),
+        })
+    });
+    let leads = Signal::derive(move || {
+        all.with(|(visits, _)| match first(visits) {
+            Some((visit, _, task)) => route_of(task, visit.animal.id.clone()),
+            None => Route::NewHorse,
+        })
+        .to_string()
+    });
+    let find = RwSignal::new(String::new());
+    let many = Memo::new(move |_| all.with(|(visits, _)| WITHOUT_FIND < visits.len()));
+    let found = Memo::new(move |_| {
+        let wanted = find.get().trim().to_lowercase();
+        all.with(|(visits, _)| {
+            visits
+                .iter()
+                .filter(|visit| visit.animal.name.to_lowercase().contains(&wanted))
+                .map(|visit| shown(visit, words))
+                .collect::<Vec<_>>()
+        })
+    });
+    let groups = Memo::new(move |_| all.with(|(_, groups)| groups.clone()));
+    let busy_place = Memo::new(move |_| all.with(|(visits, _)| first(visits).is_some()));
+    let some_animal = Memo::new(move |_| all.with(|(visits, _)| !visits.is_empty()));
     let foot = move || {
         view! {
+            <QuietRow>
+                <Show when=move || busy_place.get()>
+                    <Quiet says=words.add_an_animal() press=Route::NewHorse.to_string() />
+                </Show>
+                <Show when=move || some_animal.get()>
+                    <Quiet says=words.add_a_group() press=Route::NewGroup.to_string() />
+                </Show>
+            </QuietRow>
             <Saving />
+            <Show when=move || many.get()>
+                <Field
+                    label=words.find_animal()
+                    value=find
+                    on_input=Callback::new(move |text| find.set(text))
+                    keyboard=Keyboard::Search
+                />
+            </Show>
             <ActionRow>
-                <Action says=words.add_an_animal() press=Route::NewHorse.to_string() />
+                <Action says=action press=leads />
             </ActionRow>
         }
     };
@@ -40,18 +138,38 @@ pub fn List() -> impl IntoView {
         >
             <Sentence said=Signal::derive(said) />
             <Unread shelf />
+            <Show when=move || some_animal.get() && found.with(Vec::is_empty)>
+                <p class="soft">{words.none_found()}</p>
+            </Show>
             <Cord name=words.horses()>
                 <For
-                    each=move || animals.get()
-                    key=|animal| animal.id.clone()
-                    children=move |animal| {
+                    each=move || found.get()
+                    key=|shown| format!("{} {} {}", shown.id.as_str(), shown.word, shown.second)
+                    children=move |shown| {
+                        view! {
+                            <Hang>
+                                <Tag
+                                    state=Signal::stored(shown.state)
+                                    word=Signal::stored(shown.word)
+                                    what=Signal::stored(shown.name)
+                                    second=Signal::stored(Some(shown.second))
+                                    press=Route::Horse(shown.id).to_string()
+                                />
+                            </Hang>
+                        }
+                    }
+                />
+                <For
+                    each=move || groups.get()
+                    key=|group| group.id.clone()
+                    children=move |group| {
                         view! {
                             <Hang>
                                 <Tag
                                     state=Signal::stored(State::Later)
-                                    word=Signal::stored(words.kind(animal.kind).to_owned())
-                                    what=Signal::stored(animal.name.clone())
-                                    press=Route::Horse(animal.id.clone()).to_string()
+                                    word=words.a_group()
+                                    what=Signal::stored(group.name.clone())
+                                    press=Route::Group(group.id.clone()).to_string()
                                 />
                             </Hang>
                         }

@@ -1,11 +1,21 @@
 //! The animals, and everything done beside one.
 
+mod condition;
+mod crest;
+mod details;
+mod group;
 mod list;
+mod look_over;
 mod new;
 mod one;
 mod weigh;
 
+pub use condition::Condition;
+pub use crest::Crest;
+pub use details::Details;
+pub use group::{Group, NewGroup};
 pub use list::List;
+pub use look_over::LookOver;
 pub use new::New;
 pub use one::One;
 pub use weigh::Weigh;

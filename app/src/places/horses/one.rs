@@ -1,19 +1,51 @@
-//! Beside one animal.
+//! Beside one animal: the steps of a visit, in their order.
 
 use crate::device::clock::DeviceZone;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Cord, Frame, FrameKind, Hang, Press, Sentence, State, Tag,
+    Action, ActionRow, Back, Caution, Cord, Frame, FrameKind, Hang, Press, Quiet, QuietRow, Rank,
+    Sentence, State, StopBlock, Tag,
 };
 use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
-use tussock_core::assess::WeightMethod;
-use tussock_flow::routes::Route;
-use tussock_flow::views::horses::{self, Beside};
-use tussock_flow::words::{AnimalWords, English, HorsesWords, UnitWords};
+use tussock_flow::routes::{Route, Step as SiteStep};
+use tussock_flow::views::beside::{self, Standing, Step, Visit};
+use tussock_flow::views::horses;
+use tussock_flow::words::{BesideWords, English, HorsesWords, Task, UnitWords};
 
-/// One animal: its weight with its band, and what is done beside it.
+/// Where a step of the visit is done.
+pub(super) fn route_of(task: Task, animal: AnimalId) -> Route {
+    match task {
+        Task::Weigh => Route::Weigh(animal),
+        Task::Condition => Route::Condition(animal, SiteStep::FIRST),
+        Task::Crest => Route::Crest(animal),
+        Task::LookOver => Route::LookOver(animal),
+        Task::Plan => Route::Plan(animal),
+    }
+}
+
+/// The shape of a standing. The one block of a screen tells the stop; its tag asks for care.
+const fn state_of(standing: Standing) -> State {
+    match standing {
+        Standing::Due => State::Due,
+        Standing::Done => State::Done,
+        Standing::Care => State::Care,
+        Standing::NotComplete => State::NotKnown,
+        Standing::Waits => State::Later,
+    }
+}
+
+/// What a step found and when.
+fn second(step: &Step, words: English) -> String {
+    match (&step.last, step.days) {
+        (Some(last), Some(days)) => format!("{}, {}", words.last(last), words.ago(days)),
+        (Some(last), None) => words.last(last),
+        (None, _) => words.never().to_owned(),
+    }
+}
+
+/// One animal: its weight with its band or what stops it, and what is done beside it.
 #[component]
 pub fn One(
     /// Which.
@@ -21,11 +53,10 @@ pub fn One(
 ) -> impl IntoView {
     let world = World::here();
     let words = English::default();
-    let id = animal.clone();
-    let shelf = world.shelf(move || horses::one_needs(&id));
     let id = StoredValue::new(animal.clone());
-    let beside = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => horses::beside(
+    let shelf = world.shelf(move || horses::one_needs(&id.get_value()));
+    let visit = Memo::new(move |_| match shelf.get() {
+        Some(Ok(shelf)) => beside::visit(
             &shelf,
             &id.get_value(),
             world.now.get_untracked(),
@@ -33,15 +64,15 @@ pub fn One(
         ),
         _ => None,
     });
-    let said = move || match beside.get() {
+    let said = Signal::derive(move || match visit.get() {
         None if shelf.get().is_none() => words.opening().to_owned(),
         None => words.not_here().to_owned(),
-        Some(Beside {
+        Some(Visit {
             animal,
             weight: None,
             ..
         }) => words.never_weighed(&animal.name),
-        Some(Beside {
+        Some(Visit {
             animal,
             weight: Some(dated),
             ..
@@ -53,56 +84,88 @@ pub fn One(
                 &words.body(either),
             )
         }
-    };
-    let weighed = Signal::derive(move || {
-        beside.get().and_then(|beside| beside.weight).map(|dated| {
-            let how = if matches!(dated.weight.method, WeightMethod::Scale(_)) {
-                words.by_scale()
-            } else {
-                words.by_tape()
-            };
-            words.weighed(how, &words.day(dated.day))
-        })
     });
-    let state = Signal::derive(move || {
-        if weighed.with(Option::is_some) {
-            State::Done
-        } else {
-            State::Due
+    let stop = Memo::new(move |_| visit.get().and_then(|visit| visit.stop));
+    let head = move || match stop.get() {
+        Some(stop) => {
+            let why = words.stop_why(&stop);
+            view! {
+                <StopBlock order=words.stop_order(&stop) rank=Rank::Sentence>
+                    <p>{why}</p>
+                </StopBlock>
+                <p>{said}</p>
+            }
+            .into_any()
         }
+        None => view! { <Sentence said=said /> }.into_any(),
+    };
+    let due = Memo::new(move |_| visit.get().and_then(|visit| visit.first_due()));
+    let name = Signal::derive(move || {
+        visit
+            .get()
+            .map(|visit| visit.animal.name)
+            .unwrap_or_default()
     });
-    let weigh = Signal::stored(Route::Weigh(animal).to_string());
+    let action = Signal::derive(move || match (stop.get(), due.get()) {
+        (Some(_), _) => words.look_again_now().to_owned(),
+        (None, Some(task)) => words.do_task(task, &name.get()),
+        (None, None) => words.see_plan().to_owned(),
+    });
+    let leads = Signal::derive(move || {
+        let task = match (stop.get(), due.get()) {
+            (Some(_), _) => Task::LookOver,
+            (None, due) => due.unwrap_or(Task::Plan),
+        };
+        route_of(task, id.get_value()).to_string()
+    });
+    let not_read = Memo::new(move |_| visit.get().map_or(0, |visit| visit.problems.len()));
     let foot = move || {
         view! {
+            <QuietRow>
+                <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
+            </QuietRow>
             <Saving />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Horses.to_string()) }>
-                <Action says=words.weigh() press=weigh />
+                <Action says=action press=leads />
             </ActionRow>
         }
     };
+    let weighed = move || visit.with(|visit| visit.as_ref().is_some_and(|v| v.weight.is_some()));
     view! {
         <Frame
             kind=FrameKind::Flow
-            what=Signal::derive(move || beside.get().map(|beside| beside.animal.name).unwrap_or_default())
-            when=Signal::derive(move || beside.get().map(|beside| words.kind(beside.animal.kind).to_owned()))
+            what=name
+            when=Signal::derive(move || visit.get().map(|visit| words.who(&visit.animal)))
             foot=foot
         >
-            <Sentence said=Signal::derive(said) />
+            {head}
             <Unread shelf />
-            <Show when=move || weighed.with(Option::is_some)>
+            <Show when=move || 0 < not_read.get()>
+                <Caution said=Signal::derive(move || words.some_not_read(not_read.get())) />
+            </Show>
+            <Cord name=words.visit()>
+                <For
+                    each=move || visit.get().map(|visit| visit.steps).unwrap_or_default()
+                    key=|step| format!("{step:?}")
+                    children=move |step| {
+                        let word = words.standing(step.standing).to_owned();
+                        view! {
+                            <Hang reached=Signal::stored(step.standing == Standing::Done)>
+                                <Tag
+                                    state=Signal::stored(state_of(step.standing))
+                                    word=Signal::stored(word)
+                                    what=words.task(step.task)
+                                    second=Signal::stored(Some(second(&step, words)))
+                                    press=route_of(step.task, id.get_value()).to_string()
+                                />
+                            </Hang>
+                        }
+                    }
+                />
+            </Cord>
+            <Show when=weighed>
                 <Caution said=words.no_dose() />
             </Show>
-            <Cord name=words.horses()>
-                <Hang>
-                    <Tag
-                        state=state
-                        word=Signal::stored(String::new())
-                        what=words.weigh()
-                        second=weighed
-                        press=weigh
-                    />
-                </Hang>
-            </Cord>
         </Frame>
     }
 }

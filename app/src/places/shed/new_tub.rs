@@ -13,9 +13,7 @@ use tussock_core::soak::{Liquor, Recipe, Water};
 use tussock_core::units::parse::MassUnit;
 use tussock_flow::routes::Route;
 use tussock_flow::views::tub::Wanted;
-use tussock_flow::words::{
-    English, HorsesWords, LogWords, ShedWords, SoakWords, TubWords, UnitWords,
-};
+use tussock_flow::words::{English, HorsesWords, ShedWords, SoakWords, TubWords, UnitWords};
 
 /// A new soak: for whom, from which hay, how much, in what water and how long.
 #[component]
@@ -140,7 +138,7 @@ fn amounts(begin: &Begin) -> AnyView {
     });
     let waters = WATERS
         .iter()
-        .map(|(water, _)| Offer::new(*water, words.soak_water(*water)))
+        .map(|(water, _)| Offer::new(*water, words.water_chip(*water)))
         .collect();
     let choose_water = Callback::new(move |water: Water| {
         if let Some((_, key)) = WATERS.iter().find(|(offered, _)| *offered == water) {

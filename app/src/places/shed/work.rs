@@ -3,7 +3,7 @@
 use crate::device::clock::{self, DeviceZone};
 use crate::keep::KeepError;
 use crate::parts::State;
-use crate::world::World;
+use crate::world::{Reading, World};
 use leptos::prelude::*;
 use tussock_core::log::Subject;
 use tussock_flow::shelf::Shelf;
@@ -17,7 +17,7 @@ const MINUTE_MS: i64 = 60_000;
 #[derive(Clone, Copy)]
 pub(crate) struct Work {
     /// What the disk said.
-    pub shelf: LocalResource<Result<Shelf, KeepError>>,
+    pub shelf: Reading<Result<Shelf, KeepError>>,
     /// The records with the day's work.
     pub now: Memo<Option<(Shelf, Today)>>,
 }

@@ -57,7 +57,8 @@ impl PlanV1 {
                 })
                 .collect(),
             weight_g: Some(BodyGrams::of(draft.allowance.weight.likely)?),
-            level: BodyHundredths::of(draft.level())?,
+            // What was allowed, not what the steps of the scale made of it: the next plan goes on from here.
+            level: BodyHundredths::of(draft.allowance.level)?,
             lowest: BodyHundredths::of(lowest(draft))?,
             amounts,
             visits: draft
@@ -218,3 +219,6 @@ fn bought(balancer: &BalancerLine, draft: &Draft) -> Result<AmountV1, LogError> 
             .transpose()?,
     })
 }
+
+#[cfg(test)]
+mod tests;

@@ -76,7 +76,7 @@ twin! {
         inputs: Vec<InputV1>,
         /// The weight it was reckoned on.
         weight_g: Option<BodyGrams>,
-        /// Dry matter a day, as a part of that weight.
+        /// Dry matter a day that is allowed, as a part of that weight; what is weighed out comes as near as steps allow.
         level: BodyHundredths,
         /// The lowest level that was allowed.
         lowest: BodyHundredths,

@@ -120,8 +120,7 @@ pub(super) fn bar(say: &English, bar: &RestrictionBar) -> Said {
             format!("{}.", super::fields::capital(&vet_list(say, *reason))),
         ),
         RestrictionBar::NotLongEnoughAtStart { days, needed } => Said::plain(format!(
-            "{} at the starting level really fed, it takes {needed}",
-            super::fields::capital(&days_words(*days))
+            "Feed the starting level first: {days} of {needed} days really fed so far"
         )),
     }
 }

@@ -149,7 +149,7 @@ impl AnimalWords for English {
         match factor {
             RiskFactor::Laminitis => "laminitis now or before",
             RiskFactor::TestedDysregulated => "tested insulin-dysregulated",
-            RiskFactor::Type => "a native, cob, miniature or donkey",
+            RiskFactor::Type => "its type (native, cob, miniature or donkey)",
             RiskFactor::Crest => "a crest of 3 or more",
             RiskFactor::Condition => "condition of 7 or more",
             RiskFactor::Footsore => "footsore after trims",
@@ -166,7 +166,7 @@ impl AnimalWords for English {
         match risk.level {
             RiskLevel::Proven => Said::because(
                 "Hay, grass and bucket are kept low in sugar for it",
-                format!("It has {facts}."),
+                format!("What speaks for it: {facts}."),
             ),
             RiskLevel::AtRisk => Said::because(
                 "Nobody tested its insulin, so it is fed as one at risk: ask the vet for a test",

@@ -8,7 +8,7 @@ use tussock_core::day::{DayError, GapVerdict, Layout, Mend, NetKind};
 
 impl English {
     /// Hours without forage, on their side of the line they were judged by.
-    pub(super) fn wait(&self, hours: f64) -> String {
+    pub(in crate::words) fn wait(&self, hours: f64) -> String {
         let line = if hours > *GAP_LINE {
             *GAP_LINE
         } else {
@@ -40,18 +40,18 @@ impl DayWords for English {
 
     fn gap_verdict(&self, verdict: GapVerdict) -> Said {
         match verdict {
-            GapVerdict::Planned => Said::plain("Forage is never out of reach for long"),
+            GapVerdict::Planned => Said::plain("No wait is longer than planned for"),
             GapVerdict::Care => Said::because(
                 "It waits longer than planned for: mend it if you can",
                 format!(
-                    "Planned for are {} by day.",
+                    "Planned are at most {} by day.",
                     self.hours_beside(*GAP_PLANNED, *GAP_PLANNED)
                 ),
             ),
             GapVerdict::OverTheLine => Said::because(
                 "It waits too long without forage: mend it, or accept it once",
                 format!(
-                    "Over {} between forage the stomach suffers. These visits cannot do better by themselves.",
+                    "Over {} between forage meals went with more stomach ulcers. These visits cannot do better by themselves.",
                     self.hours_beside(*GAP_LINE, *GAP_LINE)
                 ),
             ),

@@ -87,8 +87,14 @@ pub(super) fn capital(text: &str) -> String {
     })
 }
 
-/// With a small letter at its head, for inside a sentence; a word in capitals stays.
+/// Names, which keep their capital inside a sentence.
+const PROPER: &[&str] = &["Arabian", "Bermuda", "Icelandic", "Rhodes", "Shetland"];
+
+/// With a small letter at its head, for inside a sentence; a name and a word in capitals stay.
 pub(super) fn small(text: &str) -> String {
+    if PROPER.iter().any(|name| text.starts_with(name)) {
+        return text.to_owned();
+    }
     let mut letters = text.chars();
     let (first, second) = (letters.next(), letters.next());
     match (first, second) {

@@ -1,7 +1,7 @@
 //! Hay and its like.
 
 use super::English;
-use super::numbers::{sized, up_to_beside};
+use super::numbers::{not_over, odds, sized, up_to_beside};
 use crate::words::{ForageWords, Said, SourceWords, UnitWords};
 use tussock_core::forage::published::{CHANCE_OVER, CHANCE_WITHIN};
 use tussock_core::forage::{
@@ -51,9 +51,9 @@ impl ForageWords for English {
         let doubts = judgement
             .doubts
             .iter()
-            .map(|doubt| format!(" {}.", self.doubt(*doubt)))
-            .collect::<String>();
-        Said::because(sentence, format!("{figure}{doubts}"))
+            .map(|doubt| format!("{}.", self.doubt(*doubt)));
+        let why: Vec<String> = std::iter::once(figure).chain(doubts).collect();
+        Said::because(sentence, why.join(" "))
     }
 
     fn doubt(&self, doubt: Doubt) -> String {
@@ -90,9 +90,9 @@ impl ForageWords for English {
 
     fn way_out(&self, way: WayOut) -> &'static str {
         match way {
-            WayOut::Soak => "Soak it: less sugar, still not proven",
-            WayOut::Test => "Send a sample to a laboratory",
-            WayOut::TestSoaked => "Send a sample of the soaked hay",
+            WayOut::Soak => "Soak it",
+            WayOut::Test => "Have it tested",
+            WayOut::TestSoaked => "Have the soaked hay tested",
             WayOut::AnotherLot => "Feed another lot",
             WayOut::LessGrass => "Give less grass",
         }
@@ -116,7 +116,7 @@ impl ForageWords for English {
 
     fn sugar_note(&self, note: SugarNote) -> &'static str {
         match note {
-            SugarNote::Untested => "Nobody tested it; only its class is known.",
+            SugarNote::Untested => "Some of it is untested: only its kind is known",
             SugarNote::StarchAssumed => "Starch was not tested: a usual value stands in",
             SugarNote::WscFromEsc => "WSC was reckoned from ESC",
             SugarNote::Haylage => "Some of it is haylage",
@@ -128,14 +128,14 @@ impl ForageWords for English {
     fn test_outlook(&self, outlook: &TestOutlook) -> Said {
         Said::because(
             format!(
-                "A test would likely prove it within the limit {}, over it {}",
-                self.chance(outlook.within),
-                self.chance(outlook.over)
+                "A test would say: within the limit {}, over it {}, still open {}",
+                odds(outlook.within),
+                odds(outlook.over),
+                odds(outlook.not_proven)
             ),
             format!(
-                "It would leave it open {}. A tested value passes up to {}.",
-                self.chance(outlook.not_proven),
-                self.share(outlook.passes_at_most)
+                "A tested value passes up to {} %.",
+                not_over(outlook.passes_at_most.to_percent())
             ),
         )
     }
@@ -146,26 +146,37 @@ impl ForageWords for English {
                 "Do not feed it: throw it away",
                 format!("It has {}.", self.fault(fault)),
             ),
-            Hazard::Dusty => Said::plain("Dusty: damp or steam it, and listen for coughing"),
-            Hazard::LucerneOverShare { part, most } => Said::plain(format!(
-                "Too much {lucerne}: {} % of the forage, at most {}",
-                up_to_beside(part * 100.0, most * 100.0, 0),
-                self.percent(most),
-                lucerne = self.shown.region.lucerne
-            )),
-            Hazard::LucerneWatch => Said::plain(format!(
-                "Some animals do worse on {}: watch its feet",
-                self.shown.region.lucerne
-            )),
-            Hazard::HaylageNotSoaked => {
-                Said::plain("Do not soak haylage: feed it as it comes, or another hay")
-            }
+            Hazard::Dusty => Said::because(
+                "Dusty: damp or steam it, and listen for coughing",
+                "Dust harms the airways. One that coughs is for the vet.",
+            ),
+            Hazard::LucerneOverShare { part, most } => Said::because(
+                format!(
+                    "Too much {lucerne}: {} % of the forage, at most {}",
+                    up_to_beside(part * 100.0, most * 100.0, 0),
+                    self.percent(most),
+                    lucerne = self.shown.region.lucerne
+                ),
+                "That share is common practice. Some animals do worse on it.",
+            ),
+            Hazard::LucerneWatch => Said::because(
+                format!(
+                    "Some animals do worse on {}: watch its feet",
+                    self.shown.region.lucerne
+                ),
+                "Common practice keeps it to a small part of the forage.",
+            ),
+            Hazard::HaylageNotSoaked => Said::because(
+                "Do not soak haylage: feed it as it comes, or another hay",
+                "The trials of soaking were made with hay.",
+            ),
             Hazard::HaylageDryMatterUnknown => Said::because(
                 "Ask for the dry matter of this haylage, or have it tested",
                 "Haylage holds anything from half to most of its weight as dry matter, so that kilograms say little.",
             ),
-            Hazard::CerealHighUntilTested => Said::plain(
+            Hazard::CerealHighUntilTested => Said::because(
                 "Cereal hay counts as high in sugar and starch: have it tested before it is fed",
+                "Its grain and stems can hold much of both.",
             ),
             Hazard::Damp { dry } => Said::because(
                 "Damp for hay: feed it soon and look for mould",
@@ -271,57 +282,7 @@ impl ForageWords for English {
     }
 
     fn report_finding(&self, finding: ReportFinding) -> Said {
-        let again = |sentence: &str, why: String| Said::because(sentence, why);
-        match finding {
-            ReportFinding::EscOverWsc { esc, wsc } => again(
-                "Look again: ESC cannot be more than WSC",
-                format!(
-                    "ESC {}, WSC {}. The larger counts as WSC until it is corrected.",
-                    self.share_beside(esc, wsc),
-                    self.share(wsc)
-                ),
-            ),
-            ReportFinding::AdfOverNdf { adf, ndf } => again(
-                "Look again: ADF cannot be more than NDF",
-                format!(
-                    "ADF {}, NDF {}.",
-                    self.share_beside(adf, ndf),
-                    self.share(ndf)
-                ),
-            ),
-            ReportFinding::PartsOverWhole { sum } => again(
-                "Look again: the parts are more than the whole",
-                format!(
-                    "They add up to {} of dry matter. Often the numbers were dry matter already.",
-                    self.share(sum)
-                ),
-            ),
-            ReportFinding::PartsUnderWhole { sum } => again(
-                "Look again: the parts are far less than the whole",
-                format!(
-                    "They add up to {} of dry matter. Often the numbers were as fed.",
-                    self.share(sum)
-                ),
-            ),
-            ReportFinding::NscIsWscStarch => Said::plain("The stated NSC is WSC + starch"),
-            ReportFinding::NscIsEscStarch => Said::plain("The stated NSC is ESC + starch"),
-            ReportFinding::NscIsNeither { stated } => again(
-                "The stated NSC is neither sum of its parts: the parts are used",
-                format!("Stated as {}.", self.share(stated)),
-            ),
-            ReportFinding::NscUnexplained => again(
-                "Ask the laboratory which sum its NSC is",
-                "Until then it is taken as WSC + starch.".to_owned(),
-            ),
-            ReportFinding::ZeroTakenAsNotMeasured { analyte } => Said::plain(format!(
-                "A zero for {} is taken as not measured",
-                super::fields::small(self.analyte(analyte))
-            )),
-            ReportFinding::GivenTwice { analyte } => Said::plain(format!(
-                "{} is there twice with different numbers: the larger is kept",
-                self.analyte(analyte)
-            )),
-        }
+        super::report::finding(self, finding)
     }
 
     fn dry_origin(&self, origin: DryOrigin) -> &'static str {

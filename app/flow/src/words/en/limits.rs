@@ -276,18 +276,18 @@ impl LimitsWords for English {
 
     fn water(&self, need: &WaterNeed) -> Said {
         let sentence = format!(
-            "Water always in front of it, at least {} a day",
+            "Water always within its reach, at least {} a day",
             self.litres(need.least)
         );
         let usual = need.usual.map(|[low, high]| {
             format!(
-                "One like it usually drinks {} litres.",
+                "Published for one of its weight are {} litres; on dry hay alone it may drink almost double.",
                 between(&up_to(low.to_l(), 0), &up_to(high.to_l(), 0), "to")
             )
         });
         let cold = need.cold_cut.map(|[low, high]| {
             format!(
-                "Water near freezing cuts drinking by {} %: take the chill off and look twice a day.",
+                "Water near freezing cut drinking by {} %: take the chill off and look twice a day.",
                 between(&up_to(low * 100.0, 0), &up_to(high * 100.0, 0), "to")
             )
         });

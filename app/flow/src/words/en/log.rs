@@ -4,7 +4,6 @@ use super::English;
 use crate::words::{AssessWords, LogWords, UnitWords};
 use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Place, Problem, Shape};
-use tussock_core::soak::{SoakError, Water};
 
 impl English {
     /// Where it stands: the field, and the record or its row where one is known.
@@ -101,21 +100,6 @@ impl LogWords for English {
                 record.0,
                 super::fields::small(&self.assess_error(error))
             ),
-            Problem::Soak { record, error } => {
-                let why = match error {
-                    SoakError::OutOfRange(range) => self.out_of_range(range),
-                    SoakError::Haylage
-                    | SoakError::LongSoakInWarmAir { .. }
-                    | SoakError::OutOfOrder { .. } => {
-                        "Its water or its time is not allowed".to_owned()
-                    }
-                };
-                format!(
-                    "The record {} cannot be used: {}",
-                    record.0,
-                    super::fields::small(&why)
-                )
-            }
         }
     }
 
@@ -266,14 +250,6 @@ impl LogWords for English {
         match basis {
             LabelBasis::AsFed => "As fed, as in the bag",
             LabelBasis::DryMatter => "Dry matter",
-        }
-    }
-
-    fn soak_water(&self, water: Water) -> &'static str {
-        match water {
-            Water::TapWinter => "Cold, the tap in winter",
-            Water::TapSummer => "Cold, the tap in summer",
-            Water::HandHot => "Hand-hot, 40 to 45 °C",
         }
     }
 }

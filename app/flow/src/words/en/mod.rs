@@ -3,25 +3,35 @@
 mod allowance;
 mod animal;
 mod assess;
+mod beside;
+mod condition;
 mod day;
+mod details;
+mod example;
 mod fields;
 mod forage;
+mod group;
 mod hay;
 mod horses;
 mod limits;
 mod log;
+mod look_over;
 mod nets;
 mod numbers;
 mod plan;
+mod plan_screen;
 mod ration;
+mod report;
 mod round;
 mod safety;
 mod shed;
 mod soak;
 mod sources;
+mod start;
 mod steps;
 mod tub;
 mod units;
+mod vet;
 
 use super::{Shown, Words};
 

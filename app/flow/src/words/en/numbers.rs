@@ -27,13 +27,10 @@ pub(super) fn up_to_beside(value: f64, limit: f64, decimals: usize) -> String {
 
 /// Decimals that suit a figure of this size: three digits are what a scale or a laboratory gives.
 pub(super) fn decimals_of(value: f64) -> usize {
-    let size = value.abs();
-    if size < 1.0 {
-        2
-    } else if size < 10.0 {
-        1
-    } else {
-        0
+    match value.abs() {
+        size if size < 1.0 => 2,
+        size if size < 10.0 => 1,
+        _ => 0,
     }
 }
 
@@ -52,13 +49,38 @@ pub(super) fn between(low: &str, high: &str, word: &str) -> String {
 }
 
 /// Which side of the verdict on sugar a chance lies on.
-fn side(chance: f64) -> i8 {
+#[derive(PartialEq)]
+enum Side {
+    Passes,
+    Between,
+    Fails,
+}
+
+fn side(chance: f64) -> Side {
     if chance >= *CHANCE_WITHIN {
-        1
+        Side::Passes
     } else if chance <= *CHANCE_OVER {
-        -1
+        Side::Fails
     } else {
-        0
+        Side::Between
+    }
+}
+
+/// A chance that no verdict hangs on: tenths where they are not a certainty, else hundredths.
+pub(super) fn odds(chance: f64) -> String {
+    if !chance.is_finite() {
+        return "not known".to_owned();
+    }
+    let sure = |count: &str, whole: &str| count == "0" || count == whole;
+    let (tenths, hundredths) = (fixed(chance * 10.0, 0), fixed(chance * 100.0, 0));
+    if !sure(&tenths, "10") {
+        format!("{tenths} in 10")
+    } else if !sure(&hundredths, "100") {
+        format!("{hundredths} in 100")
+    } else if chance > f64::midpoint(0.0, 1.0) {
+        "more than 99 in 100".to_owned()
+    } else {
+        "under 1 in 100".to_owned()
     }
 }
 
@@ -81,18 +103,18 @@ pub(super) fn chance(chance: f64) -> String {
             return format!("{count} in {whole}");
         }
     }
-    if side(chance) > 0 {
-        "more than 999 in 1000".to_owned()
-    } else if side(chance) < 0 {
-        "under 1 in 1000".to_owned()
-    } else {
-        // So near a line that no count of a thousand tells which side: the figure itself does.
-        let line = if chance > f64::midpoint(*CHANCE_OVER, *CHANCE_WITHIN) {
-            *CHANCE_WITHIN
-        } else {
-            *CHANCE_OVER
-        };
-        format!("{} in 10", beside(chance * 10.0, line * 10.0, 1))
+    match side(chance) {
+        Side::Passes => "more than 999 in 1000".to_owned(),
+        Side::Fails => "under 1 in 1000".to_owned(),
+        Side::Between => {
+            // So near a line that no count of a thousand tells which side: the figure itself does.
+            let line = if chance > f64::midpoint(*CHANCE_OVER, *CHANCE_WITHIN) {
+                *CHANCE_WITHIN
+            } else {
+                *CHANCE_OVER
+            };
+            format!("{} in 10", beside(chance * 10.0, line * 10.0, 1))
+        }
     }
 }
 
@@ -105,3 +127,26 @@ pub(super) fn percent_above_nothing(part: f64) -> String {
 pub(super) fn kg_above_nothing(kg: f64) -> String {
     format!("{} kg", up_to_beside(kg, 0.0, 1))
 }
+
+/// The least that may be typed, to a tenth: never a figure that would itself be refused.
+pub(super) fn not_under(least: f64) -> String {
+    let shown = fixed(least, 1);
+    if shown.parse::<f64>().is_ok_and(|read| read < least) {
+        up_to(least + TENTH, 1)
+    } else {
+        trimmed(shown)
+    }
+}
+
+/// The most that may be typed, to a tenth.
+pub(super) fn not_over(most: f64) -> String {
+    let shown = fixed(most, 1);
+    if shown.parse::<f64>().is_ok_and(|read| read > most) {
+        up_to(most - TENTH, 1)
+    } else {
+        trimmed(shown)
+    }
+}
+
+/// A step of the last decimal that is shown of a range.
+const TENTH: f64 = 0.1;

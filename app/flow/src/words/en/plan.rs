@@ -1,15 +1,14 @@
 //! The plan.
 
 use super::English;
-use super::fields::small;
-use super::numbers::{between, up_to_beside};
+use super::numbers::up_to_beside;
 use crate::words::{
     AnimalWords, AssessWords, DayWords, ForageWords, LimitsWords, PlanWords, RationWords, Said,
     Sign, UnitWords,
 };
 use tussock_core::animal::{AnimalId, Answer, RiskFactor};
 use tussock_core::forage::Fed;
-use tussock_core::limits::published::{ENERGY_FLOOR, FLOOR};
+use tussock_core::limits::published::{ENERGY_FLOOR, ENERGY_FLOOR_WITHOUT_VET, FLOOR};
 use tussock_core::plan::{
     BalancerLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
     WorkLine,
@@ -104,10 +103,8 @@ impl PlanWords for English {
         match lever {
             Lever::TestTheHay { outlook } => {
                 let Said { sentence, why } = self.test_outlook(outlook);
-                Said::because(
-                    "Have the hay tested",
-                    format!("{sentence}. {}", why.unwrap_or_default()),
-                )
+                let why: Vec<String> = std::iter::once(format!("{sentence}.")).chain(why).collect();
+                Said::because("Have the hay tested", why.join(" "))
             }
             Lever::WeighOnAScale { dry_matter } => {
                 Said::because("Weigh it on a scale", at_the_ends(*dry_matter))
@@ -206,7 +203,8 @@ impl PlanWords for English {
                     more(factor)
                 ),
                 format!(
-                    "Nothing goes under {} of what an average animal of its weight needs.",
+                    "The least that reaches it must keep {} of what an average animal of its weight needs; with the vet's word {}.",
+                    self.percent(*ENERGY_FLOOR_WITHOUT_VET),
                     self.percent(*ENERGY_FLOOR)
                 ),
             ),
@@ -214,11 +212,11 @@ impl PlanWords for English {
     }
 
     fn hay(&self, hay: &HayLine) -> Said {
-        let class = small(&self.forage_class(hay.class));
+        let class = self.forage_class(hay.class);
         match hay.fed {
             Fed::Dry => Said::because(
                 format!("{}: {} a day", hay.name, self.feed(hay.weigh_out)),
-                format!("{} eaten, {class}.", self.dry(hay.eaten)),
+                format!("{} eaten. {class}.", self.dry(hay.eaten)),
             ),
             Fed::Soaked => Said::because(
                 format!(
@@ -227,7 +225,7 @@ impl PlanWords for English {
                     self.feed(hay.weigh_out)
                 ),
                 format!(
-                    "{} eaten, {class}. Not soaked today: hang {} in all.",
+                    "{} eaten. {class}. Not soaked today: hang {} in all.",
                     self.dry(hay.eaten),
                     self.feed(hay.weigh_out_unsoaked)
                 ),
@@ -237,11 +235,7 @@ impl PlanWords for English {
 
     fn energy_line(&self, energy: &EnergyLine) -> Said {
         let verdict = self.energy_verdict(energy.verdict);
-        let supplied = between(
-            &self.energy(energy.supplied.least),
-            &self.energy(energy.supplied.most),
-            "to",
-        );
+        let supplied = self.energy_ends(energy.supplied);
         let need = energy.need.map_or_else(
             || "no need is reckoned for it".to_owned(),
             |need| {

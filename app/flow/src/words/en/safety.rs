@@ -3,8 +3,8 @@
 use super::English;
 use super::fields::capital;
 use crate::words::{AnimalWords, ForageWords, LimitsWords, SafetyWords, Said, UnitWords};
-use tussock_core::forage::Verdict;
-use tussock_core::limits::{RestrictionBar, VetListReason};
+use tussock_core::forage::{Verdict, WayOut};
+use tussock_core::limits::{Nutrient, RestrictionBar, VetListReason};
 use tussock_core::safety::published::{AFTER_TRIM_DAYS, OFF_FEED_HOURS};
 use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency};
 
@@ -18,6 +18,14 @@ impl English {
         self.list(&words)
     }
 
+    /// A sentence about several nutrients, which are named in its reason.
+    fn of_nutrients(&self, sentence: &str, nutrients: &[Nutrient], are: &str, more: &str) -> Said {
+        Said::because(
+            sentence,
+            format!("{are} {}. {more}", self.nutrients(nutrients)),
+        )
+    }
+
     fn bars(&self, bars: &[RestrictionBar]) -> String {
         bars.iter()
             .map(|bar| format!("{}.", self.restriction_bar(bar).sentence))
@@ -27,6 +35,7 @@ impl English {
 }
 
 impl SafetyWords for English {
+    #[allow(clippy::too_many_lines, reason = "one arm a caution")]
     fn caution(&self, caution: &Caution) -> Said {
         match caution {
             Caution::OnVetList(reasons) => Said::because(
@@ -79,16 +88,24 @@ impl SafetyWords for English {
                         format!("The sugar of the day is {}", self.verdict(*verdict))
                     }
                 };
-                let ways: Vec<&str> = ways_out.iter().map(|way| self.way_out(*way)).collect();
-                let sentence = match ways.first() {
-                    Some(first) => format!("{head}: {}", super::fields::small(first)),
-                    None => head,
+                let ways: Vec<String> = ways_out
+                    .iter()
+                    .map(|way| super::fields::small(self.way_out(*way)))
+                    .collect();
+                let ways: Vec<&str> = ways.iter().map(String::as_str).collect();
+                let soaking = if ways_out.contains(&WayOut::Soak) {
+                    " Soaking lowers it and proves nothing."
+                } else {
+                    ""
                 };
-                let more: String = ways.iter().skip(1).map(|way| format!(" {way}.")).collect();
-                let or = if more.is_empty() { "" } else { " Or:" };
+                let sentence = if ways.is_empty() {
+                    head
+                } else {
+                    format!("{head}: {}", super::fields::either(&ways))
+                };
                 Said::because(
                     sentence,
-                    format!("{}.{or}{more}", capital(self.sugar_origin(*origin))),
+                    format!("{}.{soaking}", capital(self.sugar_origin(*origin))),
                 )
             }
             Caution::SoakingProvesNothing => Said::because(
@@ -137,26 +154,23 @@ impl SafetyWords for English {
                 "Ask what sugar and starch the balancer holds before you feed it",
                 "Its label does not say, or no number of feeds keeps one bucket within its limit.",
             ),
-            Caution::StaysShort(nutrients) => Said::because(
-                format!(
-                    "Still short, balancer or not: {}",
-                    self.nutrients(nutrients)
-                ),
-                "Show it to your consultant, or find another balancer.",
+            Caution::StaysShort(nutrients) => self.of_nutrients(
+                "Still short, balancer or not: change the balancer or ask your consultant for one",
+                nutrients,
+                "Short are",
+                "What it lacks is listed in the balance.",
             ),
-            Caution::OverCeiling(nutrients) => Said::because(
-                format!(
-                    "Over the ceiling, do not add more: {}",
-                    self.nutrients(nutrients)
-                ),
-                "Look for what brings it, and take that out first.",
+            Caution::OverCeiling(nutrients) => self.of_nutrients(
+                "Over the ceiling: take out what brings it, and add no more",
+                nutrients,
+                "Over are",
+                "What it has too much of is listed in the balance.",
             ),
-            Caution::NotKnown(nutrients) => Said::because(
-                format!(
-                    "Have the hay tested: nobody knows its {}",
-                    self.nutrients(nutrients)
-                ),
-                "A class mean says nothing of what follows the soil, so that none is used.",
+            Caution::NotKnown(nutrients) => self.of_nutrients(
+                "Nobody knows how much it gets: have the hay tested for its minerals",
+                nutrients,
+                "Not known are",
+                "Selenium, iron and manganese follow the soil, so that no class mean stands in; the vitamins of hay are seldom tested.",
             ),
             Caution::WeightFromTape { either_way } => Said::because(
                 format!(
@@ -167,7 +181,7 @@ impl SafetyWords for English {
             ),
             Caution::Donkey => Said::because(
                 "A donkey: the vet first, and at most 5 kg lost a month",
-                "It goes by weight and condition. Losing fast, or not eating, can kill it.",
+                "It goes by weight and condition. Raised blood fats, from a cut or from not eating, threaten its life.",
             ),
             Caution::AskAboutPpid => Said::because(
                 "Ask the vet about a test for PPID",
@@ -181,7 +195,7 @@ impl SafetyWords for English {
                 ),
             ),
             Caution::Corticosteroid => Said::because(
-                "A corticosteroid lately: look it over every day, ask the vet",
+                "A corticosteroid lately: ask the vet before any cut, and look it over",
                 "It can bring on laminitis and alters insulin.",
             ),
             Caution::RaisedToFloor => Said::because(
@@ -232,7 +246,7 @@ impl SafetyWords for English {
                             .to_owned()
                     },
                     format!(
-                        "{counted} {} h is the latest, not the wait. In ponies, miniatures and donkeys blood fats rise fast.",
+                        "{counted} {} h is the latest, not the wait. In ponies, miniatures and donkeys raised blood fats threaten life.",
                         *OFF_FEED_HOURS
                     ),
                 )
@@ -275,7 +289,7 @@ impl SafetyWords for English {
             ),
             Refusal::DonkeyDiet => Said::because(
                 "A donkey or mule loses weight only with the vet: write down the vet's word first",
-                "Cut short of feed, a donkey can die of blood fats within days.",
+                "A cut can bring on raised blood fats, which threaten a donkey's life.",
             ),
             Refusal::Energy(verdict) => self.energy_verdict(*verdict),
             Refusal::UnderDryMatterFloor { least, floor } => Said::because(

@@ -43,7 +43,7 @@ pub(super) fn crest(score: u8) -> &'static str {
 }
 
 const NECK: [&str; 9] = [
-    "Every bone of the neck stands out, nothing between skin and bone",
+    "Every bone stands out, nothing between skin and bone",
     "Neck bones felt sharp under a thin skin",
     "Thin neck, bones easily felt, hollow in front of the shoulder",
     "Slim, not plainly thin; bones felt with light pressure",

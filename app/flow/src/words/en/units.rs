@@ -1,7 +1,7 @@
 //! Numbers, times and what was typed.
 
 use super::English;
-use super::numbers::{self, between, decimals_of, sized, up_to, up_to_beside};
+use super::numbers::{self, between, sized, up_to, up_to_beside};
 use crate::words::{EnergyUnit, UnitWords};
 use chrono::{Datelike, Timelike, Weekday};
 use tussock_core::limits::{Ends, Litres};
@@ -124,10 +124,18 @@ impl UnitWords for English {
     }
 
     fn energy(&self, energy: Energy) -> String {
-        match self.shown.energy {
-            EnergyUnit::Mcal => format!("{} Mcal", fixed(energy.to_mcal(), 1)),
-            EnergyUnit::Mj => format!("{} MJ", fixed(energy.to_mj(), 0)),
-        }
+        self.energy_ends(Ends::exactly(energy))
+    }
+
+    fn energy_ends(&self, ends: Ends<Energy>) -> String {
+        let (figure, unit): (fn(Energy) -> String, _) = match self.shown.energy {
+            EnergyUnit::Mcal => (|energy| fixed(energy.to_mcal(), 1), "Mcal"),
+            EnergyUnit::Mj => (|energy| fixed(energy.to_mj(), 0), "MJ"),
+        };
+        format!(
+            "{} {unit}",
+            between(&figure(ends.least), &figure(ends.most), "to")
+        )
     }
 
     fn energy_density(&self, density: EnergyDensity) -> String {
@@ -290,12 +298,11 @@ impl UnitWords for English {
             _ => own,
         };
         let name = self.field(bounds.field);
-        let figure = |value: f64| up_to(value, decimals_of(value).max(1));
+        let unit = super::fields::spaced(unit);
         let range = format!(
             "{} to {}{unit}",
-            figure(shown(bounds.min)),
-            figure(shown(bounds.max)),
-            unit = super::fields::spaced(unit),
+            numbers::not_under(shown(bounds.min)),
+            numbers::not_over(shown(bounds.max)),
         );
         if error.value.is_finite() {
             let limit = if error.value < bounds.min {
@@ -304,12 +311,9 @@ impl UnitWords for English {
                 bounds.max
             };
             let value = up_to_beside(shown(error.value), shown(limit), 1);
-            format!(
-                "{name} of {value}{} is not believed here: {range} is",
-                super::fields::spaced(unit)
-            )
+            format!("{name} of {value}{unit} is not believed: type {range}")
         } else {
-            format!("{name} is no number: give {range}")
+            format!("{name} is no number: type {range}")
         }
     }
 

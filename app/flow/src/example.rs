@@ -1,0 +1,289 @@
+//! The invented yard: three animals that do not exist, on a farm that does not exist. Every figure in it is invented.
+//!
+//! Its days are counted back from the first opening, so that it is always a week old.
+
+use crate::acts::{Act, New};
+use tussock_core::animal::{
+    Animal, AnimalId, Answer, Appetite, Birth, BodyType, Goal, Health, Kind, Laminitis, LotId,
+    Phase, Sex, State, Teeth, Temperament, Workload, YardId,
+};
+use tussock_core::assess::{
+    ConditionScale, ConditionScore, Crest, LengthKind, Reading, ScaleInstrument, ScaleWeight, Site,
+    Tape,
+};
+use tussock_core::forage::ForageClass;
+use tussock_core::log::bodies::{
+    AnimalV1, ConditionV1, CrestV1, LookOverV1, LotV1, VisitsV1, WeightV1, YardV1,
+};
+use tussock_core::log::{Body, Known, LogError, Name, Subject};
+use tussock_core::sources::RecordId;
+use tussock_core::units::{BodyMass, Instant, Length, LocalTime, Span};
+
+/// Everything the invented yard holds when it is opened for the first time.
+///
+/// # Errors
+/// A figure that cannot be stored; the tests write every one of them.
+pub fn yard(yard: &YardId, now: Instant) -> Result<Act, ExampleFault> {
+    let days = |count: i64| now - Span::hours(count * 24);
+    let mut acts = vec![
+        add(
+            "yard",
+            Subject::yard(yard),
+            days(60),
+            Body::Yard(YardV1 {
+                name: Name::new("Hill Farm")?,
+                place: None,
+                currency: None,
+                vet_telephone: None,
+                note: None,
+            }),
+        ),
+        add(
+            "visits",
+            Subject::yard(yard),
+            days(30),
+            Body::Visits(VisitsV1 {
+                times: visits(),
+                from: None,
+            }),
+        ),
+        add(
+            "meadow",
+            Subject::lot(&LotId("meadow".to_owned())),
+            days(20),
+            Body::Lot(LotV1::of_class("Meadow, June cut", ForageClass::Meadow)?),
+        ),
+    ];
+    for who in [bramble(), moss(), fern()] {
+        acts.extend(animal(&who, &days)?);
+    }
+    Ok(Act::All(acts))
+}
+
+/// Why the invented yard cannot be written.
+#[derive(Clone, Debug, PartialEq)]
+pub enum ExampleFault {
+    /// A figure that cannot be stored.
+    Log(LogError),
+    /// A figure that cannot be.
+    Assess(tussock_core::assess::AssessError),
+}
+
+impl From<LogError> for ExampleFault {
+    fn from(error: LogError) -> Self {
+        Self::Log(error)
+    }
+}
+
+impl From<tussock_core::assess::AssessError> for ExampleFault {
+    fn from(error: tussock_core::assess::AssessError) -> Self {
+        Self::Assess(error)
+    }
+}
+
+/// An invented animal and what was measured of it.
+struct Invented {
+    animal: Animal,
+    weights: Vec<(i64, Reading)>,
+    sites: [f64; 6],
+    crest: u8,
+}
+
+fn add(id: &str, subject: Subject, at: Instant, body: Body) -> Act {
+    Act::Add(New {
+        id: RecordId(id.to_owned()),
+        subject,
+        at: Some(at),
+        known: Known::Seen,
+        body,
+    })
+}
+
+fn animal(who: &Invented, days: &impl Fn(i64) -> Instant) -> Result<Vec<Act>, ExampleFault> {
+    let id = &who.animal.id;
+    let about = || Subject::animal(id);
+    let named = |what: &str| format!("{}-{what}", id.as_str());
+    let mut acts = vec![add(
+        id.as_str(),
+        about(),
+        days(30),
+        Body::Animal(AnimalV1::of(&who.animal)?),
+    )];
+    for (count, (ago, reading)) in who.weights.iter().enumerate() {
+        acts.push(add(
+            &named(&format!("weight-{count}")),
+            about(),
+            days(*ago),
+            Body::Weight(WeightV1::of(reading)?),
+        ));
+    }
+    let sites: Vec<(Site, f64)> = ConditionScale::NineStep
+        .sites()
+        .iter()
+        .copied()
+        .zip(who.sites)
+        .collect();
+    let (score, _) = ConditionScore::by_sites(ConditionScale::NineStep, &sites)?;
+    acts.push(add(
+        &named("condition"),
+        about(),
+        days(7),
+        Body::Condition(ConditionV1::of(&score)?),
+    ));
+    acts.push(add(
+        &named("crest"),
+        about(),
+        days(7),
+        Body::Crest(CrestV1::of(Crest::new(who.crest)?)),
+    ));
+    acts.push(add(
+        &named("look"),
+        about(),
+        days(1),
+        Body::LookOver(LookOverV1 {
+            gait: Answer::No,
+            stance: Answer::No,
+            turning: Answer::No,
+            shifting_weight: Answer::No,
+            strong_pulse: Answer::No,
+            foot_pain: Answer::No,
+            warm_hoof: Answer::No,
+            lying_more: Answer::No,
+            note: None,
+            job: None,
+        }),
+    ));
+    Ok(acts)
+}
+
+fn visits() -> Vec<LocalTime> {
+    [(6, 15), (12, 0), (17, 30), (21, 30)]
+        .into_iter()
+        .filter_map(|(hour, minute)| LocalTime::from_hms_opt(hour, minute, 0))
+        .collect()
+}
+
+fn described(id: &str, name: &str, kind: Kind, born: i32, height: f64) -> Animal {
+    Animal {
+        id: AnimalId(id.to_owned()),
+        name: name.to_owned(),
+        kind,
+        body_type: None,
+        sex: Some(Sex::Gelding),
+        born: Some(Birth::Year(born)),
+        height: Some(Length::cm(height)),
+        state: State::Adult,
+        work: Workload::Maintenance(Temperament::Average),
+        health: Health {
+            laminitis: Laminitis::Never,
+            teeth: Teeth::Good,
+            appetite: Appetite::Eating,
+            native_or_cob: Answer::Yes,
+            ..Health::default()
+        },
+        goal: Goal::Lose,
+        phase: Phase::New,
+        target: None,
+    }
+}
+
+fn tape(girth: f64, length: f64, kind: LengthKind) -> Reading {
+    Reading::Tape(Tape {
+        length: Some((Length::cm(length), kind)),
+        ..Tape::girth(Length::cm(girth))
+    })
+}
+
+fn bramble() -> Invented {
+    let mut animal = described("bramble", "Bramble", Kind::Pony, 2014, 137.0);
+    animal.body_type = Some(BodyType::Pony);
+    animal.health.laminitis = Laminitis::Ever { last: None };
+    let scale = ScaleWeight {
+        mass: BodyMass::kg(372.0),
+        instrument: ScaleInstrument::AnimalScale,
+    };
+    Invented {
+        animal,
+        weights: vec![
+            (21, tape(172.0, 156.0, LengthKind::Wrap)),
+            (7, Reading::Scale(scale)),
+        ],
+        sites: [7.5, 7.0, 7.0, 7.5, 7.5, 7.0],
+        crest: 3,
+    }
+}
+
+fn moss() -> Invented {
+    Invented {
+        animal: described("moss", "Moss", Kind::Horse, 2011, 148.0),
+        weights: vec![(7, tape(183.0, 164.0, LengthKind::Wrap))],
+        sites: [6.5, 6.5, 6.0, 6.5, 7.0, 6.5],
+        crest: 2,
+    }
+}
+
+fn fern() -> Invented {
+    let mut animal = described("fern", "Fern", Kind::Donkey, 2009, 105.0);
+    animal.sex = Some(Sex::Female);
+    animal.goal = Goal::Hold;
+    Invented {
+        animal,
+        weights: vec![(7, tape(118.0, 88.0, LengthKind::ElbowToTuber))],
+        sites: [5.5, 5.0, 5.5, 5.5, 6.0, 5.5],
+        crest: 2,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::acts::{Context, apply};
+    use crate::shelf::Shelf;
+    use tussock_core::log::{DeviceId, Record, Wish, gather};
+    use tussock_core::safety::{SafetyVerdict, judge};
+    use tussock_core::units::Zone;
+
+    struct Utc;
+
+    impl Zone for Utc {
+        fn offset_min(&self, _: Instant) -> i32 {
+            0
+        }
+    }
+
+    #[test]
+    fn every_invented_animal_gets_a_plan() {
+        let now = Instant::from_ms(1_777_960_800_000);
+        let yard_id = YardId("yard".into());
+        let context = Context {
+            now,
+            offset_min: 0,
+            zone: "UTC".into(),
+            yard: yard_id.clone(),
+            by: None,
+            device: DeviceId::of_number(7),
+            last: None,
+        };
+        let outcome = apply(
+            &yard(&yard_id, now).unwrap(),
+            &Shelf::default(),
+            &context,
+            None,
+        )
+        .unwrap();
+        let shelf = Shelf::of(outcome.writes.rows);
+        assert!(shelf.unread.is_empty());
+        assert_eq!(shelf.animals().len(), 3);
+        let records: Vec<&Record> = shelf.records().collect();
+        for animal in shelf.animals() {
+            let gathered = gather(&records, &animal.id, now, &Utc, &Wish::default()).unwrap();
+            assert!(gathered.problems.is_empty(), "{:?}", gathered.problems);
+            let verdict = judge(gathered.draft().unwrap());
+            assert!(
+                matches!(verdict, SafetyVerdict::Allowed(_)),
+                "{}: {verdict:?}",
+                animal.name
+            );
+        }
+    }
+}

@@ -1,0 +1,111 @@
+//! What becomes of a look-over.
+
+use super::*;
+use crate::views::test_yard::{animal, at};
+use tussock_core::animal::Laminitis;
+use tussock_core::animal::{Appetite, Handful, VetFlag};
+use tussock_core::safety::{Refusal, VetUrgency};
+use tussock_core::units::{LocalDate, Span};
+
+fn today() -> LocalDate {
+    "2026-05-05".parse().unwrap()
+}
+
+fn texts(pairs: &'static [(&'static str, &'static str)]) -> impl Fn(&str) -> String {
+    |field| {
+        pairs
+            .iter()
+            .find(|(name, _)| *name == field)
+            .map(|(_, text)| (*text).to_owned())
+            .unwrap_or_default()
+    }
+}
+
+#[test]
+fn lines_left_alone_were_not_looked_at() {
+    let seen = signs(texts(&[("gait", "no"), ("pulse", "not")]));
+    assert_eq!(seen.gait, Answer::No);
+    assert_eq!(seen.clean(), Answer::NotKnown);
+    assert_eq!(all_normal().clean(), Answer::Yes);
+}
+
+#[test]
+fn any_sign_is_for_the_vet_and_a_warm_hoof_alone_is_looked_at_again() {
+    let moss = animal("moss");
+    let seen = |texts: &'static [(&str, &str)]| signs(self::texts(texts));
+    let stops = |signs: &Signs, animal: &Animal| stop(animal, &animal.health, signs, at(0));
+    assert!(matches!(
+        stops(&seen(&[("pulse", "yes")]), &moss),
+        Some(Stop::Vet(Refusal::LaminitisSign, VetUrgency::Today))
+    ));
+    let warm = seen(&[("warm", "yes")]);
+    assert_eq!(stops(&warm, &moss), Some(Stop::LookAgain));
+    let mut before = moss.clone();
+    before.health.laminitis = Laminitis::Ever { last: None };
+    assert!(matches!(
+        stops(&warm, &before),
+        Some(Stop::Vet(
+            Refusal::WarmHoofAfterLaminitis,
+            VetUrgency::Today
+        ))
+    ));
+    assert_eq!(stops(&all_normal(), &before), None);
+}
+
+#[test]
+fn flags_are_put_on_and_taken_off_and_the_rest_stays() {
+    let mut held = animal("moss").health;
+    held.flags = vec![VetFlag::PainRelief, VetFlag::FootsoreAfterTrims];
+    let said = health(
+        &held,
+        texts(&[("pain_relief", "no"), ("grain", "yes")]),
+        at(0),
+        today(),
+    );
+    assert_eq!(
+        said.flags,
+        [
+            VetFlag::FootsoreAfterTrims,
+            VetFlag::GotAtGrain { at: at(0) }
+        ]
+    );
+    assert_eq!(health(&held, texts(&[]), at(0), today()), held);
+}
+
+#[test]
+fn off_its_feed_is_counted_from_when_it_was_said_and_a_refusing_pony_is_for_the_vet_now() {
+    let moss = animal("moss");
+    let said = texts(&[
+        ("eating", "no"),
+        ("last_eating", "half"),
+        ("last_eating_from", "1777978800000"),
+        ("handful", "refused"),
+    ]);
+    let off = health(&moss.health, said, at(1), today());
+    assert_eq!(
+        off.appetite,
+        Appetite::Off {
+            last_seen_eating: Some(at(0) - Span::hours(6)),
+            handful: Handful::Refused,
+            dull: Answer::NotKnown,
+        }
+    );
+    assert!(matches!(
+        stop(&moss, &off, &Signs::default(), at(0)),
+        Some(Stop::Vet(Refusal::OffFeed { .. }, VetUrgency::Now))
+    ));
+}
+
+#[test]
+fn one_batch_holds_the_look_over_and_the_health_that_changed() {
+    let moss = animal("moss");
+    let held = AnimalV1::of(&moss).unwrap();
+    let count = |health| match act(&moss, &held, &all_normal(), health, "l1") {
+        Act::All(acts) => acts.len(),
+        _ => 0,
+    };
+    assert_eq!(count(moss.health.clone()), 1);
+    let mut lame = moss.health.clone();
+    lame.flags.push(VetFlag::Lame);
+    assert_eq!(count(lame), 2);
+}

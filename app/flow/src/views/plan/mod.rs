@@ -1,0 +1,172 @@
+//! The plan of one animal: what safety says of it today, and the plan that was accepted.
+
+mod sources;
+mod tags;
+#[cfg(test)]
+mod tests;
+
+pub use sources::{SourceLine, sources};
+pub use tags::{Part, TagLine, Told, besides, decision, reasons, stands_in, tags};
+
+use crate::acts::{Act, New};
+use crate::forms::start::Visits;
+use crate::rows::Range;
+use crate::shelf::Shelf;
+use crate::views::horses::one_needs;
+use tussock_core::animal::{Animal, AnimalId};
+use tussock_core::log::bodies::PlanV1;
+use tussock_core::log::{
+    Body, Kind, Known, LogError, Problem, Record, Stamp, Subject, Wish, gather,
+};
+use tussock_core::plan::{Draft, PlanError};
+use tussock_core::safety::{Plan, Refused, SafetyVerdict, judge};
+use tussock_core::sources::RecordId;
+use tussock_core::units::{Instant, LocalDate, Zone};
+
+/// What safety says today.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Outcome {
+    /// Something is missing or cannot be used.
+    Nothing(PlanError),
+    /// There is no plan.
+    Refused(Refused),
+    /// It may be used.
+    Allowed(Box<Plan>),
+}
+
+/// The plan that was accepted last.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Accepted {
+    /// Its first day.
+    pub from: LocalDate,
+    /// The day of its review.
+    pub review: LocalDate,
+    /// Whether today's plan would hang or feed something else.
+    pub would_differ: bool,
+}
+
+/// The plan of an animal today.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlanView {
+    /// The animal.
+    pub animal: Animal,
+    /// What safety says today.
+    pub outcome: Outcome,
+    /// The plan that was accepted last; `None` when there is none.
+    pub accepted: Option<Accepted>,
+    /// Nobody said when somebody comes, and two visits stand in.
+    pub visits_stand_in: bool,
+    /// What could not be read.
+    pub problems: Vec<Problem>,
+    /// The records it is made from.
+    inputs: Vec<(RecordId, Stamp)>,
+}
+
+/// What the screen asks the disk for.
+pub fn needs(animal: &AnimalId) -> Vec<Range> {
+    let mut ranges = vec![Range::One(animal.0.clone())];
+    ranges.extend(one_needs(animal));
+    ranges
+}
+
+/// The plan of an animal; `None` when the animal is not there.
+pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> Option<PlanView> {
+    let records: Vec<&Record> = shelf.records().collect();
+    let mut gathered = gather(&records, animal, now, zone, &Wish::default())?;
+    let visits_stand_in = gathered.visits.is_empty();
+    if visits_stand_in {
+        // Of the usual habits the one with the longest wait, so that nothing is made to look better than it is.
+        gathered.visits = Visits::Two.times();
+    }
+    let (outcome, inputs) = match gathered.draft() {
+        Err(error) => (Outcome::Nothing(error), Vec::new()),
+        Ok(draft) => {
+            let inputs = inputs(&records, &draft, now);
+            let outcome = match judge(draft) {
+                SafetyVerdict::Allowed(plan) => Outcome::Allowed(plan),
+                SafetyVerdict::Refused(refused) => Outcome::Refused(refused),
+            };
+            (outcome, inputs)
+        }
+    };
+    let accepted = accepted(shelf, animal, &outcome);
+    Some(PlanView {
+        animal: gathered.animal,
+        outcome,
+        accepted,
+        visits_stand_in,
+        problems: gathered.problems,
+        inputs,
+    })
+}
+
+impl PlanView {
+    /// How many records today's plan is made from.
+    pub const fn records(&self) -> usize {
+        self.inputs.len()
+    }
+
+    /// The act that issues today's plan; `None` when there is none to issue.
+    ///
+    /// # Errors
+    /// An amount, a weight or a level beyond what is stored.
+    pub fn use_it(&self, record: &RecordId) -> Option<Result<Act, LogError>> {
+        let Outcome::Allowed(plan) = &self.outcome else {
+            return None;
+        };
+        let issued = PlanV1::of(plan, &self.inputs, None).map(|body| {
+            Act::Add(New {
+                id: record.clone(),
+                subject: Subject::animal(&self.animal.id),
+                at: None,
+                known: Known::Seen,
+                body: Body::Plan(body),
+            })
+        });
+        Some(issued)
+    }
+}
+
+/// The records a draft was made from, in the versions they have: those about the animal, the lots it eats, and how the
+/// yard feeds.
+fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(RecordId, Stamp)> {
+    let animal = draft.animal.id.as_str();
+    let used = |record: &Record| match record.kind {
+        Kind::Animal
+        | Kind::Weight
+        | Kind::Condition
+        | Kind::Crest
+        | Kind::LookOver
+        | Kind::VetWord
+        | Kind::Plan => record.subject.id() == animal,
+        Kind::Lot => draft.hays.iter().any(|hay| hay.lot.0 == record.id.0),
+        Kind::Group | Kind::Feeding | Kind::Food | Kind::Net | Kind::Visits | Kind::Weather => true,
+        _ => false,
+    };
+    records
+        .iter()
+        .filter(|record| record.at <= now && used(record))
+        .map(|record| (record.id.clone(), record.stamp))
+        .collect()
+}
+
+fn accepted(shelf: &Shelf, animal: &AnimalId, outcome: &Outcome) -> Option<Accepted> {
+    let held = shelf.newest(&Kind::Plan, animal.as_str())?;
+    let Ok(Body::Plan(held)) = Body::read(held) else {
+        return None;
+    };
+    let would_differ = match outcome {
+        Outcome::Allowed(plan) => PlanV1::of(plan, &[], None).map_or(true, |today| {
+            today.amounts != held.amounts
+                || today.nets != held.nets
+                || today.visits != held.visits
+                || today.soaking != held.soaking
+        }),
+        Outcome::Nothing(_) | Outcome::Refused(_) => true,
+    };
+    Some(Accepted {
+        from: held.from,
+        review: held.review,
+        would_differ,
+    })
+}

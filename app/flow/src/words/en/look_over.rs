@@ -1,0 +1,73 @@
+//! The look-over in English.
+
+use super::English;
+use crate::forms::look_over::{Flag, SeenEating};
+use crate::words::{LookOverWords, UnitWords};
+
+impl LookOverWords for English {
+    fn look_over(&self, name: &str) -> String {
+        format!("Look {name} over")
+    }
+    fn all_normal(&self) -> &'static str {
+        "Looked at all of it: all normal"
+    }
+    fn all_normal_means(&self) -> &'static str {
+        "Saves No on every line at once."
+    }
+    fn not_looked_at(&self) -> &'static str {
+        "Not looked at"
+    }
+    fn finish_look_over(&self) -> &'static str {
+        "Finish look-over"
+    }
+    fn lines_left(&self, count: usize) -> String {
+        format!(
+            "{} not looked at: it will read \u{201c}not complete\u{201d}",
+            self.count(count, "line", "lines")
+        )
+    }
+    fn anything_else(&self) -> &'static str {
+        "Anything else that changes what it may have"
+    }
+    fn flags(&self) -> &'static str {
+        "What is true of it now"
+    }
+    fn flag(&self, flag: Flag) -> &'static str {
+        match flag {
+            Flag::PainRelief => "On pain relief",
+            Flag::GotAtGrain => "Got at grain",
+            Flag::EscapedOntoGrass => "Escaped onto lush grass",
+            Flag::Sick => "Sick, feverish or colic",
+            Flag::Lame => "Lame",
+            Flag::BoxRest => "On box rest",
+            Flag::TrimmedOrShod => "Trimmed or shod today",
+            Flag::Corticosteroid => "Corticosteroid today",
+            Flag::Sglt2Inhibitor => "On an SGLT2 inhibitor",
+        }
+    }
+    fn does_it_eat(&self) -> &'static str {
+        "Does it eat?"
+    }
+    fn eats(&self) -> &'static str {
+        "As usual"
+    }
+    fn off_its_feed(&self) -> &'static str {
+        "Off its feed"
+    }
+    fn last_seen_eating(&self) -> &'static str {
+        "When was it last seen eating?"
+    }
+    fn seen_eating(&self, seen: SeenEating) -> String {
+        match (seen, seen.hours()) {
+            (SeenEating::Longest, Some(hours)) => format!("{hours} h ago or more"),
+            (_, Some(hours)) => format!("Within {hours} h"),
+            (_, None) => "Nobody knows".to_owned(),
+        }
+    }
+    fn a_handful(&self) -> &'static str {
+        "Hold out a handful of dry hay"
+    }
+    fn is_it_dull(&self) -> &'static str {
+        "Does it look dull?"
+    }
+}

@@ -1,0 +1,39 @@
+//! The labels of the look-over.
+
+use crate::forms::look_over::{Flag, SeenEating};
+
+/// What the look-over says.
+pub trait LookOverWords {
+    /// The sentence.
+    fn look_over(&self, name: &str) -> String;
+    /// The key that says all was looked at and normal.
+    fn all_normal(&self) -> &'static str;
+    /// What that key means.
+    fn all_normal_means(&self) -> &'static str;
+    /// An answer.
+    fn not_looked_at(&self) -> &'static str;
+    /// The action.
+    fn finish_look_over(&self) -> &'static str;
+    /// What leaving lines does.
+    fn lines_left(&self, count: usize) -> String;
+    /// The head of what else there is.
+    fn anything_else(&self) -> &'static str;
+    /// The keys that stand on or off.
+    fn flags(&self) -> &'static str;
+    /// A key.
+    fn flag(&self, flag: Flag) -> &'static str;
+    /// Whether it eats.
+    fn does_it_eat(&self) -> &'static str;
+    /// An answer.
+    fn eats(&self) -> &'static str;
+    /// An answer.
+    fn off_its_feed(&self) -> &'static str;
+    /// When it was last seen eating.
+    fn last_seen_eating(&self) -> &'static str;
+    /// An answer.
+    fn seen_eating(&self, seen: SeenEating) -> String;
+    /// A handful of dry hay held out.
+    fn a_handful(&self) -> &'static str;
+    /// Whether it looks dull.
+    fn is_it_dull(&self) -> &'static str;
+}

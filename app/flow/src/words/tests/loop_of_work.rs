@@ -1,0 +1,5 @@
+//! Limits, forage, soak, ration, day, plan and safety.
+
+mod fed;
+mod judged;
+mod limits;

@@ -1,0 +1,53 @@
+//! The invented yard: opened from the first screen, always marked, removed in one tap.
+
+use crate::device::{address, clock, settings};
+use crate::keep;
+use crate::parts::{Banner, FrameBanner, Press};
+use crate::world::{EXAMPLE, World};
+use leptos::prelude::*;
+use tussock_core::log::Kind;
+use tussock_flow::example;
+use tussock_flow::routes::Route;
+use tussock_flow::words::{English, ExampleWords};
+
+/// Opens the invented yard: fills it the first time, then shows its animals.
+#[component]
+pub fn Example() -> impl IntoView {
+    let world = World::here();
+    leptos::task::spawn_local(async move {
+        if !world.example {
+            // Another address was open: the page starts again with the invented yard's own database.
+            settings::set_example(true);
+            address::reload();
+            return;
+        }
+        settings::set_example(true);
+        let filled = world.holds(Kind::Animal.word()).await;
+        if matches!(filled, Ok(false))
+            && let Ok(act) = example::yard(&world.yard(), clock::now())
+        {
+            // What cannot be written leaves an empty yard, and its list says so.
+            let _ = world.act(act, None).await;
+        }
+        world.go(&Route::Horses);
+    });
+}
+
+/// The banner over every screen of the invented yard.
+pub(crate) fn banner(world: World) -> FrameBanner {
+    let words = English::default();
+    let leave = Callback::new(move |()| {
+        leptos::task::spawn_local(async move {
+            settings::set_example(false);
+            // A database that is still held is deleted when this page lets go of it, which the reload does.
+            keep::delete(EXAMPLE);
+            address::go(&Route::Home);
+            address::reload();
+        });
+    });
+    FrameBanner(ViewFn::from(move || {
+        world.example.then(|| {
+            view! { <Banner said=words.example_yard() leave=words.leave_example() press=Press::from(leave) /> }
+        })
+    }))
+}

@@ -1,0 +1,146 @@
+//! A plan that safety allows: its cord, its nets, its defaults, and why.
+
+use crate::parts::{Caution, Cord, Hang, Row, Rows, Sentence, State, Tag};
+use leptos::prelude::*;
+use tussock_core::safety::Plan;
+use tussock_flow::views::plan::{Told, besides, decision, reasons, sources, stands_in, tags};
+use tussock_flow::words::{DayWords, English, PlanScreenWords, PlanWords, Said, UnitWords};
+
+/// The plan, under its decision. `records` is how many it is made from, `in_use` is the line on the plan that was accepted, `visits` the visits that stand in.
+pub(super) fn allowed_view(
+    plan: &Plan,
+    records: usize,
+    in_use: AnyView,
+    visits: Option<String>,
+) -> AnyView {
+    let words = English::default();
+    let draft = plan.planned();
+    let hung = tags(plan, &words)
+        .into_iter()
+        .map(|tag| {
+            view! {
+                <Hang>
+                    <Tag
+                        state=state(tag.told)
+                        word=words.told(tag.told)
+                        lead=words.part(tag.part)
+                        what=tag.result
+                        second=tag.reason
+                    />
+                </Hang>
+            }
+        })
+        .collect_view();
+    let cautions = besides(plan, &words)
+        .into_iter()
+        .map(|said| caution(said, words))
+        .collect_view();
+    let defaults: Vec<String> = visits.into_iter().chain(stands_in(draft, &words)).collect();
+    let levers: Vec<Said> = draft
+        .levers
+        .iter()
+        .map(|lever| words.lever(lever))
+        .collect();
+    view! {
+        <Sentence said=decision(draft, &words) />
+        {in_use}
+        <Cord name=words.the_plan_in_order()>{hung}</Cord>
+        {(!cautions.is_empty()).then_some(cautions)}
+        {nets(plan, words)}
+        {lines(words.levers_head(), levers)}
+        {lines(words.stands_in_head(), defaults.into_iter().map(Said::plain).collect())}
+        {workings(plan, records, words)}
+    }
+    .into_any()
+}
+
+const fn state(told: Told) -> State {
+    match told {
+        Told::Done => State::Done,
+        Told::Care => State::Care,
+        Told::Stop => State::Stop,
+        Told::NotKnown => State::NotKnown,
+    }
+}
+
+/// A caution with its reason.
+pub(super) fn caution(said: Said, words: English) -> AnyView {
+    match said.why {
+        Some(why) => {
+            view! { <Caution said=said.sentence why=words.why()><p>{why}</p></Caution> }.into_any()
+        }
+        None => view! { <Caution said=said.sentence /> }.into_any(),
+    }
+}
+
+/// The nets of the day with the hay that goes in, the longest wait and what mends it.
+fn nets(plan: &Plan, words: English) -> AnyView {
+    let draft = plan.planned();
+    let beside = if draft.soaks() {
+        words.before_soaking()
+    } else {
+        words.hay_in_the_net()
+    };
+    let rows = draft
+        .layout
+        .hangings
+        .iter()
+        .map(|hanging| {
+            view! {
+                <Row
+                    name=words.time(hanging.visit)
+                    value=words.feed(hanging.as_fed)
+                    strong=true
+                    second=beside
+                />
+            }
+        })
+        .collect_view();
+    let waits = words.longest_gap(&draft.layout);
+    let mends = draft
+        .mends
+        .iter()
+        .map(|mend| Said::plain(words.mend(*mend)))
+        .collect();
+    view! {
+        <h2>{words.nets_of_the_day()}</h2>
+        <Rows name=words.nets_of_the_day()>{rows}</Rows>
+        <p>{waits.sentence}</p>
+        {waits.why.map(|why| view! { <p class="soft">{why}</p> })}
+        {lines(words.mends_head(), mends)}
+    }
+    .into_any()
+}
+
+/// Lines under a head; nothing when there are none.
+pub(super) fn lines(head: &'static str, lines: Vec<Said>) -> AnyView {
+    if lines.is_empty() {
+        return ().into_any();
+    }
+    let rows = lines
+        .into_iter()
+        .map(|Said { sentence, why }| view! { <Row name=sentence second=why /> })
+        .collect_view();
+    view! {
+        <h2>{head}</h2>
+        <Rows name=head>{rows}</Rows>
+    }
+    .into_any()
+}
+
+/// Why, and where each number comes from.
+fn workings(plan: &Plan, records: usize, words: English) -> AnyView {
+    let numbers = sources(plan.planned(), records, &words)
+        .into_iter()
+        .map(|line| view! { <Row name=line.name value=line.value second=line.from /> })
+        .collect_view();
+    view! {
+        <details class="numbers">
+            <summary>{words.why_link()}</summary>
+            {lines(words.why_head(), reasons(plan, &words))}
+            <h2>{words.sources_head()}</h2>
+            <Rows name=words.sources_head()>{numbers}</Rows>
+        </details>
+    }
+    .into_any()
+}

@@ -1,0 +1,207 @@
+//! The plan of one animal, and the vet's word that it waits for.
+
+mod allowed;
+mod refused;
+mod vet;
+
+pub use vet::VetWord;
+
+use crate::device::clock::DeviceZone;
+use crate::form::Form;
+use crate::parts::{Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Sentence};
+use crate::places::{Saving, Unread};
+use crate::world::World;
+use allowed::allowed_view;
+use leptos::prelude::*;
+use refused::refused_view;
+use tussock_core::animal::AnimalId;
+use tussock_core::plan::PlanError;
+use tussock_core::sources::RecordId;
+use tussock_flow::forms::start::Visits;
+use tussock_flow::routes::Route;
+use tussock_flow::views::plan::{self, Accepted, Outcome, PlanView};
+use tussock_flow::words::{English, HorsesWords, LogWords, PlanScreenWords, PlanWords, UnitWords};
+
+/// The plan of one animal.
+#[component]
+pub fn Plan(
+    /// Which.
+    animal: AnimalId,
+) -> impl IntoView {
+    let world = World::here();
+    let words = English::default();
+    let form = Form::open(world, Route::Plan(animal.clone()).to_string());
+    let id = StoredValue::new(animal.clone());
+    let shelf = world.shelf(move || plan::needs(&id.get_value()));
+    let today = Memo::new(move |_| match shelf.get() {
+        Some(Ok(shelf)) => plan::plan(
+            &shelf,
+            &id.get_value(),
+            world.now.get_untracked(),
+            &DeviceZone,
+        ),
+        _ => None,
+    });
+    let failed = RwSignal::new(false);
+    let busy = RwSignal::new(false);
+    let use_it = Callback::new(move |()| {
+        let record = RecordId(form.id("plan-id"));
+        let issued = today.with_untracked(|today| today.as_ref()?.use_it(&record));
+        let Some(Ok(act)) = issued else {
+            failed.set(true);
+            return;
+        };
+        busy.set(true);
+        leptos::task::spawn_local(async move {
+            let done = world.act(act, Some(form.key())).await;
+            busy.try_set(false);
+            if done.is_ok() {
+                form.clear();
+                world.go(&Route::Horse(id.get_value()));
+            } else {
+                failed.try_set(true);
+            }
+        });
+    });
+    let back = Route::Horse(animal).to_string();
+    let foot = move || {
+        let back = back.clone();
+        let action = move || {
+            today.with(|today| {
+                today.as_ref().map(|view| {
+                    let Does { says, press } = does(view, use_it);
+                    view! { <Action says=says press=press busy=busy /> }
+                })
+            })
+        };
+        view! {
+            <Saving failed=failed />
+            <ActionRow back=Back { name: words.back().into(), press: Press::from(back) }>{action}</ActionRow>
+        }
+    };
+    let body = move || {
+        if today.with(Option::is_none) {
+            let said = if shelf.get().is_none() {
+                words.opening()
+            } else {
+                words.not_here()
+            };
+            return view! { <Sentence said=said /> }.into_any();
+        }
+        today.with(|today| today.as_ref().map(said_of)).into_any()
+    };
+    view! {
+        <Frame
+            kind=FrameKind::Flow
+            what=Signal::derive(move || today.with(|today| today.as_ref().map(|view| view.animal.name.clone()).unwrap_or_default()))
+            when=words.plan_word()
+            foot=foot
+        >
+            {body}
+            <Unread shelf />
+        </Frame>
+    }
+}
+
+/// What the action says and does.
+struct Does {
+    says: String,
+    press: Press,
+}
+
+fn does(view: &PlanView, use_it: Callback<()>) -> Does {
+    let words = English::default();
+    let id = view.animal.id.clone();
+    let goes = |says: &str, route: &Route| Does {
+        says: says.to_owned(),
+        press: Press::from(route.to_string()),
+    };
+    let same = view
+        .accepted
+        .as_ref()
+        .is_some_and(|accepted| !accepted.would_differ);
+    match &view.outcome {
+        Outcome::Allowed(_) if same => {
+            goes(&words.go_on_with(&view.animal.name), &Route::Horse(id))
+        }
+        Outcome::Allowed(_) => Does {
+            says: words.use_this_plan().to_owned(),
+            press: Press::from(use_it),
+        },
+        Outcome::Refused(refused) if refused.vet.is_some() => {
+            goes(words.write_down_vets_word(), &Route::VetWord(id))
+        }
+        Outcome::Refused(_)
+        | Outcome::Nothing(PlanError::NoForage | PlanError::PartsDoNotAddUp { .. }) => {
+            goes(words.add_a_hay(), &Route::NewHay)
+        }
+        Outcome::Nothing(PlanError::DryMatterNotKnown { lot }) => {
+            goes(words.open_the_hay(), &Route::Hay(lot.clone()))
+        }
+        Outcome::Nothing(PlanError::NoWeight) => goes(words.weigh(), &Route::Weigh(id)),
+        Outcome::Nothing(_) => goes(&words.go_on_with(&view.animal.name), &Route::Horse(id)),
+    }
+}
+
+/// What the screen says of the plan today.
+fn said_of(view: &PlanView) -> AnyView {
+    let words = English::default();
+    let said = match &view.outcome {
+        Outcome::Allowed(plan) => allowed_view(plan, view.records(), in_use(view), visits(view)),
+        Outcome::Refused(refused) => refused_view(refused, in_use(view)),
+        Outcome::Nothing(error) => {
+            let said = words.plan_error(error);
+            view! {
+                <Sentence said=said.sentence />
+                {said.why.map(|why| view! { <p>{why}</p> })}
+                {in_use(view)}
+            }
+            .into_any()
+        }
+    };
+    let problems = view
+        .problems
+        .iter()
+        .map(|problem| view! { <Caution said=words.record_problem(problem) /> })
+        .collect_view();
+    view! {
+        {said}
+        {problems}
+        <p class="soft small">{words.no_diagnosis()}</p>
+    }
+    .into_any()
+}
+
+/// The plan that was accepted, in one line.
+fn in_use(view: &PlanView) -> AnyView {
+    let words = English::default();
+    let Some(Accepted {
+        from,
+        review,
+        would_differ,
+    }) = &view.accepted
+    else {
+        return ().into_any();
+    };
+    if !would_differ {
+        let since = words.in_use(&words.day(*from), &words.day(*review));
+        return view! { <p class="soft">{since}</p> }.into_any();
+    }
+    let differs = if matches!(view.outcome, Outcome::Allowed(_)) {
+        words.would_differ()
+    } else {
+        words.does_not_hold()
+    };
+    view! { <Caution said=differs /> }.into_any()
+}
+
+/// The visits that stand in for those nobody said, as a line of the defaults.
+fn visits(view: &PlanView) -> Option<String> {
+    let words = English::default();
+    let times: Vec<String> = Visits::Two
+        .times()
+        .into_iter()
+        .map(|time| words.time(time))
+        .collect();
+    view.visits_stand_in.then(|| words.visits_stand_in(&times))
+}
