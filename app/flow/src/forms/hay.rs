@@ -293,3 +293,6 @@ pub fn without_report(id: &LotId, before: &LotV1, index: usize) -> Option<Act> {
         None
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -108,8 +108,8 @@ impl Ticking<'_> {
         let taken = beside.iter().filter(same_lot).count();
         let filling = job.lot.as_ref().and_then(|lot| {
             let stock = stock(self.shelf, &about(&job.subject));
-            let of_lot = stock.left.into_iter().filter(|filling| filling.lot == *lot);
-            of_lot.skip(taken).next()
+            let mut of_lot = stock.left.into_iter().filter(|filling| filling.lot == *lot);
+            of_lot.nth(taken)
         });
         let filling: Option<(RecordId, AsFed)> = filling.map(|filling| (filling.id, filling.hay));
         let mut acts = vec![hung(job, filling, known, &id())?];

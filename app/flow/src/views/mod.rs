@@ -14,3 +14,6 @@ pub mod shed;
 #[cfg(test)]
 pub(crate) mod test_yard;
 pub mod tub;
+
+#[cfg(test)]
+mod morning;

@@ -8,6 +8,7 @@ use crate::views::round::{Today, about};
 use std::collections::BTreeMap;
 use tussock_core::animal::{LotId, NetId};
 use tussock_core::day::{OnScale, on_scale, reading_for, usual_net};
+use tussock_core::log::bodies::base::JobKey;
 use tussock_core::log::bodies::{JobAnswer, NetV1};
 use tussock_core::log::{Body, Kind, Subject as About};
 use tussock_core::round::{IssuedPlan, JobKind, Key, Slot};
@@ -240,7 +241,7 @@ fn hangings(shelf: &Shelf, about: &About) -> Vec<Hanging> {
         if record.subject != *about {
             continue;
         }
-        let key = body.job().and_then(|job| job.key());
+        let key = body.job().and_then(JobKey::key);
         match body {
             Body::NetHung(body) => found.push(Hanging {
                 at: record.at,

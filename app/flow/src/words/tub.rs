@@ -58,6 +58,8 @@ pub trait TubWords {
     fn tub_stands(&self, state: &TubState) -> String;
     /// A tub at which something is due, as a sentence: "Tub 2: lift out, 12 min late".
     fn tub_wants(&self, tub: &str, state: &TubState) -> String;
+    /// Opens the screen of a tub.
+    fn open_tub(&self, tub: &str) -> String;
     /// The cord.
     fn cord_of_tub(&self) -> &'static str;
     /// Nothing is in it.

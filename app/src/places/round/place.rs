@@ -64,7 +64,7 @@ pub fn Round() -> impl IntoView {
     });
     let tags = move || {
         let (jobs, day) = jobs.get()?;
-        Some(jobs.into_iter().map(|job| at.tag(job, day)).collect_view())
+        Some(jobs.into_iter().map(|job| at.tag(&job, day)).collect_view())
     };
     // The first job that is due; when none is, the next one, which is only opened.
     let first = Memo::new(move |_| {
@@ -130,20 +130,20 @@ pub fn Round() -> impl IntoView {
 }
 
 impl AtRound {
-    fn tag(self, job: Job, day: LocalDate) -> impl IntoView {
+    fn tag(self, job: &Job, day: LocalDate) -> AnyView {
         let words = English::default();
-        let tick = ticks(&job).then(|| Tick {
-            name: Signal::stored(words.tick(&job)),
+        let tick = ticks(job).then(|| Tick {
+            name: Signal::stored(words.tick(job)),
             act: {
                 let job = job.clone();
                 Callback::new(move |()| self.tick(&job))
             },
         });
-        let state = Signal::stored(shape(standing(&job)));
-        let word = Signal::stored(words.job_stands(&job));
-        let lead = words.job_time(&job, day, &DeviceZone);
-        let (what, second) = (Signal::stored(words.job(&job)), words.job_of(&job));
-        let press = route(&job).to_string();
+        let state = Signal::stored(shape(standing(job)));
+        let word = Signal::stored(words.job_stands(job));
+        let lead = words.job_time(job, day, &DeviceZone);
+        let (what, second) = (Signal::stored(words.job(job)), words.job_of(job));
+        let press = route(job).to_string();
         match tick {
             Some(tick) => {
                 view! { <Hang><Tag state word lead what second press tick /></Hang> }.into_any()

@@ -152,7 +152,7 @@ pub fn Hay(
             view! { {draft_line(form)} {fields.fields()} }.into_any()
         } else {
             seen.get()
-                .map(|seen| shown(writing, &id.get_value(), &seen))
+                .map(|seen| shown(&writing, &id.get_value(), &seen))
                 .into_any()
         }
     };
@@ -187,7 +187,7 @@ pub fn Hay(
 }
 
 /// What is known of a lot.
-fn shown(writing: Writing, id: &LotId, seen: &Seen) -> AnyView {
+fn shown(writing: &Writing, id: &LotId, seen: &Seen) -> AnyView {
     let words = English::default();
     let why = words.why_asked();
     let read = match &seen.read {
@@ -243,8 +243,8 @@ fn shown(writing: Writing, id: &LotId, seen: &Seen) -> AnyView {
     .into_any()
 }
 
-fn reports(writing: Writing, id: &LotId, seen: &Seen) -> AnyView {
-    let words = English::default();
+fn reports(writing: &Writing, id: &LotId, seen: &Seen) -> AnyView {
+    let (words, writing) = (English::default(), *writing);
     if seen.body.reports.is_empty() {
         return ().into_any();
     }

@@ -1,11 +1,14 @@
 //! The shed: nets on the scale, soak tubs, hay.
 
+mod begin;
 mod hay;
 mod hay_form;
 mod nets;
 mod new_tub;
 mod place;
+mod scale;
 mod tub;
+mod tub_times;
 mod work;
 
 pub use hay::{Hay, NewHay};

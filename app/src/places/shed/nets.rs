@@ -1,26 +1,23 @@
 //! A net on the scale.
 
-use super::work::{Work, yard};
-use crate::device::ids;
+use super::work::Work;
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Entry, Frame, FrameKind, Hung, HungTag, NetScale, Pad, PadCell, Press,
-    Quiet, QuietRow, Rank, ReadingSlot, Sentence, State,
+    ActionRow, Back, Entry, Frame, FrameKind, NetScale, Pad, PadCell, Press, Quiet, QuietRow, Rank,
+    ReadingSlot, Sentence,
 };
 use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
-use tussock_flow::acts::Act;
 use tussock_flow::forms::nets::{self as form_of, Wrong};
 use tussock_flow::routes::Route;
-use tussock_flow::views::nets::{DayNet, NetState, NetsDay, nets_day, yard_nets};
-use tussock_flow::views::shed::shed;
-use tussock_flow::words::{English, HorsesWords, NetsWords, ShedWords, TubWords, UnitWords};
+use tussock_flow::views::nets::{DayNet, NetsDay, nets_day};
+use tussock_flow::words::{English, HorsesWords, NetsWords, ShedWords, UnitWords};
 
 /// What the screen is at.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Phase {
+pub(super) enum Phase {
     Opening,
     NoPlan,
     Filled,
@@ -29,21 +26,21 @@ enum Phase {
 
 /// Everything the parts of this screen share.
 #[derive(Clone, Copy)]
-struct Scale {
-    world: World,
-    form: Form,
-    work: Work,
-    day: Memo<Option<NetsDay>>,
-    next: Memo<Option<(usize, DayNet)>>,
+pub(super) struct Scale {
+    pub world: World,
+    pub form: Form,
+    pub work: Work,
+    pub day: Memo<Option<NetsDay>>,
+    pub next: Memo<Option<(usize, DayNet)>>,
     /// The empty net is on the scale.
-    empty: RwSignal<bool>,
+    pub empty: RwSignal<bool>,
     /// Tomorrow's nets.
-    ahead: RwSignal<bool>,
-    value: Signal<String>,
-    wrong: RwSignal<Option<Wrong>>,
-    failed: RwSignal<bool>,
-    busy: RwSignal<bool>,
-    entry: Entry,
+    pub ahead: RwSignal<bool>,
+    pub value: Signal<String>,
+    pub wrong: RwSignal<Option<Wrong>>,
+    pub failed: RwSignal<bool>,
+    pub busy: RwSignal<bool>,
+    pub entry: Entry,
 }
 
 /// Weighing the nets of an animal's or group's day, from the first that is not weighed.
@@ -112,14 +109,10 @@ pub fn Nets(
         busy: RwSignal::new(false),
         entry: Entry::new(),
     };
-    let name = move || {
-        day.with(|day| day.as_ref().map(|day| day.name.clone()))
-            .unwrap_or_default()
-    };
     let head = Signal::derive(move || {
         let of = day.with(|day| day.as_ref().map_or(0, |day| day.nets.len()));
         match next.with(|next| next.as_ref().map(|(nth, _)| *nth)) {
-            Some(nth) => words.net_of(&name(), nth, of),
+            Some(nth) => words.net_of(&scale.name(), nth, of),
             None => words.shed().to_owned(),
         }
     });
@@ -135,29 +128,7 @@ pub fn Nets(
             </ActionRow>
         }
     };
-    let inside = move || {
-        match phase.get() {
-        Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
-        Phase::NoPlan => {
-            let who = work.now.with_untracked(|now| {
-                let (shelf, _) = now.as_ref()?;
-                shelf.animal(&id.get_value()).map(|animal| animal.name)
-            });
-            view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
-        }
-        Phase::Filled => view! {
-            <Sentence said=Signal::derive(move || words.all_weighed(&name(), &scale.when())) />
-            {scale.hung()}
-            <Show when=move || !ahead.get()>
-                <QuietRow>
-                    <Quiet says=words.tomorrows_nets() press=Callback::new(move |()| ahead.set(true)) />
-                </QuietRow>
-            </Show>
-        }
-        .into_any(),
-        Phase::Weigh => scale.weighing(),
-    }
-    };
+    let inside = move || scale.inside(phase.get(), &id.get_value());
     view! {
         <Frame kind=FrameKind::Flow what=head when=when foot=foot>
             <Unread shelf=work.shelf />
@@ -167,13 +138,44 @@ pub fn Nets(
 }
 
 impl Scale {
+    fn inside(self, phase: Phase, id: &AnimalId) -> AnyView {
+        let words = English::default();
+        match phase {
+        Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
+        Phase::NoPlan => {
+            let who = self.work.now.with_untracked(|now| {
+                let (shelf, _) = now.as_ref()?;
+                shelf.animal(id).map(|animal| animal.name)
+            });
+            view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
+        }
+        Phase::Filled => view! {
+            <Sentence said=Signal::derive(move || words.all_weighed(&self.name(), &self.when())) />
+            {self.hung()}
+            <Show when=move || !self.ahead.get()>
+                <QuietRow>
+                    <Quiet says=words.tomorrows_nets() press=Callback::new(move |()| self.ahead.set(true)) />
+                </QuietRow>
+            </Show>
+        }
+        .into_any(),
+        Phase::Weigh => self.weighing(),
+    }
+    }
+
+    fn name(self) -> String {
+        self.day
+            .with(|day| day.as_ref().map(|day| day.name.clone()))
+            .unwrap_or_default()
+    }
+
     fn net(self) -> Option<DayNet> {
         self.next
             .with(|next| next.as_ref().map(|(_, net)| net.clone()))
     }
 
     /// "today", or the day that is weighed for.
-    fn when(self) -> String {
+    pub(super) fn when(self) -> String {
         let words = English::default();
         let day = self.day.with(|day| day.as_ref().map(|day| day.day));
         match day.filter(|_| self.ahead.get()) {
@@ -186,7 +188,7 @@ impl Scale {
         self.wrong.set(None);
         if self.empty.get_untracked() {
             self.form.set("own", text);
-        } else if let Some(net) = self.next.with_untracked(|next| next.clone()) {
+        } else if let Some(net) = self.next.get_untracked() {
             self.form.set("for", net.1.key.to_string());
             self.form.set("reading", text);
         }
@@ -280,169 +282,5 @@ impl Scale {
             />
         }
         .into_any()
-    }
-
-    /// The day's nets as small tags, and the same as a line.
-    fn hung(self) -> impl IntoView {
-        let words = English::default();
-        let tags = move || {
-            let here = self.next.with(|next| next.as_ref().map(|(nth, _)| *nth));
-            let nets = self.day.get().map(|day| day.nets).unwrap_or_default();
-            (1..)
-                .zip(nets)
-                .map(|(nth, net)| {
-                    let (state, word, hay) = match net.state {
-                        NetState::ToWeigh => (State::Later, words.net_to_weigh(), net.hay),
-                        NetState::Weighed(hay) => (State::Done, words.net_weighed(), hay),
-                        NetState::Past => (State::NotKnown, words.net_past(), net.hay),
-                    };
-                    view! {
-                        <HungTag
-                            state=Signal::stored(state)
-                            word=Signal::stored(word.to_owned())
-                            what=Signal::stored(words.feed_number(hay))
-                            here=Signal::stored(here == Some(nth))
-                        />
-                    }
-                })
-                .collect_view()
-        };
-        let line = move || {
-            self.day
-                .get()
-                .map(|day| words.weighed_of(day.weighed(), day.nets.len(), day.hay(), &self.when()))
-        };
-        view! {
-            <Hung name=words.nets_of_day()>{tags}</Hung>
-            <p>{line}</p>
-        }
-    }
-
-    fn quiet(self) -> impl IntoView {
-        let words = English::default();
-        let left = move || {
-            self.day
-                .with(|day| day.as_ref().map_or(0, NetsDay::to_weigh))
-        };
-        let fill = Callback::new(move |()| {
-            let acts = self.day.with_untracked(|day| {
-                day.as_ref()
-                    .map(|day| form_of::all_to_target(day, ids::new))
-            });
-            match acts {
-                Some(Ok(act)) => self.write(act),
-                Some(Err(error)) => self.wrong.set(Some(Wrong::Log(error))),
-                None => {}
-            }
-        });
-        let turn = Callback::new(move |()| {
-            self.wrong.set(None);
-            self.empty.update(|empty| *empty = !*empty);
-            self.entry.focus();
-        });
-        let turn_says = Signal::derive(move || {
-            let says = if self.empty.get() {
-                words.leave_empty_net()
-            } else {
-                words.weigh_empty_net()
-            };
-            says.to_owned()
-        });
-        view! {
-            <QuietRow>
-                <Show when=move || !self.empty.get()>
-                    <Quiet says=Signal::derive(move || words.filled_to_target(left())) press=fill />
-                </Show>
-                <Quiet says=turn_says press=turn />
-            </QuietRow>
-        }
-    }
-
-    fn action(self, phase: Phase, id: &AnimalId) -> AnyView {
-        let words = English::default();
-        match phase {
-            Phase::Weigh => {
-                let says = Signal::derive(move || {
-                    let left = self
-                        .day
-                        .with(|day| day.as_ref().map_or(0, NetsDay::to_weigh));
-                    let says = match (self.empty.get(), left) {
-                        (true, _) => words.save_empty_net(),
-                        (false, 1) => words.save_last_net(),
-                        (false, _) => words.save_next_net(),
-                    };
-                    says.to_owned()
-                });
-                let save = Callback::new(move |()| self.save());
-                view! { <Action says press=save busy=self.busy /> }.into_any()
-            }
-            Phase::NoPlan => {
-                let plan = Route::Plan(id.clone()).to_string();
-                view! { <Action says=words.see_plan() press=plan /> }.into_any()
-            }
-            Phase::Filled | Phase::Opening => {
-                let other = self.work.now.with_untracked(|now| {
-                    let (shelf, today) = now.as_ref()?;
-                    let shed = shed(shelf, today);
-                    let next = shed.next_nets()?;
-                    let route = Route::Nets(AnimalId(next.about.id().to_owned()));
-                    Some((words.nets_for(&next.name), route))
-                });
-                let (says, route) =
-                    other.unwrap_or_else(|| (words.to_the_shed().to_owned(), Route::Shed));
-                view! { <Action says=says press=route.to_string() /> }.into_any()
-            }
-        }
-    }
-
-    fn save(self) {
-        let typed = self.value.get_untracked();
-        let Some((nth, net)) = self.next.get_untracked() else {
-            return;
-        };
-        let act = if self.empty.get_untracked() {
-            let there = self.work.now.with_untracked(|now| {
-                let nets = yard_nets(&now.as_ref()?.0);
-                nets.into_iter()
-                    .find(|there| net.own.net.as_ref() == Some(&there.id))
-            });
-            let name = English::default().net_name(nth);
-            let id = self.form.id("own-id");
-            form_of::own_weight(&yard(self.world), there.as_ref(), &name, &typed, &id)
-        } else {
-            let Some(about) = self
-                .day
-                .with_untracked(|day| Some(day.as_ref()?.about.clone()))
-            else {
-                return;
-            };
-            form_of::weighed(&about, &net, &typed, &self.form.id("id"))
-        };
-        match act {
-            Ok(act) => self.write(act),
-            Err(wrong) => self.wrong.set(Some(wrong)),
-        }
-    }
-
-    fn write(self, act: Act) {
-        if self.busy.get_untracked() {
-            return;
-        }
-        self.busy.set(true);
-        self.wrong.set(None);
-        self.failed.set(false);
-        leptos::task::spawn_local(async move {
-            let done = self.world.act(act, Some(self.form.key())).await;
-            self.busy.try_set(false);
-            if done.is_ok() {
-                self.form.set("reading", String::new());
-                self.form.set("own", String::new());
-                self.form.clear();
-                self.empty.try_set(false);
-                self.entry.focus();
-            } else {
-                self.failed.try_set(true);
-            }
-        });
     }
 }

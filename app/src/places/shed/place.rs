@@ -18,7 +18,7 @@ use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::shed::{Shed as View, shed};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
-    English, HorsesWords, LogWords, NetsWords, ShedWords, SoakWords, TubWords, UnitWords,
+    English, HorsesWords, LogWords, NetsWords, ShedWords, TubWords, UnitWords,
 };
 
 /// What a tag of the cord shows.
@@ -32,71 +32,117 @@ struct Shown {
     route: Route,
 }
 
+/// Everything the parts of this screen share.
+#[derive(Clone, Copy)]
+struct AtShed {
+    world: World,
+    view: Memo<Option<View>>,
+    failed: RwSignal<bool>,
+}
+
 /// The shed.
 #[component]
 pub fn Shed() -> impl IntoView {
     let world = World::here();
     let words = English::default();
     let work = Work::of(world);
-    let failed = RwSignal::new(false);
-    let view_of = Memo::new(move |_| {
-        work.now
-            .with(|now| now.as_ref().map(|(shelf, today)| shed(shelf, today)))
-    });
-    let due = Memo::new(move |_| {
-        let now = world.now.get();
-        view_of.with(|view| {
-            let tub = view.as_ref()?.due_tub(now)?;
-            Some((tub.soak.id.0.clone(), name_of(tub), tub.state(now).step()))
-        })
-    });
-    let said = move || {
-        if let Some((_, name, _)) = due.get() {
-            let now = world.now.get();
-            let state = view_of.with(|view| view.as_ref()?.due_tub(now).map(|tub| tub.state(now)));
-            if let Some(state) = state {
-                return words.tub_wants(&name, &state);
-            }
-        }
-        match view_of.get() {
-            None => words.opening().to_owned(),
-            Some(view) => match view.to_weigh() {
-                0 if view.nets.is_empty() => words.shed_empty().to_owned(),
-                0 => words.nothing_to_weigh().to_owned(),
-                count => words.nets_to_weigh(count),
-            },
-        }
+    let at = AtShed {
+        world,
+        view: Memo::new(move |_| {
+            work.now
+                .with(|now| now.as_ref().map(|(shelf, today)| shed(shelf, today)))
+        }),
+        failed: RwSignal::new(false),
     };
     let tags = Memo::new(move |_| {
         let now = world.now.get();
-        view_of.with(|view| {
+        at.view.with(|view| {
             view.as_ref()
                 .map(|view| cord(view, now))
                 .unwrap_or_default()
         })
     });
-    let hung = move || {
-        tags.get()
-            .into_iter()
-            .map(|tag| {
-                let second = Some(tag.second).filter(|second| !second.is_empty());
-                view! {
-                    <Hang>
-                        <Tag
-                            state=Signal::stored(tag.state)
-                            word=Signal::stored(tag.word)
-                            lead=tag.lead
-                            what=Signal::stored(tag.what)
-                            second=second
-                            press=tag.route.to_string()
-                        />
-                    </Hang>
-                }
-            })
-            .collect_view()
+    let action = Memo::new(move |_| at.action());
+    let foot = move || {
+        view! {
+            <QuietRow>
+                <Quiet says=words.add_hay() press=Route::NewHay.to_string() />
+                <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
+            </QuietRow>
+            <Saving failed=at.failed />
+            <ActionRow>
+                <Action
+                    says=Signal::derive(move || action.get().0)
+                    press=Signal::derive(move || action.get().1.to_string())
+                />
+            </ActionRow>
+        }
     };
-    let lots = move || {
-        let rows = view_of.get().map(|view| view.lots).unwrap_or_default();
+    view! {
+        <Frame
+            kind=FrameKind::Place
+            what=words.shed()
+            when=Signal::derive(move || Some(words.time_at(world.now.get(), &DeviceZone)))
+            foot=foot
+            places=move || view! { <Places here=Place::Shed /> }
+        >
+            <Sentence said=Signal::derive(move || at.said()) />
+            <Unread shelf=work.shelf />
+            <Cord name=words.nets_and_tubs()>
+                {move || tags.get().into_iter().map(hung).collect_view()}
+            </Cord>
+            <h2>{words.hay_here()}</h2>
+            {move || at.lots()}
+            {at.weather()}
+        </Frame>
+    }
+}
+
+impl AtShed {
+    /// The tub at which something must be done, else how many nets are to be weighed.
+    fn said(self) -> String {
+        let words = English::default();
+        let now = self.world.now.get();
+        self.view.with(|view| {
+            let Some(view) = view else {
+                return words.opening().to_owned();
+            };
+            if let Some(tub) = view.due_tub(now) {
+                return words.tub_wants(&name_of(tub), &tub.state(now));
+            }
+            match view.to_weigh() {
+                0 if view.nets.is_empty() => words.shed_empty().to_owned(),
+                0 => words.nothing_to_weigh().to_owned(),
+                count => words.nets_to_weigh(count),
+            }
+        })
+    }
+
+    fn action(self) -> (String, Route) {
+        let words = English::default();
+        let now = self.world.now.get();
+        self.view.with(|view| {
+            let view = view.as_ref();
+            if let Some(tub) = view.and_then(|view| view.due_tub(now)) {
+                let route = Route::Tub(TubId(tub.soak.id.0.clone()));
+                return (words.open_tub(&name_of(tub)), route);
+            }
+            match view.and_then(View::next_nets) {
+                Some(day) => (
+                    words.weigh_nets().to_owned(),
+                    Route::Nets(AnimalId(day.about.id().to_owned())),
+                ),
+                None if view.is_some_and(|view| view.lots.is_empty()) => {
+                    (words.add_hay().to_owned(), Route::NewHay)
+                }
+                None => (words.start_a_soak().to_owned(), Route::NewTub),
+            }
+        })
+    }
+
+    fn lots(self) -> AnyView {
+        let words = English::default();
+        let rows = self.view.get().map(|view| view.lots).unwrap_or_default();
         if rows.is_empty() {
             return view! { <p class="soft">{words.no_hay_here()}</p> }.into_any();
         }
@@ -115,91 +161,68 @@ pub fn Shed() -> impl IntoView {
             })
             .collect_view();
         view! { <Rows name=words.hay_here()>{rows}</Rows> }.into_any()
-    };
-    let chips = Signal::derive(move || {
-        view_of.with(|view| {
-            view.as_ref()
-                .map(|view| view.weather.chips.clone())
-                .unwrap_or_default()
-        })
-    });
-    let about = yard(world);
-    let choose = Callback::new(move |(which, on): (Chip, bool)| {
-        let Some(weather) = view_of.with_untracked(|view| Some(view.as_ref()?.weather.clone()))
-        else {
-            return;
-        };
-        let act = chip(&about, &weather, which, on, &ids::new());
-        leptos::task::spawn_local(async move {
-            failed.try_set(world.act(act, None).await.is_err());
-        });
-    });
-    let carried = Signal::derive(move || {
-        let carried = view_of.with(|view| view.as_ref().is_some_and(|view| view.weather.carried));
-        let said = if carried {
-            words.weather_carried()
-        } else {
-            words.weather_hint()
-        };
-        Some(said.to_owned())
-    });
-    let action = Memo::new(move |_| {
-        if let Some((id, name, step)) = due.get() {
-            let does = words.tub_action(step).unwrap_or_default();
-            return (format!("{does}: {name}"), Route::Tub(TubId(id)));
-        }
-        view_of.with(|view| {
-            let view = view.as_ref();
-            let next = view.and_then(View::next_nets);
-            match next {
-                Some(day) => (
-                    words.weigh_nets().to_owned(),
-                    Route::Nets(AnimalId(day.about.id().to_owned())),
-                ),
-                None if view.is_some_and(|view| view.lots.is_empty()) => {
-                    (words.add_hay().to_owned(), Route::NewHay)
-                }
-                None => (words.start_a_soak().to_owned(), Route::NewTub),
-            }
-        })
-    });
-    let foot = move || {
-        view! {
-            <QuietRow>
-                <Quiet says=words.add_hay() press=Route::NewHay.to_string() />
-                <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
-            </QuietRow>
-            <Saving failed=failed />
-            <ActionRow>
-                <Action
-                    says=Signal::derive(move || action.get().0)
-                    press=Signal::derive(move || action.get().1.to_string())
-                />
-            </ActionRow>
-        }
-    };
-    view! {
-        <Frame
-            kind=FrameKind::Place
-            what=words.shed()
-            when=Signal::derive(move || Some(words.time_at(world.now.get(), &DeviceZone)))
-            foot=foot
-            places=move || view! { <Places here=Place::Shed /> }
-        >
-            <Sentence said=Signal::derive(said) />
-            <Unread shelf=work.shelf />
-            <Cord name=words.nets_and_tubs()>{hung}</Cord>
-            <h2>{words.hay_here()}</h2>
-            {lots}
-            <Several
-                legend=words.weather_today()
-                offers=CHIPS.iter().map(|chip| Offer::new(*chip, words.chip(*chip))).collect()
-                chosen=chips
-                on_choose=choose
-                hint=carried
-            />
-        </Frame>
     }
+
+    /// The chips of the day.
+    fn weather(self) -> AnyView {
+        let words = English::default();
+        let chips = Signal::derive(move || {
+            self.view.with(|view| {
+                view.as_ref()
+                    .map(|view| view.weather.chips.clone())
+                    .unwrap_or_default()
+            })
+        });
+        let hint = Signal::derive(move || {
+            let carried = self
+                .view
+                .with(|view| view.as_ref().is_some_and(|view| view.weather.carried));
+            let said = if carried {
+                words.weather_carried()
+            } else {
+                words.weather_hint()
+            };
+            Some(said.to_owned())
+        });
+        let about = yard(self.world);
+        let choose = Callback::new(move |(which, on): (Chip, bool)| {
+            let weather = self
+                .view
+                .with_untracked(|view| Some(view.as_ref()?.weather.clone()));
+            if let Some(weather) = weather {
+                let act = chip(&about, &weather, which, on, &ids::new());
+                leptos::task::spawn_local(async move {
+                    self.failed
+                        .try_set(self.world.act(act, None).await.is_err());
+                });
+            }
+        });
+        let offers = CHIPS
+            .iter()
+            .map(|chip| Offer::new(*chip, words.chip(*chip)))
+            .collect();
+        view! {
+            <Several legend=words.weather_today() offers=offers chosen=chips on_choose=choose hint=hint />
+        }
+        .into_any()
+    }
+}
+
+fn hung(tag: Shown) -> AnyView {
+    let second = Some(tag.second).filter(|second| !second.is_empty());
+    view! {
+        <Hang>
+            <Tag
+                state=Signal::stored(tag.state)
+                word=Signal::stored(tag.word)
+                lead=tag.lead
+                what=Signal::stored(tag.what)
+                second=second
+                press=tag.route.to_string()
+            />
+        </Hang>
+    }
+    .into_any()
 }
 
 fn name_of(tub: &Tub) -> String {

@@ -5,40 +5,36 @@ use crate::device::clock::{self, DeviceZone};
 use crate::device::ids;
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Field, Figure, Frame, FrameKind, Keyboard, LargeSlot, Press,
-    Quiet, QuietRow, Rank, Sentence, StopBlock, TubCord, TubTag,
+    Action, ActionRow, Back, Caution, Figure, Frame, FrameKind, LargeSlot, Press, Quiet, QuietRow,
+    Rank, Sentence, StopBlock, TubCord, TubTag,
 };
 use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::TubId;
-use tussock_core::log::bodies::SoakStep;
 use tussock_core::soak::{Liquor, TubState, TubStep};
 use tussock_core::units::{Instant, Zone};
 use tussock_flow::acts::Act;
 use tussock_flow::forms::tub::{self as form_of, Wrong};
 use tussock_flow::routes::Route;
 use tussock_flow::views::shed::Standing;
-use tussock_flow::views::tub::{Logged, TubSeen, seen};
+use tussock_flow::views::tub::{TubSeen, seen};
 use tussock_flow::words::{English, HorsesWords, SoakWords, TubWords, UnitWords};
 
-/// The fields of the times that can be corrected.
-const TIMES: [&str; 3] = ["time-1", "time-2", "time-3"];
-
-type Open = tussock_flow::views::tub::Tub;
+pub(super) type Open = tussock_flow::views::tub::Tub;
 
 /// Everything the parts of this screen share.
 #[derive(Clone, Copy)]
-struct AtTub {
-    world: World,
-    form: Form,
-    work: Work,
-    seen: Memo<Option<TubSeen>>,
+pub(super) struct AtTub {
+    pub world: World,
+    pub form: Form,
+    pub work: Work,
+    pub seen: Memo<Option<TubSeen>>,
     /// Times are being corrected.
-    correcting: RwSignal<bool>,
-    wrong: RwSignal<Option<(usize, Wrong)>>,
-    failed: RwSignal<bool>,
-    busy: RwSignal<bool>,
+    pub correcting: RwSignal<bool>,
+    pub wrong: RwSignal<Option<(usize, Wrong)>>,
+    pub failed: RwSignal<bool>,
+    pub busy: RwSignal<bool>,
 }
 
 /// A soak, by its own id or by that of its tub.
@@ -126,7 +122,7 @@ pub fn Tub(
 
 impl AtTub {
     /// Something of the soak that is going on.
-    fn open<T>(self, pick: impl FnOnce(&Open) -> T) -> Option<T> {
+    pub(super) fn open<T>(self, pick: impl FnOnce(&Open) -> T) -> Option<T> {
         self.seen.with(|seen| match seen {
             Some(TubSeen::Open(open)) => Some(pick(open)),
             _ => None,
@@ -218,54 +214,12 @@ impl AtTub {
         .into_any()
     }
 
-    fn times(self) -> AnyView {
-        let words = English::default();
-        let steps: Vec<Logged> = self
-            .open(|open| open.correctable().into_iter().cloned().collect())
-            .unwrap_or_default();
-        TIMES
-            .into_iter()
-            .zip(steps)
-            .enumerate()
-            .map(|(index, (field, step))| {
-                let label = match step.body.happened {
-                    SoakStep::Lifted { .. } => words.lifted_at(),
-                    SoakStep::Fed { .. } => words.fed_at(),
-                    _ => words.went_in_at(),
-                };
-                let error = Signal::derive(move || {
-                    self.wrong
-                        .get()
-                        .filter(|(at, _)| *at == index)
-                        .map(|(_, wrong)| words.tub_wrong(&wrong, &DeviceZone))
-                });
-                view! {
-                    <Field
-                        label=label
-                        hint=words.time_hint()
-                        value=self.form.text(field)
-                        on_input=self.form.typed(field)
-                        error=error
-                        keyboard=Keyboard::Decimal
-                    />
-                }
-            })
-            .collect_view()
-            .into_any()
-    }
-
     fn quiet(self) -> impl IntoView {
         let words = English::default();
         let turn = Callback::new(move |()| {
             self.wrong.set(None);
             if !self.correcting.get_untracked() {
-                let steps = self.open(|open| {
-                    let steps = open.correctable();
-                    steps.iter().map(|step| step.at).collect::<Vec<Instant>>()
-                });
-                for (field, at) in TIMES.into_iter().zip(steps.unwrap_or_default()) {
-                    self.form.set(field, words.time_at(at, &DeviceZone));
-                }
+                self.fill_times();
             }
             self.correcting.update(|on| *on = !*on);
         });
@@ -293,16 +247,13 @@ impl AtTub {
     fn action(self, step: Option<TubStep>) -> AnyView {
         let words = English::default();
         let Some(says) = step.and_then(|step| words.tub_action(step)) else {
-            return match self.seen.get() {
-                Some(TubSeen::Empty(_)) => {
-                    let new = Route::NewTub.to_string();
-                    view! { <Action says=words.start_the_soak() press=new /> }.into_any()
-                }
-                _ => {
-                    let shed = Route::Shed.to_string();
-                    view! { <Action says=words.to_the_shed() press=shed /> }.into_any()
-                }
+            let empty = matches!(self.seen.get(), Some(TubSeen::Empty(_)));
+            let (says, route) = if empty {
+                (words.start_the_soak(), Route::NewTub)
+            } else {
+                (words.to_the_shed(), Route::Shed)
             };
+            return view! { <Action says=says press=route.to_string() /> }.into_any();
         };
         let press = Callback::new(move |()| {
             if self.correcting.get_untracked() {
@@ -335,38 +286,7 @@ impl AtTub {
         }
     }
 
-    /// Corrects every time that was changed, one after the other, so that each is judged beside the others as they are
-    /// to be.
-    fn save_times(self) {
-        let Some(mut open) = self.open(Clone::clone) else {
-            return;
-        };
-        let steps: Vec<Logged> = open.correctable().into_iter().cloned().collect();
-        let mut acts = Vec::new();
-        for (index, (field, step)) in TIMES.into_iter().zip(steps).enumerate() {
-            let typed = self.form.now(field);
-            if typed.trim() == English::default().time_at(step.at, &DeviceZone) {
-                continue;
-            }
-            match form_of::correct(&open, &step, &typed, clock::now(), &DeviceZone) {
-                Ok(act) => {
-                    if let Act::Change { at: Some(at), .. } = &act
-                        && let Some(held) = open.steps.iter_mut().find(|held| held.id == step.id)
-                    {
-                        held.at = *at;
-                    }
-                    acts.push(act);
-                }
-                Err(wrong) => {
-                    self.wrong.set(Some((index, wrong)));
-                    return;
-                }
-            }
-        }
-        self.write(Act::All(acts));
-    }
-
-    fn write(self, act: Act) {
+    pub(super) fn write(self, act: Act) {
         if self.busy.get_untracked() {
             return;
         }

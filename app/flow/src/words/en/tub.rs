@@ -153,6 +153,9 @@ impl TubWords for English {
             format!("{tub}: {next}, {stands}")
         }
     }
+    fn open_tub(&self, tub: &str) -> String {
+        format!("Go to {}", super::fields::small(tub))
+    }
     fn cord_of_tub(&self) -> &'static str {
         "This soak, step by step"
     }

@@ -1,0 +1,73 @@
+//! Ticks on the round.
+
+use super::*;
+
+#[test]
+fn all_as_planned_answers_a_visit_and_leaves_what_must_be_seen() {
+    let mut yard_of = bramble();
+    let now = at(5, "18:05:00");
+    let today = yard_of.today(now);
+    let visit = today.visit().unwrap();
+    let (shelf, about_yard) = (yard_of.shelf.clone(), yard());
+    let ticking = Ticking {
+        shelf: &shelf,
+        today: &today,
+        yard: &about_yard,
+        tub_name: &|nth| English::default().tub_name(nth),
+    };
+    let look = today
+        .round
+        .jobs
+        .iter()
+        .find(|job| job.kind == JobKind::LookOver)
+        .unwrap();
+    assert_eq!(
+        ticking.tick(look, &mut || "x".into()),
+        Err(Refused::OwnScreen)
+    );
+    let act = ticking.as_planned(visit, &mut || yard_of.id()).unwrap();
+    yard_of.act(now, &act);
+    let after = yard_of.today(now);
+    assert!(after.visit().is_none());
+    assert!(
+        after
+            .round
+            .jobs
+            .iter()
+            .any(|job| job.kind == JobKind::LookOver)
+    );
+    assert_eq!(after.round.summary().done, 2);
+    let hung = yard_of.shelf.of_kind(&tussock_core::log::Kind::NetHung);
+    assert!(hung.iter().all(|record| record.known == Known::Assumed));
+}
+
+#[test]
+fn days_away_are_one_card_with_one_answer() {
+    let mut yard_of = bramble();
+    let now = at(9, "06:00:00");
+    let today = yard_of.today(now);
+    let days = today.round.away.clone().unwrap();
+    let (shelf, about_yard) = (yard_of.shelf.clone(), yard());
+    let act = Ticking {
+        shelf: &shelf,
+        today: &today,
+        yard: &about_yard,
+        tub_name: &|nth| English::default().tub_name(nth),
+    }
+    .away(&days, JobAnswer::SomebodyElse, "away")
+    .unwrap();
+    yard_of.act(now, &act);
+    assert!(yard_of.today(now).round.away.is_none());
+}
+
+#[test]
+fn a_job_to_come_is_not_ticked_by_the_primary_action() {
+    let yard_of = bramble();
+    let now = at(5, "12:00:00");
+    let today = yard_of.today(now);
+    let first = today.first();
+    assert!(first.is_none_or(|job| job.state != JobState::Later));
+    assert!(!needs(now).is_empty());
+    let whose = about(&today.round.jobs[0].subject);
+    assert_eq!(whose.id(), "bramble");
+}

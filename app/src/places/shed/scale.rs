@@ -1,0 +1,180 @@
+//! What stands around the slot of the scale: the day's nets, the quiet links, the action, and what it writes.
+
+use super::nets::{Phase, Scale};
+use super::work::yard;
+use crate::device::ids;
+use crate::parts::{Action, Hung, HungTag, Quiet, QuietRow, State};
+use leptos::prelude::*;
+use tussock_core::animal::AnimalId;
+use tussock_flow::acts::Act;
+use tussock_flow::forms::nets::{self as form_of, Wrong};
+use tussock_flow::routes::Route;
+use tussock_flow::views::nets::{NetState, NetsDay, yard_nets};
+use tussock_flow::views::shed::shed;
+use tussock_flow::words::{English, NetsWords, ShedWords, TubWords, UnitWords};
+
+impl Scale {
+    /// The day's nets as small tags, and the same as a line.
+    pub(super) fn hung(self) -> impl IntoView {
+        let words = English::default();
+        let tags = move || {
+            let here = self.next.with(|next| next.as_ref().map(|(nth, _)| *nth));
+            let nets = self.day.get().map(|day| day.nets).unwrap_or_default();
+            (1..)
+                .zip(nets)
+                .map(|(nth, net)| {
+                    let (state, word, hay) = match net.state {
+                        NetState::ToWeigh => (State::Later, words.net_to_weigh(), net.hay),
+                        NetState::Weighed(hay) => (State::Done, words.net_weighed(), hay),
+                        NetState::Past => (State::NotKnown, words.net_past(), net.hay),
+                    };
+                    view! {
+                        <HungTag
+                            state=Signal::stored(state)
+                            word=Signal::stored(word.to_owned())
+                            what=Signal::stored(words.feed_number(hay))
+                            here=Signal::stored(here == Some(nth))
+                        />
+                    }
+                })
+                .collect_view()
+        };
+        let line = move || {
+            self.day
+                .get()
+                .map(|day| words.weighed_of(day.weighed(), day.nets.len(), day.hay(), &self.when()))
+        };
+        view! {
+            <Hung name=words.nets_of_day()>{tags}</Hung>
+            <p>{line}</p>
+        }
+    }
+
+    pub(super) fn quiet(self) -> impl IntoView {
+        let words = English::default();
+        let left = move || {
+            self.day
+                .with(|day| day.as_ref().map_or(0, NetsDay::to_weigh))
+        };
+        let fill = Callback::new(move |()| {
+            let acts = self.day.with_untracked(|day| {
+                day.as_ref()
+                    .map(|day| form_of::all_to_target(day, ids::new))
+            });
+            match acts {
+                Some(Ok(act)) => self.write(act),
+                Some(Err(error)) => self.wrong.set(Some(Wrong::Log(error))),
+                None => {}
+            }
+        });
+        let turn = Callback::new(move |()| {
+            self.wrong.set(None);
+            self.empty.update(|empty| *empty = !*empty);
+            self.entry.focus();
+        });
+        let turn_says = Signal::derive(move || {
+            let says = if self.empty.get() {
+                words.leave_empty_net()
+            } else {
+                words.weigh_empty_net()
+            };
+            says.to_owned()
+        });
+        view! {
+            <QuietRow>
+                <Show when=move || !self.empty.get()>
+                    <Quiet says=Signal::derive(move || words.filled_to_target(left())) press=fill />
+                </Show>
+                <Quiet says=turn_says press=turn />
+            </QuietRow>
+        }
+    }
+
+    pub(super) fn action(self, phase: Phase, id: &AnimalId) -> AnyView {
+        let words = English::default();
+        match phase {
+            Phase::Weigh => {
+                let says = Signal::derive(move || {
+                    let left = self
+                        .day
+                        .with(|day| day.as_ref().map_or(0, NetsDay::to_weigh));
+                    let says = match (self.empty.get(), left) {
+                        (true, _) => words.save_empty_net(),
+                        (false, 1) => words.save_last_net(),
+                        (false, _) => words.save_next_net(),
+                    };
+                    says.to_owned()
+                });
+                let save = Callback::new(move |()| self.save());
+                view! { <Action says press=save busy=self.busy /> }.into_any()
+            }
+            Phase::NoPlan => {
+                let plan = Route::Plan(id.clone()).to_string();
+                view! { <Action says=words.see_plan() press=plan /> }.into_any()
+            }
+            Phase::Filled | Phase::Opening => {
+                let other = self.work.now.with_untracked(|now| {
+                    let (shelf, today) = now.as_ref()?;
+                    let shed = shed(shelf, today);
+                    let next = shed.next_nets()?;
+                    let route = Route::Nets(AnimalId(next.about.id().to_owned()));
+                    Some((words.nets_for(&next.name), route))
+                });
+                let (says, route) =
+                    other.unwrap_or_else(|| (words.to_the_shed().to_owned(), Route::Shed));
+                view! { <Action says=says press=route.to_string() /> }.into_any()
+            }
+        }
+    }
+
+    pub(super) fn save(self) {
+        let typed = self.value.get_untracked();
+        let Some((nth, net)) = self.next.get_untracked() else {
+            return;
+        };
+        let act = if self.empty.get_untracked() {
+            let there = self.work.now.with_untracked(|now| {
+                let nets = yard_nets(&now.as_ref()?.0);
+                nets.into_iter()
+                    .find(|there| net.own.net.as_ref() == Some(&there.id))
+            });
+            let name = English::default().net_name(nth);
+            let id = self.form.id("own-id");
+            form_of::own_weight(&yard(self.world), there.as_ref(), &name, &typed, &id)
+        } else {
+            let Some(about) = self
+                .day
+                .with_untracked(|day| Some(day.as_ref()?.about.clone()))
+            else {
+                return;
+            };
+            form_of::weighed(&about, &net, &typed, &self.form.id("id"))
+        };
+        match act {
+            Ok(act) => self.write(act),
+            Err(wrong) => self.wrong.set(Some(wrong)),
+        }
+    }
+
+    fn write(self, act: Act) {
+        if self.busy.get_untracked() {
+            return;
+        }
+        self.busy.set(true);
+        self.wrong.set(None);
+        self.failed.set(false);
+        leptos::task::spawn_local(async move {
+            let done = self.world.act(act, Some(self.form.key())).await;
+            self.busy.try_set(false);
+            if done.is_ok() {
+                self.form.set("reading", String::new());
+                self.form.set("own", String::new());
+                self.form.clear();
+                self.empty.try_set(false);
+                self.entry.focus();
+            } else {
+                self.failed.try_set(true);
+            }
+        });
+    }
+}
