@@ -52,7 +52,7 @@ impl Shelf {
             .records()
             .filter(|record| record.kind == *kind)
             .collect();
-        found.sort_by(|a, b| (b.at, b.stamp).cmp(&(a.at, a.stamp)));
+        found.sort_by_key(|record| std::cmp::Reverse((record.at, record.stamp)));
         found
     }
 
