@@ -1,6 +1,6 @@
 //! The animals of the yard, the needy first.
 
-use super::one::route_of;
+use super::one::{offered, route_of};
 use crate::device::clock::DeviceZone;
 use crate::parts::{
     Action, ActionRow, Cord, Field, Frame, FrameKind, Hang, Keyboard, Quiet, QuietRow, Sentence,
@@ -28,7 +28,7 @@ struct Shown {
 }
 
 fn shown(visit: &Visit, words: English) -> Shown {
-    let due = visit.first_due();
+    let due = visit.first_due().filter(offered);
     let (state, word) = match (&visit.stop, due) {
         (Some(stop), _) => (State::Stop, words.stop_word(stop)),
         (None, Some(_)) => (State::Due, words.due_in_the_list(due)),
@@ -49,7 +49,7 @@ fn first(visits: &[Visit]) -> Option<(&Visit, Option<&Stop>, Task)> {
     let stop = visit.stop.as_ref();
     let task = match stop {
         Some(_) => Task::LookOver,
-        None => visit.first_due()?,
+        None => visit.first_due().filter(offered)?,
     };
     Some((visit, stop, task))
 }
@@ -102,7 +102,6 @@ pub fn List() -> impl IntoView {
                 .collect::<Vec<_>>()
         })
     });
-    let groups = Memo::new(move |_| all.with(|(_, groups)| groups.clone()));
     let busy_place = Memo::new(move |_| all.with(|(visits, _)| first(visits).is_some()));
     let some_animal = Memo::new(move |_| all.with(|(visits, _)| !visits.is_empty()));
     let foot = move || {
@@ -110,9 +109,6 @@ pub fn List() -> impl IntoView {
             <QuietRow>
                 <Show when=move || busy_place.get()>
                     <Quiet says=words.add_an_animal() press=Route::NewHorse.to_string() />
-                </Show>
-                <Show when=move || some_animal.get()>
-                    <Quiet says=words.add_a_group() press=Route::NewGroup.to_string() />
                 </Show>
             </QuietRow>
             <Saving />
@@ -154,22 +150,6 @@ pub fn List() -> impl IntoView {
                                     what=Signal::stored(shown.name)
                                     second=Signal::stored(Some(shown.second))
                                     press=Route::Horse(shown.id).to_string()
-                                />
-                            </Hang>
-                        }
-                    }
-                />
-                <For
-                    each=move || groups.get()
-                    key=|group| group.id.clone()
-                    children=move |group| {
-                        view! {
-                            <Hang>
-                                <Tag
-                                    state=Signal::stored(State::Later)
-                                    word=words.a_group()
-                                    what=Signal::stored(group.name.clone())
-                                    press=Route::Group(group.id.clone()).to_string()
                                 />
                             </Hang>
                         }

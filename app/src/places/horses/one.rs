@@ -46,6 +46,12 @@ fn second(step: &Step, words: English) -> String {
     }
 }
 
+/// Whether the screen of a task is in the bundle: the plan's waits for the bundle to fit its budget.
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "as a filter passes it")]
+pub(super) fn offered(task: &Task) -> bool {
+    *task != Task::Plan
+}
+
 /// One animal: its weight with its band or what stops it, and what is done beside it.
 #[component]
 pub fn One(
@@ -100,7 +106,12 @@ pub fn One(
         }
         None => view! { <Sentence said=said /> }.into_any(),
     };
-    let due = Memo::new(move |_| visit.get().and_then(|visit| visit.first_due()));
+    let due = Memo::new(move |_| {
+        visit
+            .get()
+            .and_then(|visit| visit.first_due())
+            .filter(offered)
+    });
     let name = Signal::derive(move || {
         visit
             .get()
@@ -110,12 +121,12 @@ pub fn One(
     let action = Signal::derive(move || match (stop.get(), due.get()) {
         (Some(_), _) => words.look_again_now().to_owned(),
         (None, Some(task)) => words.do_task(task, &name.get()),
-        (None, None) => words.see_plan().to_owned(),
+        (None, None) => words.do_task(Task::Weigh, &name.get()),
     });
     let leads = Signal::derive(move || {
         let task = match (stop.get(), due.get()) {
             (Some(_), _) => Task::LookOver,
-            (None, due) => due.unwrap_or(Task::Plan),
+            (None, due) => due.unwrap_or(Task::Weigh),
         };
         route_of(task, id.get_value()).to_string()
     });
@@ -152,7 +163,10 @@ pub fn One(
             </Show>
             <Cord name=words.visit()>
                 <For
-                    each=move || visit.get().map(|visit| visit.steps).unwrap_or_default()
+                    each=move || {
+                        let steps = visit.get().map(|visit| visit.steps).unwrap_or_default();
+                        steps.into_iter().filter(|step| offered(&step.task)).collect::<Vec<_>>()
+                    }
                     key=|step| format!("{step:?}")
                     children=move |step| {
                         let word = words.standing(step.standing).to_owned();
