@@ -40,6 +40,8 @@ try {
       }
     }
   }
+  const largest = audits['largest-contentful-paint-element']?.details?.items?.[0]?.items?.[0]?.node;
+  if (largest) console.error(`largest paint: ${largest.snippet} ${largest.nodeLabel}`);
   console.log(JSON.stringify({
     performance: score('performance'),
     accessibility: score('accessibility'),
