@@ -77,7 +77,6 @@ fn screen(route: Route) -> AnyView {
         Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
         Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
         Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
-        Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }

@@ -9,11 +9,10 @@ use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
-use tussock_core::safety::Meanwhile;
 use tussock_flow::routes::{Route, Step as SiteStep};
-use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
+use tussock_flow::views::beside::{self, Standing, Step, Visit};
 use tussock_flow::views::horses;
-use tussock_flow::words::{BesideWords, English, HorsesWords, SafetyWords, Task, UnitWords};
+use tussock_flow::words::{BesideWords, English, HorsesWords, Task, UnitWords};
 
 /// Where a step of the visit is done.
 pub(super) fn route_of(task: Task, animal: AnimalId) -> Route {
@@ -134,12 +133,6 @@ pub fn One(
     let foot = move || {
         view! {
             <QuietRow>
-                <Show when=move || matches!(stop.get(), Some(Stop::Vet(..)))>
-                    <Quiet
-                        says=words.meanwhile(&Meanwhile::WriteDownVetsWord).sentence
-                        press=Route::VetWord(id.get_value()).to_string()
-                    />
-                </Show>
                 <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
             </QuietRow>
             <Saving />
