@@ -55,7 +55,13 @@ export class PlaywrightHands implements Hands {
   async see(what: Thing): Promise<string> {
     const one = this.find(what);
     await expect(one, `${nameOf(what)} is in sight`).toBeVisible();
-    return (await one.innerText()).trim();
+    // What a field holds is read as its words are.
+    return one.evaluate((element) =>
+      (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement
+        ? element.value
+        : (element as HTMLElement).innerText
+      ).trim(),
+    );
   }
 
   async count(what: Thing): Promise<number> {
