@@ -38,7 +38,7 @@ export class PlaywrightHands implements Hands {
   }
 
   async tap(what: Thing): Promise<void> {
-    const one = this.find(what);
+    const one = await this.face(what);
     await (this.grip.finger ? one.tap() : one.click());
     this.touches.taps += 1;
   }
@@ -80,6 +80,15 @@ export class PlaywrightHands implements Hands {
     const slate = await picture('dark', 'slate');
     await page.emulateMedia({ colorScheme: 'light' });
     expect(slate.equals(paper), `${name} looks different on paper and on slate`).toBe(false);
+  }
+
+  /** What a finger meets of a thing: of a choice, the key that is its label. */
+  private async face(what: Thing): Promise<Locator> {
+    const one = this.find(what);
+    if (what.role !== 'radio' && what.role !== 'checkbox') return one;
+    await expect(one, `${nameOf(what)} is there`).toBeAttached();
+    const label = this.grip.page.locator('label').filter({ has: one });
+    return (await label.count()) === 1 ? label : one;
   }
 
   private find(what: Thing): Locator {

@@ -1,8 +1,9 @@
 /** The first thing anybody does: write an animal down and put a tape round it. */
+import { focusFaults } from '../../checks/focus.ts';
 import { records, rows } from '../../device/database.ts';
 import { canRefuse, refuseNextWrite } from '../../device/faults.ts';
 import { firstVisitIsOver } from '../../device/worker.ts';
-import { button, field, link, thing, words } from '../../hands/hands.ts';
+import { button, field, link, words } from '../../hands/hands.ts';
 import { fillIn, newAnimalForm, saveAnimal, tape } from '../../models/animals.ts';
 import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
@@ -38,9 +39,11 @@ test('what was left out or cannot be read is said beside its field, and nothing 
   await hands.open(newAnimalForm);
   await hands.type(field('Height at the withers'), '14.7 hh');
   await hands.tap(button('Save, then weigh'));
-  await hands.see(thing('alert', undefined, thing('main')));
   await hands.see(words('Type a name'));
+  await hands.see(words('Choose one'));
+  await hands.see(words(/14\.7 hh.*hands/));
   await holds('new-animal-wrong');
+  expect(await focusFaults(page)).toEqual([]);
   expect(await rows(page, 'records')).toEqual([]);
 });
 
