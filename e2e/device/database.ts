@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 
 /** The stores of `tussock` and `tussock-example`. */
-export type Store = 'records' | 'past' | 'drafts';
+export type Store = 'records' | 'past' | 'drafts' | 'meta';
 
 /** One row as it lies in a store: index fields and, for records, `json`, the canonical text. */
 export type Row = Record<string, unknown>;
@@ -47,11 +47,11 @@ export async function records(page: Page, kind: string, database = 'tussock'): P
     .filter((record) => record['kind'] === kind);
 }
 
-/** Puts one row into `records` where no app has made the database yet, as a person's phone might hold one. */
+/** Puts one row into `records`; where no app has made the database yet, one with that store alone. */
 export async function putRow(page: Page, row: { readonly id: string; readonly json: string }): Promise<void> {
   await page.evaluate(async (given) => {
     const opened = await new Promise<IDBDatabase>((resolve, reject) => {
-      const request = indexedDB.open('tussock', 1);
+      const request = indexedDB.open('tussock');
       request.onupgradeneeded = () => request.result.createObjectStore('records', { keyPath: 'id' });
       request.onsuccess = () => resolve(request.result);
       request.onerror = () => reject(request.error);

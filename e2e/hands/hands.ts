@@ -54,6 +54,8 @@ export const button = (name: string | RegExp, within?: Thing): Thing => thing('b
 export const link = (name: string | RegExp, within?: Thing): Thing => thing('link', name, within);
 /** A field to type in, by its label. */
 export const field = (name: string | RegExp, within?: Thing): Thing => thing('textbox', name, within);
+/** One of several keys, by its words. */
+export const choice = (name: string | RegExp, within?: Thing): Thing => thing('radio', name, within);
 /** Words as they are read on the screen, in part or as a pattern. */
 export const words = (text: string | RegExp, within?: Thing): Thing =>
   within === undefined ? { words: text } : { words: text, within };
@@ -87,7 +89,7 @@ export interface Hands {
   tap(what: Thing): Promise<void>;
   /** Types into a field key by key; touches it first when it has not the focus. */
   type(into: Thing, text: string): Promise<void>;
-  /** Waits until a thing is in sight and gives the words on it. */
+  /** Waits until a thing is in sight and gives the words on it; of a field, what it holds. */
   see(what: Thing): Promise<string>;
   /** How many such things are in sight now. */
   count(what: Thing): Promise<number>;

@@ -38,7 +38,7 @@ export class PlaywrightHands implements Hands {
   }
 
   async tap(what: Thing): Promise<void> {
-    const one = this.find(what);
+    const one = await this.face(what);
     await (this.grip.finger ? one.tap() : one.click());
     this.touches.taps += 1;
   }
@@ -55,7 +55,13 @@ export class PlaywrightHands implements Hands {
   async see(what: Thing): Promise<string> {
     const one = this.find(what);
     await expect(one, `${nameOf(what)} is in sight`).toBeVisible();
-    return (await one.innerText()).trim();
+    // What a field holds is read as its words are.
+    return one.evaluate((element) =>
+      (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement
+        ? element.value
+        : (element as HTMLElement).innerText
+      ).trim(),
+    );
   }
 
   async count(what: Thing): Promise<number> {
@@ -74,6 +80,15 @@ export class PlaywrightHands implements Hands {
     const slate = await picture('dark', 'slate');
     await page.emulateMedia({ colorScheme: 'light' });
     expect(slate.equals(paper), `${name} looks different on paper and on slate`).toBe(false);
+  }
+
+  /** What a finger meets of a thing: of a choice, the key that is its label. */
+  private async face(what: Thing): Promise<Locator> {
+    const one = this.find(what);
+    if (what.role !== 'radio' && what.role !== 'checkbox') return one;
+    await expect(one, `${nameOf(what)} is there`).toBeAttached();
+    const label = this.grip.page.locator('label').filter({ has: one });
+    return (await label.count()) === 1 ? label : one;
   }
 
   private find(what: Thing): Locator {

@@ -1,7 +1,16 @@
 /** A reporter that names each walk as it ends and closes with plain counts, for the build tool's table. */
 import type { FullConfig, FullResult, Reporter, Suite, TestCase, TestResult } from '@playwright/test/reporter';
 
-const plain = (text: string): string => text.replace(/\u001b\[[0-9;]*m/g, '');
+/** Lines of an error that are worth reading; a browser's own log is in the results. */
+const LINES = 40;
+
+/** An error without colours and without the browser's log. */
+function plain(text: string): string {
+  const told = text.replace(/\u001b\[[0-9;]*m/g, '').split('\n');
+  const log = told.findIndex((line) => line.startsWith('Browser logs:'));
+  const kept = log < 0 ? told : told.slice(0, log);
+  return kept.length > LINES ? [...kept.slice(0, LINES), `(${kept.length - LINES} lines more in the results)`].join('\n') : kept.join('\n');
+}
 
 /** Prints one line a walk, the whole error of a red one, and the counts. */
 export default class Counts implements Reporter {

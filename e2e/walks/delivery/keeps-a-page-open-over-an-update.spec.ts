@@ -8,6 +8,7 @@ import { sentence } from '../../hands/hands.ts';
 import { PlaywrightHands } from '../../hands/playwright.ts';
 import { brokenRelease, filesOf, nextRelease } from '../../host/deploys.ts';
 import { dist } from '../../house/settings.ts';
+import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
 /** SHA-256 of every file of a deploy. */
@@ -53,7 +54,7 @@ test('the open page keeps its build until it is left, and the next start has the
   const next = await nextRelease();
   const builds = { old: await printsOf(dist), new: await printsOf(next) };
   await hands.open('#/start');
-  const first = await hands.see(sentence());
+  const first = await readSentence(hands);
   await firstVisitIsOver(page);
 
   await host.deploy(next);
@@ -61,10 +62,10 @@ test('the open page keeps its build until it is left, and the next start has the
   expect(new Set((await cached(page)).map(({ cache }) => cache)).size, 'each build lies in a cache of its own').toBe(2);
 
   // The page that is open goes on, and what it loads is still of its own build, even when it is loaded anew.
-  expect(await hands.see(sentence())).toBe(first);
+  expect(await readSentence(hands)).toBe(first);
   const reloaded = collect(page, builds);
   await page.reload();
-  expect(await hands.see(sentence())).toBe(first);
+  expect(await readSentence(hands)).toBe(first);
   await expect.poll(() => reloaded.verdict()).toBe('old');
 
   // Once the last page of the old build is left, the next start is of the new one.
@@ -89,7 +90,7 @@ test('taking the update reloads the tab it was taken in, and no other', async ({
   const next = await nextRelease();
   const builds = { old: await printsOf(dist), new: await printsOf(next) };
   await hands.open('#/start');
-  const first = await hands.see(sentence());
+  const first = await readSentence(hands);
   await firstVisitIsOver(page);
   const other = await context.newPage();
   await other.goto(`${host.home}#/start`);
@@ -105,7 +106,7 @@ test('taking the update reloads the tab it was taken in, and no other', async ({
   const reloaded = page.waitForEvent('load');
   await takeTheUpdate(page);
   await reloaded;
-  expect(await hands.see(sentence())).toBe(first);
+  expect(await readSentence(hands)).toBe(first);
   await expect.poll(() => taken.verdict()).toBe('new');
   expect(await other.title(), 'the other tab was left alone').toBe('not reloaded');
   expect(await otherHands.see(sentence())).toBe(first);
@@ -115,13 +116,13 @@ test('no start is ever answered by two builds', async ({ hands, host, page }) =>
   const next = await nextRelease();
   const builds = { old: await printsOf(dist), new: await printsOf(next) };
   await hands.open('#/start');
-  await hands.see(sentence());
+  await readSentence(hands);
   await firstVisitIsOver(page);
   await host.deploy(next);
   for (let start = 0; start < 5; start += 1) {
     const answers = collect(page, builds);
     await hands.open(start % 2 === 0 ? '#/start' : '#/example');
-    await hands.see(sentence());
+    await readSentence(hands);
     await expect.poll(() => answers.verdict(), { message: `start ${start}` }).toMatch(/^(old|new)$/);
   }
 });
@@ -130,7 +131,7 @@ test('a release with a file missing is not taken, and the old one goes on', asyn
   watch.expects(/404/, 'the release lacks a file');
   const next = await brokenRelease();
   await hands.open('#/start');
-  const first = await hands.see(sentence());
+  const first = await readSentence(hands);
   await firstVisitIsOver(page);
   await host.deploy(next);
   const outcome = await page.evaluate(async () => {
@@ -143,5 +144,5 @@ test('a release with a file missing is not taken, and the old one goes on', asyn
   });
   expect(outcome, 'the broken release is thrown away').toBe('redundant');
   await hands.open('#/start');
-  expect(await hands.see(sentence())).toBe(first);
+  expect(await readSentence(hands)).toBe(first);
 });

@@ -1,6 +1,7 @@
 /** The phone, short of room, has thrown files out of the cache. */
 import { cached, evict, firstVisitIsOver } from '../../device/worker.ts';
-import { link, sentence } from '../../hands/hands.ts';
+import { link } from '../../hands/hands.ts';
+import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
 const losses = [
@@ -14,13 +15,13 @@ const losses = [
 for (const [lost, path] of losses) {
   test(`with a line the lost ${lost} is fetched again and kept`, async ({ hands, page }) => {
     await hands.open('#/start');
-    const before = await hands.see(sentence());
+    const before = await readSentence(hands);
     await firstVisitIsOver(page);
     const whole = await cached(page);
     expect(await evict(page, path)).toBe(1);
 
     await hands.open('#/start');
-    expect(await hands.see(sentence())).toBe(before);
+    expect(await readSentence(hands)).toBe(before);
     await expect.poll(() => cached(page), { message: 'the cache is whole again' }).toEqual(expect.arrayContaining(whole));
   });
 }
@@ -28,30 +29,30 @@ for (const [lost, path] of losses) {
 test('without a line the loss is told in words, and the ways out work', async ({ hands, host, page, watch }) => {
   watch.tolerates(/ERR_FAILED|ERR_CONNECTION_REFUSED|Failed to load resource/, 'there is no line');
   await hands.open('#/start');
-  const before = await hands.see(sentence());
+  const before = await readSentence(hands);
   await firstVisitIsOver(page);
   expect(await evict(page, /\.wasm$/)).toBe(1);
   await host.stop();
 
   await hands.open('#/start');
-  const told = await hands.see(sentence());
+  const told = await readSentence(hands);
   expect(told).not.toBe(before);
   await hands.see(link('Reload'));
   await hands.tap(link('Save a copy of everything, mend the app'));
-  await expect.poll(() => hands.see(sentence()), { message: 'the page that saves a copy opens without a line' }).not.toBe(told);
+  await readSentence(hands, told);
 
   await host.start();
   await hands.open('#/start');
-  await expect.poll(() => hands.see(sentence()), { message: 'with the line back the app starts' }).toBe(before);
+  await expect.poll(() => readSentence(hands), { message: 'with the line back the app starts' }).toBe(before);
 });
 
 test('an icon that is lost without a line keeps nobody out', async ({ hands, host, page, watch }) => {
   watch.tolerates(/ERR_FAILED|ERR_CONNECTION_REFUSED|Failed to load resource/, 'there is no line');
   await hands.open('#/start');
-  const before = await hands.see(sentence());
+  const before = await readSentence(hands);
   await firstVisitIsOver(page);
   expect(await evict(page, /icon-512-\w+\.png$/)).toBe(1);
   await host.stop();
   await hands.open('#/start');
-  expect(await hands.see(sentence())).toBe(before);
+  expect(await readSentence(hands)).toBe(before);
 });

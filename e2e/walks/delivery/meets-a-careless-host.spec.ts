@@ -1,9 +1,9 @@
 /** The folder lies on a host that does not know what a wasm is. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { sentence } from '../../hands/hands.ts';
 import { dist } from '../../house/settings.ts';
-import { expect, test } from '../../walk.ts';
+import { readSentence } from '../../models/screen.ts';
+import { test } from '../../walk.ts';
 import { filesOf } from '../../host/deploys.ts';
 
 for (const type of ['application/octet-stream', 'application/wasm; charset=utf-8']) {
@@ -13,8 +13,8 @@ for (const type of ['application/octet-stream', 'application/wasm; charset=utf-8
     const body = await readFile(join(dist, wasm ?? ''));
     await page.route('**/*.wasm', (route) => route.fulfill({ contentType: type, body }));
     await hands.open('');
-    const first = await hands.see(sentence());
+    const first = await readSentence(hands);
     await hands.open('#/start');
-    await expect.poll(() => hands.see(sentence())).not.toBe(first);
+    await readSentence(hands, first);
   });
 }

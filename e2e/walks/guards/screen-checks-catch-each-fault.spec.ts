@@ -2,6 +2,7 @@
 import type { Page } from '@playwright/test';
 import { axeFaults } from '../../checks/axe.ts';
 import { fitFaults } from '../../checks/fit.ts';
+import { focusFaults } from '../../checks/focus.ts';
 import { orderFaults } from '../../checks/order.ts';
 import { expect, test } from '../../walk.ts';
 
@@ -80,4 +81,13 @@ test('axe looks in both themes', async ({ page }) => {
   const faults = (await axeFaults(page)).join('\n');
   expect(faults).toContain('slate: color-contrast');
   expect(faults).not.toContain('paper: color-contrast');
+});
+
+test('a bar that stays over what has the focus is found', async ({ page }) => {
+  const long = '<div class="down"></div><p><button>first</button></p><div class="down"></div><button>second</button><footer>bar</footer>';
+  const bar = '.down{height:900px} footer{position:fixed;left:0;right:0;bottom:0;height:120px;background:#fff}';
+  await draw(page, long, `${bar} main{padding-bottom:0}`);
+  expect((await focusFaults(page)).join('\n')).toContain('390 x 844: covered while it has the focus: button "second"');
+  await draw(page, long, `${bar} html{scroll-padding-bottom:160px} main{padding-bottom:160px}`);
+  expect(await focusFaults(page)).toEqual([]);
 });

@@ -1,12 +1,13 @@
 /** Somebody reads the app in the sun, and at night in the stable. */
 import { contrastFaults, palettesOf, strayColours } from '../../checks/contrast.ts';
-import { button, link, sentence } from '../../hands/hands.ts';
+import { button, link } from '../../hands/hands.ts';
 import { styleOf } from '../../host/deploys.ts';
+import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
 test('every text token has 7:1 and every edge 3:1, in both themes and with more contrast', async ({ hands, page }) => {
   await hands.open('');
-  await hands.see(sentence());
+  await readSentence(hands);
   const palettes = await palettesOf(page);
   const grounds = (choice: RegExp): Set<string | undefined> =>
     new Set(palettes.filter((palette) => choice.test(palette.choice)).map(({ tokens }) => tokens.get('ground')));
@@ -27,7 +28,7 @@ test('no rule paints with a colour that is not a token', async () => {
 for (const [theme, scheme] of [['paper', 'dark'], ['slate', 'light']] as const) {
   test(`${theme}, once chosen, stays when the phone goes ${scheme}`, async ({ hands, page }) => {
     await hands.open('');
-    await hands.see(sentence());
+    await readSentence(hands);
     await page.emulateMedia({ colorScheme: theme === 'paper' ? 'light' : 'dark' });
     const asWanted = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
     await page.emulateMedia({ colorScheme: scheme });
@@ -35,30 +36,30 @@ for (const [theme, scheme] of [['paper', 'dark'], ['slate', 'light']] as const) 
     expect(asSystem, 'the theme follows the phone until one is chosen').not.toBe(asWanted);
     await page.evaluate((chosen) => localStorage.setItem('tussock-theme', chosen), theme);
     await hands.open('');
-    await hands.see(sentence());
+    await readSentence(hands);
     expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(asWanted);
   });
 }
 
 test('the first screen holds up', async ({ hands, holds }) => {
   await hands.open('');
-  await hands.see(sentence());
+  await readSentence(hands);
   await holds('first-run');
 });
 
 for (const door of ['Start', 'Example yard']) {
   test(`the screen behind ${door} holds up`, async ({ hands, holds }) => {
     await hands.open('');
-    const first = await hands.see(sentence());
+    const first = await readSentence(hands);
     await hands.tap(link(door));
-    await expect.poll(() => hands.see(sentence())).not.toBe(first);
+    await readSentence(hands, first);
     await holds(`behind-${door.toLowerCase().replace(' ', '-')}`);
   });
 }
 
 test('the page for when nothing works holds up', async ({ hands, holds }) => {
   await hands.open('reset.html');
-  await hands.see(sentence());
+  await readSentence(hands);
   await holds('reset');
 });
 

@@ -1,5 +1,6 @@
 /** Somebody opens the app for the first time, on a slow line. */
-import { button, link, sentence } from '../../hands/hands.ts';
+import { button, link } from '../../hands/hands.ts';
+import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
 test('the first screen can be read before the wasm has come', async ({ hands, page, watch }) => {
@@ -15,7 +16,7 @@ test('the first screen can be read before the wasm has come', async ({ hands, pa
   watch.tolerates(/preloaded/, 'the wasm is held back on purpose');
 
   await hands.open('');
-  const first = await hands.see(sentence());
+  const first = await readSentence(hands);
   expect(first.length, 'the sentence says something').toBeGreaterThan(0);
   await hands.see(link('Start'));
   await hands.see(link('Example yard'));
@@ -23,21 +24,21 @@ test('the first screen can be read before the wasm has come', async ({ hands, pa
 
   letThrough();
   await hands.tap(link('Start'));
-  await expect.poll(() => hands.see(sentence()), { message: 'the app opens the first question' }).not.toBe(first);
+  await readSentence(hands, first);
 });
 
 test('without the wasm it says so, and Reload starts it once the wasm comes', async ({ hands, page, watch }) => {
   watch.expects(/wasm/, 'the wasm does not come at first');
   await page.route('**/*.wasm', (route) => route.abort());
   await hands.open('');
-  const told = await hands.see(sentence());
+  const told = await readSentence(hands);
   await hands.see(link('Save a copy, mend the app'));
   expect(await hands.count(link('Start')), 'nothing is offered that would not work').toBe(0);
 
   await page.unroute('**/*.wasm');
   await hands.tap(button('Reload'));
   await hands.see(link('Start'));
-  expect(await hands.see(sentence())).not.toBe(told);
+  expect(await readSentence(hands)).not.toBe(told);
 });
 
 test('a script that never comes is told as well', async ({ hands, page, watch }) => {
