@@ -29,23 +29,6 @@ pub fn forget() {
     LocalStorage::delete(KNOWN_KEY);
 }
 
-/// The localStorage key that says, with the value `1`, that the invented yard is open.
-const EXAMPLE_KEY: &str = "tussock-in-example";
-
-/// Whether the invented yard is open.
-pub fn example() -> bool {
-    raw(EXAMPLE_KEY).as_deref() == Some("1")
-}
-
-/// Opens or leaves the invented yard at the next start.
-pub fn set_example(open: bool) {
-    if open {
-        raw_set(EXAMPLE_KEY, "1");
-    } else {
-        LocalStorage::delete(EXAMPLE_KEY);
-    }
-}
-
 /// The theme: `system`, `paper` or `slate`.
 pub fn theme() -> String {
     raw(THEME_KEY).unwrap_or_else(|| "system".to_owned())

@@ -1,6 +1,6 @@
 //! The invented yard: opened from the first screen, always marked, removed in one tap.
 
-use crate::device::{address, clock, settings};
+use crate::device::{address, clock};
 use crate::keep;
 use crate::parts::{Banner, FrameBanner, Press};
 use crate::world::{EXAMPLE, World};
@@ -17,11 +17,9 @@ pub fn Example() -> impl IntoView {
     leptos::task::spawn_local(async move {
         if !world.example {
             // Another address was open: the page starts again with the invented yard's own database.
-            settings::set_example(true);
             address::reload();
             return;
         }
-        settings::set_example(true);
         let filled = world.holds(Kind::Animal.word()).await;
         if matches!(filled, Ok(false))
             && let Ok(act) = example::yard(&world.yard(), clock::now())
@@ -38,7 +36,6 @@ pub(crate) fn banner(world: World) -> FrameBanner {
     let words = English::default();
     let leave = Callback::new(move |()| {
         leptos::task::spawn_local(async move {
-            settings::set_example(false);
             // A database that is still held is deleted when this page lets go of it, which the reload does.
             keep::delete(EXAMPLE);
             address::go(&Route::Home);

@@ -8,7 +8,7 @@ pub mod round;
 pub mod shed;
 pub mod start;
 
-use crate::device::{address, clock, settings};
+use crate::device::{address, clock};
 use crate::form::Form;
 use crate::keep::KeepError;
 use crate::parts::{Caution, Drawing, PlaceBar, PlaceTab, Undo, shell};
@@ -28,7 +28,7 @@ pub(crate) type Trouble = KeepError;
 pub fn Opening() -> impl IntoView {
     let opened = reading(|| async {
         let route = address::here();
-        World::open(settings::example() || route == Route::Example, route).await
+        World::open(route == Route::Example, route).await
     });
     move || {
         opened.get().map(|opened| match opened {
