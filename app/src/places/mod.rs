@@ -72,7 +72,6 @@ fn screen(route: Route) -> AnyView {
         Route::Example => view! { <example::Example /> }.into_any(),
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
-        Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
         Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
         Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
         Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),

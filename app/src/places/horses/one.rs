@@ -2,8 +2,8 @@
 
 use crate::device::clock::DeviceZone;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Cord, Frame, FrameKind, Hang, Press, Quiet, QuietRow, Rank,
-    Sentence, State, StopBlock, Tag,
+    Action, ActionRow, Back, Caution, Cord, Frame, FrameKind, Hang, Press, Rank, Sentence, State,
+    StopBlock, Tag,
 };
 use crate::places::{Saving, Unread};
 use crate::world::World;
@@ -132,9 +132,6 @@ pub fn One(
     let not_read = Memo::new(move |_| visit.get().map_or(0, |visit| visit.problems.len()));
     let foot = move || {
         view! {
-            <QuietRow>
-                <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
-            </QuietRow>
             <Saving />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Horses.to_string()) }>
                 <Action says=action press=leads />
