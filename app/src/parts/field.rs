@@ -78,6 +78,8 @@ pub fn Field(
         format!("{id}-echo"),
         format!("{id}-error"),
     );
+    // A number is echoed as it is typed: its line keeps its room, so that nothing below moves under the thumb.
+    let kept = matches!(keyboard, Keyboard::Decimal | Keyboard::Numeric).then_some("");
     let wrong = Memo::new(move |_| error.with(Option::is_some));
     let described = {
         let (hint_id, echo_id, error_id) = (hint_id.clone(), echo_id.clone(), error_id.clone());
@@ -120,7 +122,7 @@ pub fn Field(
                 />
                 {move || unit.get().map(|text| view! { <span class="entry-unit">{text}</span> })}
             </div>
-            <p class="echo" id=echo_id>{move || echo.get()}</p>
+            <p class="echo" id=echo_id data-kept=kept>{move || echo.get()}</p>
             <div role="alert">
                 {move || error.get().map(|text| {
                     view! {

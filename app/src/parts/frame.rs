@@ -61,13 +61,17 @@ pub fn Frame(
     };
     view! {
         <div class="frame" data-frame=kind data-width=width>
-            {use_context::<FrameBanner>().map(|FrameBanner(banner)| banner.run())}
             <header class="head">
-                <p class="head-what">{what}</p>
-                {move || when.get().map(|text| view! { <p class="head-when">{text}</p> })}
+                {use_context::<FrameBanner>().map(|FrameBanner(banner)| banner.run())}
+                <div class="head-line">
+                    <p class="head-what">{what}</p>
+                    {move || when.get().map(|text| view! { <p class="head-when">{text}</p> })}
+                </div>
             </header>
-            <main class="main">{children()}</main>
-            <div class="foot">{foot.run()}</div>
+            <main class="main">
+                <div class="content">{children()}</div>
+                <div class="foot">{foot.run()}</div>
+            </main>
             {places.run()}
         </div>
     }
