@@ -17,7 +17,8 @@ pub fn Rows(
     view! { <ul class="rows" aria-label=name>{children()}</ul> }
 }
 
-/// A plain row: a name, what stands at its right, and a second line.
+/// A plain row of [`Rows`]: a name, what stands at its right, and a second line. It is a list item: on a cord use a
+/// [`Quiet`](super::Quiet) link in an untied [`Hang`](super::Hang) instead.
 #[component]
 pub fn Row(
     /// The name.
