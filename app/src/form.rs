@@ -4,11 +4,12 @@
 //! hidden; it is cleared in the transaction that saves what it held.
 
 use crate::device::clock;
-use crate::world::World;
+use crate::world::{Failed, World};
 use leptos::prelude::*;
 use std::collections::BTreeMap;
 use std::time::Duration;
 use tussock_core::units::{Instant, Zone};
+use tussock_flow::acts::{Act, Saved};
 use tussock_flow::rows::Draft;
 
 /// The longest time a key waits to be kept.
@@ -123,10 +124,21 @@ impl Form {
         fresh
     }
 
-    /// Forgets what was typed, after it was saved.
-    pub fn clear(self) {
-        self.fields.update_untracked(BTreeMap::clear);
-        self.waiting.set_value(false);
+    /// Does the act that saves this form. Its draft is cleared in the same transaction, so no key that is still waiting may
+    /// write it again meanwhile; when the act fails, what was typed is kept as before.
+    ///
+    /// # Errors
+    /// Those of [`World::act`].
+    pub async fn save(self, act: Act) -> Result<Saved, Failed> {
+        self.waiting.try_set_value(false);
+        let done = self.world.act(act, Some(self.key.get_value())).await;
+        if done.is_ok() {
+            self.fields.try_update_untracked(BTreeMap::clear);
+        } else {
+            self.waiting.try_set_value(true);
+            self.keep_now();
+        }
+        done
     }
 
     fn keep_now(self) {

@@ -48,10 +48,9 @@ pub fn Crest(
         let act = crest_act(&id.get_value(), crest, &form.id("id"));
         busy.set(true);
         leptos::task::spawn_local(async move {
-            let done = world.act(act, Some(form.key())).await;
+            let done = form.save(act).await;
             busy.try_set(false);
             if done.is_ok() {
-                form.clear();
                 world.go(&Route::Horse(id.get_value()));
             } else {
                 failed.try_set(true);

@@ -73,10 +73,9 @@ pub fn NewGroup() -> impl IntoView {
                 wrong.set(None);
                 busy.set(true);
                 leptos::task::spawn_local(async move {
-                    let done = world.act(act, Some(form.key())).await;
+                    let done = form.save(act).await;
                     busy.try_set(false);
                     if done.is_ok() {
-                        form.clear();
                         world.go(&Route::Group(id));
                     } else {
                         failed.try_set(true);
@@ -150,7 +149,7 @@ pub fn Group(
                 wrong.set(None);
                 busy.set(true);
                 leptos::task::spawn_local(async move {
-                    let done = world.act(act, Some(form.key())).await;
+                    let done = form.save(act).await;
                     busy.try_set(false);
                     if done.is_err() {
                         failed.try_set(true);

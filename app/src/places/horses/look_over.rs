@@ -115,10 +115,9 @@ pub fn LookOver(
         let act = look_over::act(&animal, &body, &signs, health, &form.id("id"));
         busy.set(true);
         leptos::task::spawn_local(async move {
-            let done = world.act(act, Some(form.key())).await;
+            let done = form.save(act).await;
             busy.try_set(false);
             if done.is_ok() {
-                form.clear();
                 world.go(&Route::Horse(animal.id));
             } else {
                 failed.try_set(true);

@@ -65,10 +65,9 @@ pub fn VetWord(
                 wrong.set(Vec::new());
                 busy.set(true);
                 leptos::task::spawn_local(async move {
-                    let done = world.act(act, Some(form.key())).await;
+                    let done = form.save(act).await;
                     busy.try_set(false);
                     if done.is_ok() {
-                        form.clear();
                         world.go(&Route::Plan(id.get_value()));
                     } else {
                         failed.try_set(true);

@@ -194,10 +194,9 @@ impl Begin {
         self.failed.set(false);
         self.busy.set(true);
         leptos::task::spawn_local(async move {
-            let done = self.world.act(act, Some(self.form.key())).await;
+            let done = self.form.save(act).await;
             self.busy.try_set(false);
             if done.is_ok() {
-                self.form.clear();
                 self.world.go(&Route::Tub(TubId(soak)));
             } else {
                 self.failed.try_set(true);

@@ -21,16 +21,14 @@ use tussock_flow::words::{
 /// What the two screens share.
 #[derive(Clone, Copy)]
 struct Writing {
-    world: World,
     form: Form,
     failed: RwSignal<bool>,
     busy: RwSignal<bool>,
 }
 
 impl Writing {
-    fn of(world: World, form: Form) -> Self {
+    fn of(form: Form) -> Self {
         Self {
-            world,
             form,
             failed: RwSignal::new(false),
             busy: RwSignal::new(false),
@@ -44,10 +42,9 @@ impl Writing {
         self.busy.set(true);
         self.failed.set(false);
         leptos::task::spawn_local(async move {
-            let done = self.world.act(act, Some(self.form.key())).await;
+            let done = self.form.save(act).await;
             self.busy.try_set(false);
             if done.is_ok() {
-                self.form.clear();
                 then();
             } else {
                 self.failed.try_set(true);
@@ -78,7 +75,7 @@ pub fn NewHay() -> impl IntoView {
     let world = World::here();
     let words = English::default();
     let form = Form::open(world, Route::NewHay.to_string());
-    let writing = Writing::of(world, form);
+    let writing = Writing::of(form);
     let fields = HayForm::of(form);
     let save = Callback::new(move |()| {
         let id = LotId(form.id("id"));
@@ -111,7 +108,7 @@ pub fn Hay(
     let world = World::here();
     let words = English::default();
     let form = Form::open(world, Route::Hay(lot.clone()).to_string());
-    let writing = Writing::of(world, form);
+    let writing = Writing::of(form);
     let fields = HayForm::of(form);
     let id = StoredValue::new(lot);
     let shelf = world.shelf(move || needs(&id.get_value()));

@@ -164,12 +164,11 @@ impl Scale {
         self.wrong.set(None);
         self.failed.set(false);
         leptos::task::spawn_local(async move {
-            let done = self.world.act(act, Some(self.form.key())).await;
+            let done = self.form.save(act).await;
             self.busy.try_set(false);
             if done.is_ok() {
                 self.form.set("reading", String::new());
                 self.form.set("own", String::new());
-                self.form.clear();
                 self.empty.try_set(false);
                 self.entry.focus();
             } else {

@@ -294,10 +294,9 @@ impl AtTub {
         self.wrong.set(None);
         self.failed.set(false);
         leptos::task::spawn_local(async move {
-            let done = self.world.act(act, Some(self.form.key())).await;
+            let done = self.form.save(act).await;
             self.busy.try_set(false);
             if done.is_ok() {
-                self.form.clear();
                 self.correcting.try_set(false);
             } else {
                 self.failed.try_set(true);

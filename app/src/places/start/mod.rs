@@ -38,10 +38,9 @@ pub fn Start() -> impl IntoView {
                 wrong.set(Vec::new());
                 busy.set(true);
                 leptos::task::spawn_local(async move {
-                    let done = world.act(act, Some(form.key())).await;
+                    let done = form.save(act).await;
                     busy.try_set(false);
                     if done.is_ok() {
-                        form.clear();
                         world.go(&Route::Plan(ids.animal));
                     } else {
                         failed.try_set(true);

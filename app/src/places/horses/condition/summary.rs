@@ -40,10 +40,9 @@ pub(super) fn AllSites(walk: Walk, name: Signal<String>, children: Children) -> 
                 wrong.set(None);
                 busy.set(true);
                 leptos::task::spawn_local(async move {
-                    let done = world.act(act, Some(form.key())).await;
+                    let done = form.save(act).await;
                     busy.try_set(false);
                     if done.is_ok() {
-                        form.clear();
                         world.go(&Route::Horse(animal));
                     } else {
                         failed.try_set(true);
