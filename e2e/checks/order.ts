@@ -35,8 +35,13 @@ export async function orderFaults(page: Page, options: OrderOptions = {}): Promi
           const across = Math.max(box.left - own.right, own.left - box.right);
           const down = Math.max(box.top - own.bottom, own.top - box.bottom);
           const apart = Math.max(across, down);
-          // Something that scrolls beneath a sticky action overlaps it; what is asked of is a neighbour.
-          if (apart >= 0 && apart < gap) close.push(`${other.innerText.trim() || other.tagName} (${apart.toFixed(1)} px)`);
+          // What scrolls beneath the foot of a sticky action is covered there: only what a finger can touch is a neighbour.
+          const within = (value: number, low: number, high: number): number => Math.min(Math.max(value, low + 1), high - 1);
+          const touched = document.elementFromPoint(
+            within((own.left + own.right) / 2, box.left, box.right),
+            within((own.top + own.bottom) / 2, box.top, box.bottom),
+          );
+          if (apart >= 0 && apart < gap && touched !== null && other.contains(touched)) close.push(`${other.innerText.trim() || other.tagName} (${apart.toFixed(1)} px)`);
         }
       }
       return {

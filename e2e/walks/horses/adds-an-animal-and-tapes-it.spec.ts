@@ -70,6 +70,8 @@ test('when the disk refuses, the form stays filled and says so, and the second t
   expect(await hands.count(words(/^Saved\./))).toBe(0);
   expect(await hands.see(field('Name'))).toBe('Bramble');
   expect(await rows(page, 'records')).toEqual([]);
+  // A key takes no second press within a moment: that is how cold fingers stutter, and a person reads first.
+  await page.waitForTimeout(800);
   await saveAnimal(hands, bramble.name);
   expect(await records(page, 'animal')).toHaveLength(1);
 });
