@@ -12,6 +12,7 @@ mod wait;
 use memory::Memory;
 use raw::Raw;
 use std::cell::{Cell, RefCell};
+use std::fmt;
 use std::rc::Rc;
 use tussock_flow::rows::{Draft, Range, Row, Writes};
 use wasm_bindgen::{JsCast, JsValue};
@@ -47,13 +48,27 @@ impl KeepError {
             .dyn_ref::<web_sys::DomException>()
             .map(web_sys::DomException::name)
             .or_else(|| error.as_string())
-            .unwrap_or_else(|| format!("{error:?}"));
+            .unwrap_or_else(|| "unnamed".to_owned());
         match name.as_str() {
             "QuotaExceededError" => Self::Full,
             "VersionError" => Self::NewerVersion,
             "InvalidStateError" | "UnknownError" => Self::Lost,
             _ => Self::Other(name),
         }
+    }
+}
+
+/// By the name a browser gives it, for a person who asks for help.
+impl fmt::Display for KeepError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::NoDisk => "NoDisk",
+            Self::Blocked => BLOCKED,
+            Self::NewerVersion => "VersionError",
+            Self::Full => "QuotaExceededError",
+            Self::Lost => "InvalidStateError",
+            Self::Unreadable(text) | Self::Other(text) => text,
+        })
     }
 }
 

@@ -62,7 +62,7 @@ pub fn NetScale(
                 {tag}
             </svg>
             <p class="net-scale-marks" aria-hidden="true">
-                {move || marks.get().map(|mark| view! { <span>{mark}</span> }).to_vec()}
+                {move || marks.get().into_iter().map(|mark| view! { <span>{mark}</span> }).collect_view()}
             </p>
         </div>
     }

@@ -9,7 +9,7 @@ use tussock_core::log::Kind;
 use tussock_flow::routes::Route;
 use tussock_flow::words::{English, HorsesWords};
 
-/// The first address: the animals when there are some, else the painted shell, which is the offer to start.
+/// The first address: the round when there are animals, else the painted shell, which is the offer to start.
 #[component]
 pub fn Home() -> impl IntoView {
     let world = World::here();
@@ -17,7 +17,7 @@ pub fn Home() -> impl IntoView {
     move || {
         holds.get().map(|holds| match holds {
             Ok(true) => {
-                world.go(&Route::Horses);
+                world.go(&Route::Round);
                 ().into_any()
             }
             Ok(false) => {
@@ -37,7 +37,7 @@ pub fn NoDisk(
 ) -> impl IntoView {
     shell::show_app();
     let words = English::default();
-    let why = format!("{error:?}");
+    let why = error.to_string();
     let again = Callback::new(|()| address::reload());
     let foot = move || {
         view! {

@@ -3,10 +3,12 @@
 pub mod example;
 pub mod first;
 pub mod horses;
+mod later;
 pub mod plan;
 pub mod round;
 pub mod shed;
 pub mod start;
+mod update;
 
 use crate::device::{address, clock};
 use crate::form::Form;
@@ -18,7 +20,9 @@ use leptos::prelude::*;
 use std::time::Duration;
 use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
-use tussock_flow::words::{English, HorsesWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, RoundWords, ShedWords, UnitWords};
+
+pub(crate) use update::UpdateOffer;
 
 /// Why the disk could not be opened.
 pub(crate) type Trouble = KeepError;
@@ -54,29 +58,30 @@ pub fn App(
         on_cleanup(move || beat.clear());
     }
     window_event_listener_untyped("visibilitychange", move |_| world.now.set(clock::now()));
+    // It may have been told before the app could listen.
+    world.update.set(shell::waiting_build().is_some());
     window_event_listener_untyped(shell::UPDATE, move |_| world.update.set(true));
     // The walk-round is one screen and one form: it follows its own steps.
     let shown = Memo::new(move |_| match world.route.get() {
         Route::Condition(animal, _) => Route::Condition(animal, Step::FIRST),
         route => route,
     });
-    move || screen(shown.get())
+    let rest = later::Rest::fetch();
+    move || screen(shown.get(), rest)
 }
 
-fn screen(route: Route) -> AnyView {
+fn screen(route: Route, rest: later::Rest) -> AnyView {
     if route != Route::Home {
         shell::show_app();
     }
     match route {
         Route::Home => view! { <first::Home /> }.into_any(),
         Route::Example => view! { <example::Example /> }.into_any(),
+        Route::Horses => view! { <horses::List /> }.into_any(),
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
         Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
-        Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
-        Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
-        Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
-        _ => view! { <horses::List /> }.into_any(),
+        later => rest.screen(later),
     }
 }
 
@@ -87,12 +92,16 @@ pub(crate) fn Places(
     here: Place,
 ) -> impl IntoView {
     let words = English::default();
-    let tabs = [(
-        Place::Horses,
-        Drawing::Horses,
-        words.horses(),
-        Route::Horses,
-    )]
+    let tabs = [
+        (Place::Round, Drawing::Round, words.round(), Route::Round),
+        (
+            Place::Horses,
+            Drawing::Horses,
+            words.horses(),
+            Route::Horses,
+        ),
+        (Place::Shed, Drawing::Shed, words.shed(), Route::Shed),
+    ]
     .into_iter()
     .map(|(place, icon, word, route)| PlaceTab {
         icon,

@@ -1,4 +1,4 @@
-//! The app as JavaScript and wasm: cargo, then wasm-bindgen, then wasm-opt.
+//! The app as JavaScript and wasm: cargo, then the cut in two, then wasm-bindgen, then wasm-opt.
 
 use std::path::{Path, PathBuf};
 
@@ -6,6 +6,7 @@ use anyhow::{Context as _, Result, bail};
 use wasm_bindgen_cli_support::Bindgen;
 
 use crate::compiler::{Compiler, WASM};
+use crate::cut;
 use crate::folders::Folders;
 use crate::node::Node;
 use crate::progress::Steps;
@@ -42,6 +43,13 @@ impl Make {
 /// What wasm-bindgen calls the module of `app`.
 const BOUND_WASM: &str = "app_bg.wasm";
 
+/// What only the build for hosting asks of the compiler, joined by spaces.
+///
+/// `split` marks where the app may be cut, which the tool finds by the linker's relocations. The rest saves bytes: erased
+/// views are one type instead of one for every nesting, and nobody is ever shown the texts of `Debug`.
+const WEB_FLAGS: &str = "--cfg=split --cfg=erase_components -Clink-arg=--emit-relocs -Zfmt-debug=none \
+    -Zlocation-detail=none";
+
 /// The wasm features that the compiler uses and every browser of the last years has.
 const WASM_OPT: [&str; 7] = [
     "-Oz",
@@ -61,7 +69,10 @@ pub(crate) fn dev(folders: &Folders, compiler: &Compiler, steps: &mut Steps) -> 
     let wasm = steps.run("build the app (dev)", || compile(compiler, Make::Dev))?;
     steps.run("wasm-bindgen", || {
         let bound = bind(folders, compiler, Make::Dev, &wasm)?;
-        load(&bound, &bound.join(BOUND_WASM))
+        Ok(Files::from([
+            ("app.js".to_owned(), read(&bound.join("app.js"))?),
+            ("app.wasm".to_owned(), read(&bound.join(BOUND_WASM))?),
+        ]))
     })
 }
 
@@ -76,17 +87,52 @@ pub(crate) fn web(
     steps: &mut Steps,
 ) -> Result<Files> {
     let wasm = steps.run("build the app (web)", || compile(compiler, Make::Web))?;
-    let bound = steps.run("wasm-bindgen", || bind(folders, compiler, Make::Web, &wasm))?;
+    let parts = steps.run("cut in two", || halve(folders, compiler, &wasm))?;
+    let bound = steps.run("wasm-bindgen", || {
+        bind(folders, compiler, Make::Web, &parts.join(cut::FIRST))
+    })?;
     steps.run("wasm-opt", || {
-        load(
-            &bound,
-            &optimise(folders, compiler, node, &bound.join(BOUND_WASM))?,
-        )
+        let optimised =
+            |name: &str, from: &Path| read(&optimise(folders, compiler, node, name, from)?);
+        let app = String::from_utf8(read(&bound.join("app.js"))?)?;
+        Ok(Files::from([
+            ("app.js".to_owned(), cut::joined(&app)?.into_bytes()),
+            (
+                "app.wasm".to_owned(),
+                optimised("app.wasm", &bound.join(BOUND_WASM))?,
+            ),
+            (
+                cut::LATER.to_owned(),
+                optimised(cut::LATER, &parts.join(cut::LATER))?,
+            ),
+            (cut::JOIN.to_owned(), read(&parts.join(cut::JOIN))?),
+        ]))
     })
+}
+
+/// Cuts the wasm when it has changed, and returns the folder of the parts.
+fn halve(folders: &Folders, compiler: &Compiler, wasm: &Path) -> Result<PathBuf> {
+    let out = folders.kept("cut");
+    let bytes = read(wasm)?;
+    let stamp = Stamp::new("cut", &compiler.version.commit)
+        .part(&read(&folders.root.join("Cargo.lock"))?)
+        .part(&bytes)
+        .text();
+    let kept = out.join("stamp");
+    if fresh(&kept, &stamp) {
+        eprintln!("    unchanged");
+        return Ok(out);
+    }
+    cut::cut(&bytes, &out)?;
+    keep(&kept, &stamp)?;
+    Ok(out)
 }
 
 fn compile(compiler: &Compiler, make: Make) -> Result<PathBuf> {
     let mut cargo = compiler.wasm("build");
+    if make == Make::Web {
+        compiler.flags(&mut cargo, WEB_FLAGS);
+    }
     cargo.args([
         "--locked",
         "--package",
@@ -106,7 +152,7 @@ fn compile(compiler: &Compiler, make: Make) -> Result<PathBuf> {
 fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Result<PathBuf> {
     let out = folders.kept("bound").join(make.folder());
     let bytes = read(wasm)?;
-    let stamp = Stamp::new("wasm-bindgen", &compiler.version.commit)
+    let stamp = Stamp::new("wasm-bindgen 2", &compiler.version.commit)
         .part(&read(&folders.root.join("Cargo.lock"))?)
         .part(make.profile().as_bytes())
         .part(&bytes)
@@ -124,6 +170,8 @@ fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Resu
         .web(true)?
         .typescript(false)
         .omit_default_module_path(true)
+        // The later part reaches the first through its table, stack and memory.
+        .keep_lld_exports(make == Make::Web)
         .remove_name_section(make == Make::Web)
         .remove_producers_section(make == Make::Web)
         .generate_output()
@@ -148,7 +196,13 @@ fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Resu
 }
 
 /// Runs wasm-opt on what wasm-bindgen wrote, when that or the tool has changed, and returns the file it wrote.
-fn optimise(folders: &Folders, compiler: &Compiler, node: &Node, bound: &Path) -> Result<PathBuf> {
+fn optimise(
+    folders: &Folders,
+    compiler: &Compiler,
+    node: &Node,
+    name: &str,
+    bound: &Path,
+) -> Result<PathBuf> {
     let package = folders.e2e().join("node_modules/binaryen");
     let manifest = read(&package.join("package.json"))?;
     let stamp = Stamp::new("wasm-opt", &compiler.version.commit)
@@ -156,8 +210,8 @@ fn optimise(folders: &Folders, compiler: &Compiler, node: &Node, bound: &Path) -
         .part(WASM_OPT.join(" ").as_bytes())
         .part(&read(bound)?)
         .text();
-    let out = folders.kept("optimised");
-    let (done, kept) = (out.join("app.wasm"), out.join("stamp"));
+    let out = folders.kept("shrunk").join(name);
+    let (done, kept) = (out.join(name), out.join("stamp"));
     if fresh(&kept, &stamp) {
         eprintln!("    unchanged");
         return Ok(done);
@@ -175,13 +229,6 @@ fn optimise(folders: &Folders, compiler: &Compiler, node: &Node, bound: &Path) -
     run::must(&mut tool)?;
     keep(&kept, &stamp)?;
     Ok(done)
-}
-
-fn load(bound: &Path, wasm: &Path) -> Result<Files> {
-    Ok(Files::from([
-        ("app.js".to_owned(), read(&bound.join("app.js"))?),
-        ("app.wasm".to_owned(), read(wasm)?),
-    ]))
 }
 
 fn read(path: &Path) -> Result<Vec<u8>> {

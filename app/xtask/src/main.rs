@@ -8,6 +8,7 @@ mod budget;
 mod bundle;
 mod chromium;
 mod compiler;
+mod cut;
 mod debian;
 mod dist;
 mod folders;

@@ -38,8 +38,6 @@ const KEPT: [&str; 6] = [
 /// Served, but of no use without a network.
 const ONLINE_ONLY: [&str; 4] = ["sw.js", "reset.html", "robots.txt", "404.html"];
 const TEXT: [&str; 7] = ["html", "js", "css", "webmanifest", "json", "svg", "txt"];
-/// What wasm-bindgen wrote; no token stands in it.
-const MADE: [&str; 2] = ["app.js", "app.wasm"];
 
 /// Puts a site together from the files of `public/`, the app's `app.js` and `app.wasm` among them. `stamp` makes
 /// another build of the same content.
@@ -118,7 +116,7 @@ fn is_text(name: &str) -> bool {
     let extension = Path::new(name)
         .extension()
         .and_then(|extension| extension.to_str());
-    !MADE.contains(&name) && extension.is_some_and(|extension| TEXT.contains(&extension))
+    extension.is_some_and(|extension| TEXT.contains(&extension))
 }
 
 /// Files that stand inside others only and are not served themselves.

@@ -90,6 +90,10 @@ pub trait HorsesWords {
     fn try_again(&self) -> &'static str;
     /// Why the records cannot be read, and that nothing is deleted.
     fn cannot_read_why(&self) -> &'static str;
+    /// The screens behind the first ones have not come.
+    fn rest_not_here(&self) -> &'static str;
+    /// Why, and what of it.
+    fn rest_not_here_why(&self) -> &'static str;
     /// The animal is not there.
     fn not_here(&self) -> &'static str;
 }

@@ -1,12 +1,12 @@
 //! The animals of the yard, the needy first.
 
-use super::one::{offered, route_of};
+use super::one::route_of;
 use crate::device::clock::DeviceZone;
 use crate::parts::{
     Action, ActionRow, Cord, Field, Frame, FrameKind, Hang, Keyboard, Quiet, QuietRow, Sentence,
     State, Tag,
 };
-use crate::places::{Places, Saving, Unread};
+use crate::places::{Places, Saving, Unread, UpdateOffer};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
@@ -28,7 +28,7 @@ struct Shown {
 }
 
 fn shown(visit: &Visit, words: English) -> Shown {
-    let due = visit.first_due().filter(offered);
+    let due = visit.first_due();
     let (state, word) = match (&visit.stop, due) {
         (Some(stop), _) => (State::Stop, words.stop_word(stop)),
         (None, Some(_)) => (State::Due, words.due_in_the_list(due)),
@@ -49,7 +49,7 @@ fn first(visits: &[Visit]) -> Option<(&Visit, Option<&Stop>, Task)> {
     let stop = visit.stop.as_ref();
     let task = match stop {
         Some(_) => Task::LookOver,
-        None => visit.first_due().filter(offered)?,
+        None => visit.first_due()?,
     };
     Some((visit, stop, task))
 }
@@ -102,6 +102,7 @@ pub fn List() -> impl IntoView {
                 .collect::<Vec<_>>()
         })
     });
+    let groups = Memo::new(move |_| all.with(|(_, groups)| groups.clone()));
     let busy_place = Memo::new(move |_| all.with(|(visits, _)| first(visits).is_some()));
     let some_animal = Memo::new(move |_| all.with(|(visits, _)| !visits.is_empty()));
     let foot = move || {
@@ -110,7 +111,11 @@ pub fn List() -> impl IntoView {
                 <Show when=move || busy_place.get()>
                     <Quiet says=words.add_an_animal() press=Route::NewHorse.to_string() />
                 </Show>
+                <Show when=move || some_animal.get()>
+                    <Quiet says=words.add_a_group() press=Route::NewGroup.to_string() />
+                </Show>
             </QuietRow>
+            <UpdateOffer />
             <Saving />
             <Show when=move || many.get()>
                 <Field
@@ -150,6 +155,22 @@ pub fn List() -> impl IntoView {
                                     what=Signal::stored(shown.name)
                                     second=Signal::stored(Some(shown.second))
                                     press=Route::Horse(shown.id).to_string()
+                                />
+                            </Hang>
+                        }
+                    }
+                />
+                <For
+                    each=move || groups.get()
+                    key=|group| group.id.clone()
+                    children=move |group| {
+                        view! {
+                            <Hang>
+                                <Tag
+                                    state=Signal::stored(State::Later)
+                                    word=words.a_group()
+                                    what=Signal::stored(group.name.clone())
+                                    press=Route::Group(group.id.clone()).to_string()
                                 />
                             </Hang>
                         }

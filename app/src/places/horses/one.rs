@@ -2,17 +2,18 @@
 
 use crate::device::clock::DeviceZone;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Cord, Frame, FrameKind, Hang, Press, Rank, Sentence, State,
-    StopBlock, Tag,
+    Action, ActionRow, Back, Caution, Cord, Frame, FrameKind, Hang, Press, Quiet, QuietRow, Rank,
+    Sentence, State, StopBlock, Tag,
 };
 use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
+use tussock_core::safety::Meanwhile;
 use tussock_flow::routes::{Route, Step as SiteStep};
-use tussock_flow::views::beside::{self, Standing, Step, Visit};
+use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
 use tussock_flow::views::horses;
-use tussock_flow::words::{BesideWords, English, HorsesWords, Task, UnitWords};
+use tussock_flow::words::{BesideWords, English, HorsesWords, SafetyWords, Task, UnitWords};
 
 /// Where a step of the visit is done.
 pub(super) fn route_of(task: Task, animal: AnimalId) -> Route {
@@ -43,12 +44,6 @@ fn second(step: &Step, words: English) -> String {
         (Some(last), None) => words.last(last),
         (None, _) => words.never().to_owned(),
     }
-}
-
-/// Whether the screen of a task is in the bundle: the plan's waits for the bundle to fit its budget.
-#[allow(clippy::trivially_copy_pass_by_ref, reason = "as a filter passes it")]
-pub(super) fn offered(task: &Task) -> bool {
-    *task != Task::Plan
 }
 
 /// One animal: its weight with its band or what stops it, and what is done beside it.
@@ -105,12 +100,7 @@ pub fn One(
         }
         None => view! { <Sentence said=said /> }.into_any(),
     };
-    let due = Memo::new(move |_| {
-        visit
-            .get()
-            .and_then(|visit| visit.first_due())
-            .filter(offered)
-    });
+    let due = Memo::new(move |_| visit.get().and_then(|visit| visit.first_due()));
     let name = Signal::derive(move || {
         visit
             .get()
@@ -120,18 +110,27 @@ pub fn One(
     let action = Signal::derive(move || match (stop.get(), due.get()) {
         (Some(_), _) => words.look_again_now().to_owned(),
         (None, Some(task)) => words.do_task(task, &name.get()),
-        (None, None) => words.do_task(Task::Weigh, &name.get()),
+        (None, None) => words.see_plan().to_owned(),
     });
     let leads = Signal::derive(move || {
         let task = match (stop.get(), due.get()) {
             (Some(_), _) => Task::LookOver,
-            (None, due) => due.unwrap_or(Task::Weigh),
+            (None, due) => due.unwrap_or(Task::Plan),
         };
         route_of(task, id.get_value()).to_string()
     });
     let not_read = Memo::new(move |_| visit.get().map_or(0, |visit| visit.problems.len()));
     let foot = move || {
         view! {
+            <QuietRow>
+                <Show when=move || matches!(stop.get(), Some(Stop::Vet(..)))>
+                    <Quiet
+                        says=words.meanwhile(&Meanwhile::WriteDownVetsWord).sentence
+                        press=Route::VetWord(id.get_value()).to_string()
+                    />
+                </Show>
+                <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
+            </QuietRow>
             <Saving />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Horses.to_string()) }>
                 <Action says=action press=leads />
@@ -152,27 +151,28 @@ pub fn One(
                 <Caution said=Signal::derive(move || words.some_not_read(not_read.get())) />
             </Show>
             <Cord name=words.visit()>
-                <For
-                    each=move || {
-                        let steps = visit.get().map(|visit| visit.steps).unwrap_or_default();
-                        steps.into_iter().filter(|step| offered(&step.task)).collect::<Vec<_>>()
-                    }
-                    key=|step| format!("{step:?}")
-                    children=move |step| {
-                        let word = words.standing(step.standing).to_owned();
-                        view! {
-                            <Hang reached=Signal::stored(step.standing == Standing::Done)>
-                                <Tag
-                                    state=Signal::stored(state_of(step.standing))
-                                    word=Signal::stored(word)
-                                    what=words.task(step.task)
-                                    second=Signal::stored(Some(second(&step, words)))
-                                    press=route_of(step.task, id.get_value()).to_string()
-                                />
-                            </Hang>
-                        }
-                    }
-                />
+                {move || {
+                    visit
+                        .get()
+                        .map(|visit| visit.steps)
+                        .unwrap_or_default()
+                        .into_iter()
+                        .map(|step| {
+                            let word = words.standing(step.standing).to_owned();
+                            view! {
+                                <Hang reached=Signal::stored(step.standing == Standing::Done)>
+                                    <Tag
+                                        state=Signal::stored(state_of(step.standing))
+                                        word=Signal::stored(word)
+                                        what=words.task(step.task)
+                                        second=Signal::stored(Some(second(&step, words)))
+                                        press=route_of(step.task, id.get_value()).to_string()
+                                    />
+                                </Hang>
+                            }
+                        })
+                        .collect_view()
+                }}
             </Cord>
             <Show when=weighed>
                 <Caution said=words.no_dose() />

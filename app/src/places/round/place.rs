@@ -6,7 +6,7 @@ use crate::parts::{
     Action, ActionRow, Cord, Frame, FrameKind, Hang, Quiet, QuietRow, Sentence, Tag, Tick,
 };
 use crate::places::shed::{Work, shape, yard};
-use crate::places::{Places, Saving, Unread};
+use crate::places::{Places, Saving, Unread, UpdateOffer};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::log::bodies::JobAnswer;
@@ -101,6 +101,7 @@ pub fn Round() -> impl IntoView {
             <Show when=move || at.refused.get()>
                 <p class="error" role="alert">{words.tick_refused()}</p>
             </Show>
+            <UpdateOffer />
             <Saving failed=at.failed />
             <ActionRow>
                 <Action says press busy=at.busy />

@@ -7,7 +7,7 @@ use crate::parts::{
     Action, ActionRow, Cord, Frame, FrameKind, Hang, Offer, Quiet, QuietRow, Row, Rows, Sentence,
     Several, State, StateShape, Tag,
 };
-use crate::places::{Places, Saving, Unread};
+use crate::places::{Places, Saving, Unread, UpdateOffer};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::{AnimalId, TubId};
@@ -69,6 +69,7 @@ pub fn Shed() -> impl IntoView {
                 <Quiet says=words.add_hay() press=Route::NewHay.to_string() />
                 <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
             </QuietRow>
+            <UpdateOffer />
             <Saving failed=at.failed />
             <ActionRow>
                 <Action

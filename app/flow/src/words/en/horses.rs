@@ -144,6 +144,12 @@ impl HorsesWords for English {
     fn cannot_read_why(&self) -> &'static str {
         "Nothing is deleted. Close other windows of this app and try again; if it stays so, save a copy of everything as text."
     }
+    fn rest_not_here(&self) -> &'static str {
+        "This part of the app has not come yet"
+    }
+    fn rest_not_here_why(&self) -> &'static str {
+        "It needs signal once, on the first visit. What you saved is safe."
+    }
     fn not_here(&self) -> &'static str {
         "This animal is not here"
     }
