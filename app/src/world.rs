@@ -7,7 +7,6 @@
 use crate::device::{address, clock, ids, settings};
 use crate::keep::{Keep, KeepError};
 use leptos::prelude::*;
-use leptos::reactive::computed::AsyncDerived;
 use std::cell::Cell;
 use std::rc::Rc;
 use tussock_core::animal::YardId;
@@ -53,16 +52,32 @@ impl From<Problem> for Failed {
     }
 }
 
-/// An answer of the disk: `None` while it is read. A plain asynchronous memo, without the resources of servers.
-pub type Reading<T> = AsyncDerived<T, LocalStorage>;
+/// An answer of the disk: `None` while it is read first.
+pub type Reading<T> = RwSignal<Option<T>, LocalStorage>;
 
-/// Asks anew whenever what the question tracks changes.
+/// Asks anew whenever what the question tracks changes; the last question asked is the one whose answer stands.
+///
+/// A plain signal holds the answer. Behind an asynchronous memo, whoever also stands on another memo could take its mark
+/// of being out of date before it had asked again, and the screen kept what was there before a save.
 pub fn reading<T, F>(ask: impl Fn() -> F + 'static) -> Reading<T>
 where
     T: 'static,
     F: Future<Output = T> + 'static,
 {
-    AsyncDerived::new_unsync(ask)
+    let answer = RwSignal::new_local(None);
+    let asked = StoredValue::new(0_u32);
+    Effect::new(move |_| {
+        let question = ask();
+        let turn = asked.get_value().wrapping_add(1);
+        asked.set_value(turn);
+        leptos::task::spawn_local(async move {
+            let answered = question.await;
+            if asked.try_get_value() == Some(turn) {
+                answer.try_set(Some(answered));
+            }
+        });
+    });
+    answer
 }
 
 /// What was saved last and may be taken back.

@@ -55,7 +55,7 @@ pub use frame::{Frame, FrameBanner, FrameKind, FrameWidth};
 pub use icon::{Drawing, Icon};
 pub use key::WideKey;
 pub use net_scale::NetScale;
-pub use pad::{Key, Pad, PadCell};
+pub use pad::{Key, Pad, PadCell, PadSwitch};
 pub use picture::Picture;
 pub use places::{PlaceBar, PlaceTab};
 pub use press::Press;

@@ -103,9 +103,6 @@ pub fn Pad(
     /// The tie to the slot, where there is an input behind the pad.
     #[prop(optional, into)]
     entry: Option<Entry>,
-    /// The words for changing to the phone's keyboard, and back to these keys.
-    #[prop(optional, into)]
-    keyboards: Option<(String, String)>,
 ) -> impl IntoView {
     let keys = cells
         .into_iter()
@@ -137,14 +134,6 @@ pub fn Pad(
             }
         })
         .collect_view();
-    let switch = entry.zip(keyboards).map(|(entry, (phone_words, keys_words))| {
-        let says = move || if entry.phone.get() { keys_words.clone() } else { phone_words.clone() };
-        let pressed = move |_| {
-            entry.phone.update(|phone| *phone = !*phone);
-            entry.focus();
-        };
-        view! { <p class="pad-switch"><button class="quiet" type="button" on:click=pressed>{says}</button></p> }
-    });
     let keyboard = move || {
         entry
             .is_some_and(|entry| entry.phone.get())
@@ -153,9 +142,34 @@ pub fn Pad(
     view! {
         <div class="pad" data-keyboard=keyboard>
             <div class="pad-keys" role="group" aria-label=name>{keys}</div>
-            {switch}
         </div>
     }
+}
+
+/// Changes between the pad and the phone's keyboard.
+#[component]
+pub fn PadSwitch(
+    /// The tie to the slot.
+    entry: Entry,
+    /// The words for the phone's keyboard.
+    #[prop(into)]
+    phone: String,
+    /// The words for the pad.
+    #[prop(into)]
+    pad: String,
+) -> impl IntoView {
+    let says = move || {
+        if entry.phone.get() {
+            pad.clone()
+        } else {
+            phone.clone()
+        }
+    };
+    let pressed = move |_| {
+        entry.phone.update(|phone| *phone = !*phone);
+        entry.focus();
+    };
+    view! { <button class="quiet" type="button" on:click=pressed>{says}</button> }
 }
 
 #[cfg(test)]

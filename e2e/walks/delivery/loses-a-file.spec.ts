@@ -5,8 +5,10 @@ import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
 const losses = [
-  ['wasm', /\.wasm$/],
+  ['wasm', /app-\w+\.wasm$/],
+  ['later wasm', /later-\w+\.wasm$/],
   ['app script', /app-\w+\.js$/],
+  ['join script', /join-\w+\.js$/],
   ['start script', /start-\w+\.js$/],
   ['page', /index\.html$/],
   ['icon', /icon-192-\w+\.png$/],
@@ -31,7 +33,7 @@ test('without a line the loss is told in words, and the ways out work', async ({
   await hands.open('#/start');
   const before = await readSentence(hands);
   await firstVisitIsOver(page);
-  expect(await evict(page, /\.wasm$/)).toBe(1);
+  expect(await evict(page, /app-\w+\.wasm$/)).toBe(1);
   await host.stop();
 
   await hands.open('#/start');

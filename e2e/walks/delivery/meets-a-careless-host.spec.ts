@@ -4,14 +4,14 @@ import { join } from 'node:path';
 import { dist } from '../../house/settings.ts';
 import { readSentence } from '../../models/screen.ts';
 import { test } from '../../walk.ts';
-import { filesOf } from '../../host/deploys.ts';
 
 for (const type of ['application/octet-stream', 'application/wasm; charset=utf-8']) {
   test(`the app starts from a wasm that is sent as ${type}`, async ({ hands, page, watch }) => {
     watch.tolerates(/WebAssembly\.instantiateStreaming|MIME/, 'the wrong type may be remarked on');
-    const [wasm] = (await filesOf()).filter((file) => file.endsWith('.wasm'));
-    const body = await readFile(join(dist, wasm ?? ''));
-    await page.route('**/*.wasm', (route) => route.fulfill({ contentType: type, body }));
+    await page.route('**/*.wasm', async (route) => {
+      const file = new URL(route.request().url()).pathname.split('/').pop() ?? '';
+      await route.fulfill({ contentType: type, body: await readFile(join(dist, file)) });
+    });
     await hands.open('');
     const first = await readSentence(hands);
     await hands.open('#/start');

@@ -1,5 +1,5 @@
 /** Somebody opens the app for the first time, on a slow line. */
-import { button, link } from '../../hands/hands.ts';
+import { button, link, sentence } from '../../hands/hands.ts';
 import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
@@ -46,4 +46,14 @@ test('a script that never comes is told as well', async ({ hands, page, watch })
   await page.route('**/start-*.js', (route) => route.abort());
   await hands.open('');
   await hands.see(button('Reload'));
+});
+
+test('a screen of the later part waits for it, says when it does not come, and Try again brings it', async ({ hands, page, watch }) => {
+  watch.expects(/ERR_FAILED|Failed to fetch/, 'the later part does not come at first');
+  await page.route('**/later-*.wasm', (route) => route.abort());
+  await hands.open('#/start');
+  await hands.see(sentence('This part of the app has not come yet'));
+  await page.unroute('**/later-*.wasm');
+  await hands.tap(button('Try again'));
+  await hands.see(sentence('A few answers, then a first plan'));
 });

@@ -170,7 +170,7 @@ pub fn Group(
         view! {
             <Saving failed=failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Horses.to_string()) }>
-                <Action says=words.save_members() press=save busy=busy />
+                <Action says=words.save_members() press=save busy=Signal::derive(move || busy.get() || all.with(Option::is_none)) />
             </ActionRow>
         }
     };

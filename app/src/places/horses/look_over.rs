@@ -156,7 +156,7 @@ pub fn LookOver(
             </Show>
             <Saving failed=failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(back.clone()) }>
-                <Action says=words.finish_look_over() press=finish busy=busy />
+                <Action says=words.finish_look_over() press=finish busy=Signal::derive(move || busy.get() || held.with(Option::is_none)) />
             </ActionRow>
         }
     };

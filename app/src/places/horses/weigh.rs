@@ -103,7 +103,7 @@ pub fn Weigh(
         view! {
             <Saving failed=failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(back.clone()) }>
-                <Action says=words.save_weight() press=save busy=busy />
+                <Action says=words.save_weight() press=save busy=Signal::derive(move || busy.get() || beside.with(Option::is_none)) />
             </ActionRow>
         }
     };

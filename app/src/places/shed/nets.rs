@@ -3,7 +3,7 @@
 use super::work::Work;
 use crate::form::Form;
 use crate::parts::{
-    ActionRow, Back, Entry, Frame, FrameKind, NetScale, Pad, PadCell, Press, Quiet, QuietRow, Rank,
+    ActionRow, Back, Entry, Frame, FrameKind, NetScale, PadSwitch, Press, Quiet, QuietRow, Rank,
     ReadingSlot, Sentence,
 };
 use crate::places::{Saving, Unread};
@@ -121,7 +121,10 @@ pub fn Nets(
     });
     let foot = move || {
         view! {
-            <Show when=move || phase.get() == Phase::Weigh>{move || scale.quiet()}</Show>
+            <Show when=move || phase.get() == Phase::Weigh>
+                {move || scale.pad()}
+                {move || scale.fill()}
+            </Show>
             <Saving failed=scale.failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Shed.to_string()) }>
                 {move || scale.action(phase.get(), &id.get_value())}
@@ -184,7 +187,7 @@ impl Scale {
         }
     }
 
-    fn type_in(self, text: String) {
+    pub(super) fn type_in(self, text: String) {
         self.wrong.set(None);
         if self.empty.get_untracked() {
             self.form.set("own", text);
@@ -194,7 +197,7 @@ impl Scale {
         }
     }
 
-    /// The slot, the cord of the scale, the nets of the day and the pad.
+    /// The slot, the cord of the scale and the nets of the day.
     fn weighing(self) -> AnyView {
         let words = English::default();
         let (empty, value, entry) = (self.empty, self.value, self.entry);
@@ -271,15 +274,10 @@ impl Scale {
                 <NetScale sentence at marks tolerance=DayNet::tolerance() />
             </Show>
             {self.hung()}
-            <Pad
-                name=words.pad()
-                cells=PadCell::number(".", words.point(), words.erase())
-                on_key=Callback::new(move |key: crate::parts::Key| {
-                    self.type_in(key.typed(&value.get_untracked()));
-                })
-                entry
-                keyboards=(words.phone_keys().to_owned(), words.these_keys().to_owned())
-            />
+            <QuietRow>
+                <Quiet says=self.turn_says() press=Callback::new(move |()| self.turn()) />
+                <PadSwitch entry phone=words.phone_keys() pad=words.these_keys() />
+            </QuietRow>
         }
         .into_any()
     }

@@ -22,12 +22,14 @@ pub fn NewTub() -> impl IntoView {
     let begin = Begin::of(World::here());
     let none = Memo::new(move |_| begin.no_hay());
     let save = Callback::new(move |()| begin.save());
+    // Nothing can be begun before the records are read.
+    let busy = Signal::derive(move || begin.busy.get() || begin.work.now.with(Option::is_none));
     let action = move || {
         if none.get() {
             let new = Route::NewHay.to_string();
             view! { <Action says=words.add_hay() press=new /> }.into_any()
         } else {
-            view! { <Action says=words.start_the_soak() press=save busy=begin.busy /> }.into_any()
+            view! { <Action says=words.start_the_soak() press=save busy /> }.into_any()
         }
     };
     let foot = move || {

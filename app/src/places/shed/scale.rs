@@ -3,7 +3,7 @@
 use super::nets::{Phase, Scale};
 use super::work::yard;
 use crate::device::ids;
-use crate::parts::{Action, Hung, HungTag, Quiet, QuietRow, State};
+use crate::parts::{Action, Hung, HungTag, Pad, PadCell, Quiet, QuietRow, State};
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
 use tussock_flow::acts::Act;
@@ -50,7 +50,24 @@ impl Scale {
         }
     }
 
-    pub(super) fn quiet(self) -> impl IntoView {
+    /// The keys, in the foot where a thumb reaches them.
+    pub(super) fn pad(self) -> impl IntoView {
+        let words = English::default();
+        let value = self.value;
+        view! {
+            <Pad
+                name=words.pad()
+                cells=PadCell::number(".", words.point(), words.erase())
+                on_key=Callback::new(move |key: crate::parts::Key| {
+                    self.type_in(key.typed(&value.get_untracked()));
+                })
+                entry=self.entry
+            />
+        }
+    }
+
+    /// The one tap for a set that was filled by its targets.
+    pub(super) fn fill(self) -> impl IntoView {
         let words = English::default();
         let left = move || {
             self.day
@@ -67,27 +84,32 @@ impl Scale {
                 None => {}
             }
         });
-        let turn = Callback::new(move |()| {
-            self.wrong.set(None);
-            self.empty.update(|empty| *empty = !*empty);
-            self.entry.focus();
-        });
-        let turn_says = Signal::derive(move || {
+        view! {
+            <Show when=move || !self.empty.get()>
+                <QuietRow>
+                    <Quiet says=Signal::derive(move || words.filled_to_target(left())) press=fill />
+                </QuietRow>
+            </Show>
+        }
+    }
+
+    /// Puts the empty net on the scale, or the hay again.
+    pub(super) fn turn(self) {
+        self.wrong.set(None);
+        self.empty.update(|empty| *empty = !*empty);
+        self.entry.focus();
+    }
+
+    pub(super) fn turn_says(self) -> Signal<String> {
+        let words = English::default();
+        Signal::derive(move || {
             let says = if self.empty.get() {
                 words.leave_empty_net()
             } else {
                 words.weigh_empty_net()
             };
             says.to_owned()
-        });
-        view! {
-            <QuietRow>
-                <Show when=move || !self.empty.get()>
-                    <Quiet says=Signal::derive(move || words.filled_to_target(left())) press=fill />
-                </Show>
-                <Quiet says=turn_says press=turn />
-            </QuietRow>
-        }
+        })
     }
 
     pub(super) fn action(self, phase: Phase, id: &AnimalId) -> AnyView {

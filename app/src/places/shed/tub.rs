@@ -95,7 +95,8 @@ pub fn Tub(
         Some(TubSeen::Nothing) => 4,
     });
     let inside = move || {
-        kind.track();
+        // A memo is reckoned when it is read, and only then hears of what it stands on.
+        let _ = kind.get();
         match seen.get_untracked() {
             None => view! { <Sentence said=words.opening() /> }.into_any(),
             Some(TubSeen::Nothing) => view! { <Sentence said=words.no_such_tub() /> }.into_any(),

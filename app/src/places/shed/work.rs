@@ -28,7 +28,7 @@ impl Work {
         let shelf = world.shelf(|| round::needs(clock::now()));
         let minute = Memo::new(move |_| world.now.get().to_ms().div_euclid(MINUTE_MS));
         let now = Memo::new(move |_| {
-            minute.track();
+            let _ = minute.get();
             match shelf.get() {
                 // The clock itself, not the last beat: an entry written since the beat must not lie in the future.
                 Some(Ok(shelf)) => {

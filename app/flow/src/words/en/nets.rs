@@ -79,10 +79,10 @@ impl NetsWords for English {
         "Save the last net"
     }
     fn filled_to_target(&self, left: usize) -> String {
-        if left == 1 {
-            "Filled to target".to_owned()
-        } else {
-            format!("All {left} filled to target")
+        match left {
+            1 => "Filled to target".to_owned(),
+            2 => "Both filled to target".to_owned(),
+            _ => format!("All {left} filled to target"),
         }
     }
     fn weigh_empty_net(&self) -> &'static str {
@@ -151,10 +151,10 @@ impl NetsWords for English {
         "erase"
     }
     fn phone_keys(&self) -> &'static str {
-        "Use the phone's keyboard"
+        "Phone's keyboard"
     }
     fn these_keys(&self) -> &'static str {
-        "Use these keys"
+        "Keys on the screen"
     }
 }
 
