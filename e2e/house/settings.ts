@@ -18,6 +18,9 @@ function folderOf(variable: string, fallback: string): string {
 /** The built folder that is served: `TUSSOCK_DIST`, otherwise `dist/`. */
 export const dist = folderOf('TUSSOCK_DIST', 'dist');
 
+/** The core for a page, and what the command says of each case: `TUSSOCK_CASES`, otherwise `target/tussock/cases/`. */
+export const cases = folderOf('TUSSOCK_CASES', 'target/tussock/cases');
+
 /** Where results, screenshots and second deploys go: `TUSSOCK_OUT`, otherwise `target/e2e/`. */
 export const out = folderOf('TUSSOCK_OUT', 'target/e2e');
 
@@ -37,6 +40,7 @@ export const everything = process.env['TUSSOCK_ALL'] === '1';
 export function demandSettings(): void {
   const missing: string[] = [];
   if (!existsSync(join(dist, 'index.html'))) missing.push(`no built folder at ${dist} (TUSSOCK_DIST)`);
+  if (!existsSync(join(cases, 'answer.js'))) missing.push(`no answered cases at ${cases} (TUSSOCK_CASES)`);
   if (!existsSync(xtask)) missing.push(`no build tool at ${xtask} (TUSSOCK_XTASK)`);
   if (!existsSync(chromium)) missing.push(`no browser at ${chromium} (TUSSOCK_CHROMIUM)`);
   if (missing.length > 0) throw new Error(`${missing.join('; ')}. cargo xtask test sets all of these.`);

@@ -1,6 +1,7 @@
 //! The way between the app and the painted shell of `public/index.html`, whose comment has the whole contract.
 
-use web_sys::{CustomEvent, CustomEventInit, Element, EventTarget};
+use wasm_bindgen::JsCast;
+use web_sys::{CustomEvent, CustomEventInit, Element, EventTarget, HtmlElement};
 
 /// The id of the element the app mounts into.
 pub const MOUNT: &str = "app";
@@ -39,6 +40,22 @@ pub fn waiting_build() -> Option<String> {
 /// The person has taken the offer: the waiting build takes over and this tab reloads.
 pub fn apply_update() {
     tell(APPLY_UPDATE, None);
+}
+
+/// Another screen stands here: it is read from its top, and its sentence is where a screen reader goes on.
+pub fn arrive() {
+    let Some(window) = web_sys::window() else {
+        return;
+    };
+    window.scroll_to_with_x_and_y(0.0, 0.0);
+    let sentence = window
+        .document()
+        .and_then(|document| document.query_selector("#app h1").ok().flatten())
+        .and_then(|element| element.dyn_into::<HtmlElement>().ok());
+    if let Some(sentence) = sentence {
+        // A sentence that cannot take the focus is still read when it changes.
+        let _ = sentence.focus();
+    }
 }
 
 /// Theme or hand were changed in localStorage: dress the page anew.

@@ -50,7 +50,11 @@ pub fn App(
 ) -> impl IntoView {
     provide_context(world);
     provide_context(example::banner(world));
-    window_event_listener(ev::hashchange, move |_| world.route.set(address::here()));
+    window_event_listener(ev::hashchange, move |_| {
+        world.route.set(address::here());
+        // Once it is drawn.
+        request_animation_frame(shell::arrive);
+    });
     // The beat of the countdowns; what they show is reckoned from instants, so a missed beat loses nothing.
     if let Ok(beat) =
         set_interval_with_handle(move || world.now.set(clock::now()), Duration::from_secs(1))

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use anyhow::{Context as _, Result, bail};
 use wasm_bindgen_cli_support::Bindgen;
 
-use crate::compiler::{Compiler, WASM};
+use crate::compiler::{Compiler, WASM, flags};
 use crate::cut;
 use crate::folders::Folders;
 use crate::node::Node;
@@ -131,7 +131,7 @@ fn halve(folders: &Folders, compiler: &Compiler, wasm: &Path) -> Result<PathBuf>
 fn compile(compiler: &Compiler, make: Make) -> Result<PathBuf> {
     let mut cargo = compiler.wasm("build");
     if make == Make::Web {
-        compiler.flags(&mut cargo, WEB_FLAGS);
+        flags(&mut cargo, WEB_FLAGS);
     }
     cargo.args([
         "--locked",

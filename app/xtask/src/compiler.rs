@@ -94,14 +94,6 @@ impl Compiler {
         command
     }
 
-    /// Gives a command for the browser flags of its own, nightly ones among them: their names are stable enough, and a
-    /// compiler that drops one says so.
-    pub(crate) fn flags(&self, command: &mut Command, flags: &str) {
-        command
-            .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags)
-            .env("RUSTC_BOOTSTRAP", "1");
-    }
-
     /// The target folder of the browser's side.
     pub(crate) fn web(&self) -> PathBuf {
         self.target.join("web")
@@ -129,6 +121,13 @@ impl Compiler {
                 .env_remove("RUSTDOC");
         }
     }
+}
+
+/// Gives a command for the browser flags of its own, nightly ones among them: a compiler that drops one says so.
+pub(crate) fn flags(command: &mut Command, flags: &str) {
+    command
+        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags)
+        .env("RUSTC_BOOTSTRAP", "1");
 }
 
 /// Whether cargo set this variable for xtask itself; build scripts of others must not see it.

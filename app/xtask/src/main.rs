@@ -6,6 +6,7 @@ mod answer;
 mod args;
 mod budget;
 mod bundle;
+mod cases;
 mod chromium;
 mod compiler;
 mod cut;

@@ -10,7 +10,7 @@ use crate::folders::Folders;
 use crate::node::Node;
 use crate::progress::Steps;
 use crate::tally::{Tally, of_cargo, of_walks};
-use crate::{budget, chromium, dist, lint, pave, purity, run};
+use crate::{budget, cases, chromium, dist, lint, pave, purity, run};
 
 /// Asks the tests for their long loops.
 const LONG: &str = "TUSSOCK_ALL";
@@ -48,7 +48,8 @@ fn checks(folders: &Folders, all: bool, steps: &mut Steps) -> Result<Tally> {
     let out = folders.dist();
     dist::dist(folders, &compiler, steps, None, &out)?;
     steps.run("size budget", || budget::check(&out))?;
-    tally += browser(folders, all, steps, &out)?;
+    let cases = steps.run("cases", || cases::prepare(folders, &compiler))?;
+    tally += browser(folders, all, steps, &out, &cases)?;
     Ok(tally)
 }
 
@@ -58,7 +59,13 @@ fn cargo_test(compiler: &Compiler, all: bool, which: &[&str]) -> Result<Tally> {
     counted(cargo.arg("--locked").args(which), of_cargo)
 }
 
-fn browser(folders: &Folders, all: bool, steps: &mut Steps, dist: &Path) -> Result<Tally> {
+fn browser(
+    folders: &Folders,
+    all: bool,
+    steps: &mut Steps,
+    dist: &Path,
+    cases: &Path,
+) -> Result<Tally> {
     let node = Node::find(folders)?;
     let e2e = folders.e2e();
     let script = |words: &[&str]| {
@@ -79,6 +86,7 @@ fn browser(folders: &Folders, all: bool, steps: &mut Steps, dist: &Path) -> Resu
         walks
             .env("TUSSOCK_XTASK", &folders.tool)
             .env("TUSSOCK_DIST", dist)
+            .env("TUSSOCK_CASES", cases)
             .env("TUSSOCK_OUT", folders.kept("e2e"))
             .env(chromium::VARIABLE, chromium);
         counted(&mut walks, of_walks)

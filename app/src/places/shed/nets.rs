@@ -121,11 +121,9 @@ pub fn Nets(
     });
     let foot = move || {
         view! {
-            <Show when=move || phase.get() == Phase::Weigh>
-                {move || scale.pad()}
-                {move || scale.fill()}
-            </Show>
+            <Show when=move || phase.get() == Phase::Weigh>{move || scale.fill()}</Show>
             <Saving failed=scale.failed />
+            <Show when=move || phase.get() == Phase::Weigh>{move || scale.pad()}</Show>
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Shed.to_string()) }>
                 {move || scale.action(phase.get(), &id.get_value())}
             </ActionRow>

@@ -1,0 +1,71 @@
+//! The cases of the repository, answered by the command and made ready for the browser.
+//!
+//! One folder holds both: `answer.js` and `answer_bg.wasm`, the core for a page, and beside them what
+//! `core/examples/plan.rs` says of each case.
+
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context as _, Result, bail};
+use wasm_bindgen_cli_support::Bindgen;
+
+use crate::compiler::{Compiler, WASM};
+use crate::folders::{Folders, files_under, write};
+use crate::run;
+
+/// What the script of the core is called; a walk imports it.
+const SCRIPT: &str = "answer";
+
+/// Builds the core for a page, asks the command for every case, and returns the folder with both.
+///
+/// # Errors
+/// When a tool fails, the command cannot answer, or there is no case.
+pub(crate) fn prepare(folders: &Folders, compiler: &Compiler) -> Result<PathBuf> {
+    let out = folders.kept("cases");
+    if out.exists() {
+        std::fs::remove_dir_all(&out)?;
+    }
+    page(compiler, &out)?;
+    let dir = folders.root.join("core/examples/cases");
+    let names = files_under(&dir)?;
+    if names.is_empty() {
+        bail!("there is no case in {}", dir.display());
+    }
+    for name in names {
+        let mut command = compiler.native("run");
+        command
+            .current_dir(&folders.root)
+            .args([
+                "--locked",
+                "--quiet",
+                "--package",
+                "tussock-core",
+                "--example",
+                "plan",
+                "--",
+            ])
+            .arg(dir.join(&name));
+        write(&out.join(&name), run::read(&mut command)?.as_bytes())?;
+    }
+    Ok(out)
+}
+
+fn page(compiler: &Compiler, out: &Path) -> Result<()> {
+    let mut cargo = compiler.wasm("rustc");
+    run::must(cargo.args([
+        "--locked",
+        "--package",
+        "tussock-tests",
+        "--lib",
+        "--crate-type",
+        "cdylib",
+    ]))?;
+    let wasm = compiler.web().join(WASM).join("debug/tussock_tests.wasm");
+    let bytes = std::fs::read(&wasm).with_context(|| format!("cannot read {}", wasm.display()))?;
+    Bindgen::new()
+        .input_bytes(SCRIPT, bytes)
+        .web(true)?
+        .typescript(false)
+        .generate_output()
+        .context("wasm-bindgen failed")?
+        .emit(out)
+}
