@@ -32,7 +32,7 @@ fn served(site: &Site, stem: &str, extension: &str) -> String {
     name.clone()
 }
 
-const WHOLE: [(&str, &str); 8] = [
+const WHOLE: [(&str, &str); 10] = [
     (
         "index.html",
         "<link href=\"@@styles.css@@\"><script type=module src=\"@@start.js@@\"></script>",
@@ -43,7 +43,9 @@ const WHOLE: [(&str, &str); 8] = [
         "start.js",
         "import init from './@@app.js@@';init('@@app.wasm@@')",
     ),
-    ("app.js", "export default '@@not a token@@ @@build@@'"),
+    ("app.js", "import '@@not a token@@';import './@@join.js@@'"),
+    ("join.js", "fetch('@@later.wasm@@')"),
+    ("later.wasm", "\0asm @@join.js@@"),
     ("app.wasm", "\0asm @@build@@"),
     ("sw.js", "const BUILD='@@build@@';const FILES=@@files@@;"),
     ("reset.html", "plain"),
@@ -73,18 +75,31 @@ fn names_carry_hashes_and_the_kept_ones_do_not() {
 }
 
 #[test]
-fn what_is_not_text_and_what_was_made_is_served_byte_for_byte() {
+fn what_is_not_text_is_served_byte_for_byte() {
     let site = site(&WHOLE);
-    for (stem, extension, source) in [
-        ("fonts/a", ".woff2", 2),
-        ("app", ".js", 4),
-        ("app", ".wasm", 5),
-    ] {
+    for (stem, extension) in [("fonts/a", ".woff2"), ("app", ".wasm"), ("later", ".wasm")] {
+        let source = WHOLE
+            .iter()
+            .find(|(name, _)| *name == format!("{stem}{extension}"));
         assert_eq!(
-            text_of(&site, &served(&site, stem, extension)),
-            WHOLE[source].1
+            Some(text_of(&site, &served(&site, stem, extension)).as_str()),
+            source.map(|(_, text)| *text)
         );
     }
+}
+
+#[test]
+fn the_script_of_the_first_part_names_the_join_and_that_the_later_part() {
+    let site = site(&WHOLE);
+    let join = served(&site, "join", ".js");
+    assert_eq!(
+        text_of(&site, &served(&site, "app", ".js")),
+        format!("import '@@not a token@@';import './{join}'")
+    );
+    assert_eq!(
+        text_of(&site, &join),
+        format!("fetch('{}')", served(&site, "later", ".wasm"))
+    );
 }
 
 #[test]
