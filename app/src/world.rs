@@ -29,6 +29,9 @@ const YARD_KEY: &str = "yard";
 /// How long "Saved. Undo" stands.
 const UNDO_MS: i64 = 10_000;
 
+/// Milliseconds of a minute: what is due, and the plan of the day, is worked out anew with each.
+const MINUTE_MS: i64 = 60_000;
+
 /// Why an act was not done.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Failed {
@@ -164,6 +167,17 @@ impl World {
     /// Whether what is kept here is gone with the page.
     pub fn vanishes(self) -> bool {
         self.keep.with_value(Keep::vanishes)
+    }
+
+    /// Now, told anew with every minute: a phone that is taken up again the next morning shows the next morning.
+    ///
+    /// It is the clock itself and not the last beat: an entry written since the beat must not lie in the future.
+    pub fn minute(self) -> Signal<Instant> {
+        let minute = Memo::new(move |_| self.now.get().to_ms().div_euclid(MINUTE_MS));
+        Signal::derive(move || {
+            let _ = minute.get();
+            clock::now()
+        })
     }
 
     /// The id of the yard.

@@ -1,6 +1,7 @@
 //! A group: what is offered to all, each one's share, and who needs separating. Safety has the last word.
 
 use crate::shelf::Shelf;
+use crate::views::plan::same_but_for_now;
 use tussock_core::animal::{Animal, AnimalId, Group, GroupId};
 use tussock_core::log::{Gathered, Record, Wish, draft_group, gather};
 use tussock_core::plan::{GroupDraft, PlanError};
@@ -29,6 +30,27 @@ pub enum Fed {
     NoDraft(PlanError, Option<AnimalId>),
 }
 
+impl Fed {
+    fn reads_as(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Together(one, ours), Self::Together(two, theirs)) => {
+                let mut now = two.clone();
+                for (held, share) in now.members.iter_mut().zip(&one.members) {
+                    held.alone.now = share.alone.now;
+                }
+                *one == now && ours == theirs
+            }
+            (Self::Refused(one), Self::Refused(two)) => {
+                one.len() == two.len()
+                    && one.iter().zip(two).all(|(one, two)| {
+                        one.why == two.why && same_but_for_now(&one.draft, &two.draft)
+                    })
+            }
+            (one, two) => one == two,
+        }
+    }
+}
+
 /// A group on a day.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Herd {
@@ -45,6 +67,15 @@ pub struct Herd {
 }
 
 impl Herd {
+    /// Whether a screen would read the same: everything but the instant it was worked out at.
+    pub fn reads_as(&self, other: &Self) -> bool {
+        self.group == other.group
+            && self.today == other.today
+            && self.members == other.members
+            && self.yard == other.yard
+            && self.fed.reads_as(&other.fed)
+    }
+
     /// The name of an animal; its id where it is not there.
     pub fn name(&self, id: &AnimalId) -> String {
         self.yard
@@ -146,6 +177,18 @@ mod tests {
 
     fn top_field(shelf: &Shelf, case: &Case) -> Herd {
         herd(shelf, &GroupId("top-field".into()), case.now, &case.zone).unwrap()
+    }
+
+    #[test]
+    fn a_minute_later_the_group_reads_the_same_and_a_day_later_it_does_not() {
+        let (shelf, case) = yard();
+        let at = |ms: i64| {
+            let now = Instant::from_ms(case.now.to_ms() + ms);
+            herd(&shelf, &GroupId("top-field".into()), now, &case.zone).unwrap()
+        };
+        let herd = at(0);
+        assert!(herd != at(60_000) && herd.reads_as(&at(60_000)));
+        assert!(!herd.reads_as(&at(86_400_000)));
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! Animals fed together.
 
-use crate::device::clock::DeviceZone;
+use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Field, Frame, FrameKind, Offer, Press, Row, Rows, Sentence,
@@ -66,7 +66,7 @@ pub fn NewGroup() -> impl IntoView {
     let busy = RwSignal::new(false);
     let save = Callback::new(move |()| {
         let id = GroupId(form.id("id"));
-        let today = DeviceZone.to_local(crate::device::clock::now()).date;
+        let today = DeviceZone.to_local(clock::now()).date;
         match act(&id, &form.now("name"), &chosen(&form.now(MEMBERS)), today) {
             Err(fault) => wrong.set(Some(fault)),
             Ok(act) => {
@@ -126,14 +126,15 @@ pub fn Group(
     let form = Form::open(world, Route::Group(group.clone()).to_string());
     let id = StoredValue::new(group);
     let shelf = world.shelf(beside::group_needs);
-    let all = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => herd(
-            &shelf,
-            &id.get_value(),
-            world.now.get_untracked(),
-            &DeviceZone,
-        ),
+    let minute = world.minute();
+    let work_out = move |_: Option<&Option<Herd>>| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => herd(&shelf, &id.get_value(), now, &DeviceZone),
         _ => None,
+    };
+    // Drawn again only when it reads differently: a minute that changes nothing leaves the keys alone.
+    let all = Memo::new_with_compare(work_out, |old, new| match (old, new) {
+        (Some(Some(old)), Some(Some(new))) => !old.reads_as(new),
+        (old, new) => old != new,
     });
     let wrong = RwSignal::new(None::<Wrong>);
     let failed = RwSignal::new(false);

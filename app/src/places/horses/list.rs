@@ -60,8 +60,9 @@ pub fn List() -> impl IntoView {
     let world = World::here();
     let words = English::default();
     let shelf = world.shelf(beside::list_needs);
-    let all = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => beside::list(&shelf, world.now.get_untracked(), &DeviceZone),
+    let minute = world.minute();
+    let all = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => beside::list(&shelf, now, &DeviceZone),
         _ => (Vec::new(), Vec::new()),
     });
     let said = move || {

@@ -56,13 +56,9 @@ pub fn One(
     let words = English::default();
     let id = StoredValue::new(animal.clone());
     let shelf = world.shelf(move || horses::one_needs(&id.get_value()));
-    let visit = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => beside::visit(
-            &shelf,
-            &id.get_value(),
-            world.now.get_untracked(),
-            &DeviceZone,
-        ),
+    let minute = world.minute();
+    let visit = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => beside::visit(&shelf, &id.get_value(), now, &DeviceZone),
         _ => None,
     });
     let said = Signal::derive(move || match visit.get() {

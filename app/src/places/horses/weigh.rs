@@ -23,16 +23,12 @@ pub fn Weigh(
 ) -> impl IntoView {
     let world = World::here();
     let words = English::default();
-    let form = Form::open(world, Route::Weigh(animal.clone()).to_string());
+    let form = Form::open_today(world, Route::Weigh(animal.clone()).to_string());
     let id = StoredValue::new(animal.clone());
     let shelf = world.shelf(move || horses::one_needs(&id.get_value()));
-    let beside = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => horses::beside(
-            &shelf,
-            &id.get_value(),
-            world.now.get_untracked(),
-            &DeviceZone,
-        ),
+    let minute = world.minute();
+    let beside = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => horses::beside(&shelf, &id.get_value(), now, &DeviceZone),
         _ => None,
     });
     let name = Signal::derive(move || {

@@ -6,7 +6,7 @@ mod vet;
 
 pub use vet::VetWord;
 
-use crate::device::clock::DeviceZone;
+use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Sentence};
 use crate::places::{Saving, Unread};
@@ -17,6 +17,7 @@ use refused::refused_view;
 use tussock_core::animal::AnimalId;
 use tussock_core::plan::PlanError;
 use tussock_core::sources::RecordId;
+use tussock_core::units::Instant;
 use tussock_flow::forms::start::Visits;
 use tussock_flow::routes::Route;
 use tussock_flow::views::plan::{self, Accepted, Outcome, PlanView};
@@ -33,20 +34,23 @@ pub fn Plan(
     let form = Form::open(world, Route::Plan(animal.clone()).to_string());
     let id = StoredValue::new(animal.clone());
     let shelf = world.shelf(move || plan::needs(&id.get_value()));
-    let today = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => plan::plan(
-            &shelf,
-            &id.get_value(),
-            world.now.get_untracked(),
-            &DeviceZone,
-        ),
+    let minute = world.minute();
+    let at = move |now: Instant| match shelf.get() {
+        Some(Ok(shelf)) => plan::plan(&shelf, &id.get_value(), now, &DeviceZone),
         _ => None,
+    };
+    let work_out = move |_: Option<&Option<PlanView>>| at(minute.get());
+    // Drawn again only when it reads differently: a minute that changes nothing leaves an opened "Why" open.
+    let today = Memo::new_with_compare(work_out, |old, new| match (old, new) {
+        (Some(Some(old)), Some(Some(new))) => !old.reads_as(new),
+        (old, new) => old != new,
     });
     let failed = RwSignal::new(false);
     let busy = RwSignal::new(false);
     let use_it = Callback::new(move |()| {
         let record = RecordId(form.id("plan-id"));
-        let issued = today.with_untracked(|today| today.as_ref()?.use_it(&record));
+        // Worked out at the tap itself: what is issued is the plan of now, with the day it begins.
+        let issued = untrack(|| at(clock::now())).and_then(|now| now.use_it(&record));
         let Some(Ok(act)) = issued else {
             failed.set(true);
             return;

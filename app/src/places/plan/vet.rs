@@ -1,6 +1,6 @@
 //! The vet's word, written down.
 
-use crate::device::clock::DeviceZone;
+use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press,
@@ -37,7 +37,8 @@ pub fn VetWord(
         _ => None,
     });
     let name = Signal::derive(move || name.get().unwrap_or_default());
-    let today = DeviceZone.to_local(world.now.get_untracked()).date;
+    let minute = world.minute();
+    let today = Memo::new(move |_| DeviceZone.to_local(minute.get()).date);
     let about_text = form.text("about");
     let about = Signal::derive(move || about_text.with(|text| of_key(ABOUT, text)));
     let how_text = form.text("how");
@@ -59,7 +60,11 @@ pub fn VetWord(
             expires: form.now("expires"),
         };
         let record = RecordId(form.id("id"));
-        match typed.act(&id.get_value(), today, &record) {
+        match typed.act(
+            &id.get_value(),
+            DeviceZone.to_local(clock::now()).date,
+            &record,
+        ) {
             Err(faults) => wrong.set(faults),
             Ok(act) => {
                 wrong.set(Vec::new());
@@ -98,7 +103,7 @@ pub fn VetWord(
         .collect();
     let given_text = form.text("given");
     let expires_text = form.text("expires");
-    let given_day = Signal::derive(move || given_text.with(|text| given(text, today)));
+    let given_day = Signal::derive(move || given_text.with(|text| given(text, today.get())));
     let last_day = Signal::derive(move || {
         expires_text.with(|text| given_day.get().and_then(|given| expires(text, given)))
     });

@@ -10,9 +10,6 @@ use tussock_flow::shelf::Shelf;
 use tussock_flow::views::round::{self, Today};
 use tussock_flow::views::shed::Standing;
 
-/// Milliseconds of a minute: the jobs are derived anew with each.
-const MINUTE_MS: i64 = 60_000;
-
 /// The records and what they make of the day; `None` while the disk is read.
 #[derive(Clone, Copy)]
 pub(crate) struct Work {
@@ -26,13 +23,12 @@ impl Work {
     /// Asks the disk, and again with every write and every minute.
     pub(crate) fn of(world: World) -> Self {
         let shelf = world.shelf(|| round::needs(clock::now()));
-        let minute = Memo::new(move |_| world.now.get().to_ms().div_euclid(MINUTE_MS));
+        let minute = world.minute();
         let now = Memo::new(move |_| {
-            let _ = minute.get();
+            let at = minute.get();
             match shelf.get() {
-                // The clock itself, not the last beat: an entry written since the beat must not lie in the future.
                 Some(Ok(shelf)) => {
-                    let today = round::today(&shelf, clock::now(), &DeviceZone);
+                    let today = round::today(&shelf, at, &DeviceZone);
                     Some((shelf, today))
                 }
                 _ => None,

@@ -2,7 +2,7 @@
 
 mod answers;
 
-use crate::device::clock::DeviceZone;
+use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press, Sentence,
@@ -31,7 +31,7 @@ pub fn Start() -> impl IntoView {
     let save = Callback::new(move |()| {
         let typed = answers(form);
         let ids = ids(form, world);
-        let today = DeviceZone.to_local(world.now.get_untracked()).date;
+        let today = DeviceZone.to_local(clock::now()).date;
         match typed.act(&ids, &named(&typed), today) {
             Err(faults) => wrong.set(faults),
             Ok(act) => {

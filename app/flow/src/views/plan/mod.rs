@@ -100,7 +100,38 @@ pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) ->
     })
 }
 
+/// Whether two drafts say the same, whatever the instant they were made at.
+pub(crate) fn same_but_for_now(one: &Draft, other: &Draft) -> bool {
+    *one == Draft {
+        now: one.now,
+        ..other.clone()
+    }
+}
+
 impl PlanView {
+    /// Whether a screen would read the same: everything but the instant it was worked out at.
+    pub fn reads_as(&self, other: &Self) -> bool {
+        let outcome = match (&self.outcome, &other.outcome) {
+            (Outcome::Allowed(one), Outcome::Allowed(other)) => {
+                one.cautions() == other.cautions()
+                    && same_but_for_now(one.planned(), other.planned())
+            }
+            (Outcome::Refused(one), Outcome::Refused(other)) => {
+                one.why == other.why
+                    && one.vet == other.vet
+                    && one.meanwhile == other.meanwhile
+                    && same_but_for_now(&one.draft, &other.draft)
+            }
+            (one, other) => one == other,
+        };
+        outcome
+            && self.animal == other.animal
+            && self.accepted == other.accepted
+            && self.visits_stand_in == other.visits_stand_in
+            && self.problems == other.problems
+            && self.inputs == other.inputs
+    }
+
     /// How many records today's plan is made from.
     pub const fn records(&self) -> usize {
         self.inputs.len()

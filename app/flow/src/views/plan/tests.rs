@@ -342,3 +342,23 @@ fn without_a_weight_or_a_hay_the_plan_says_what_is_missing() {
     );
     assert!(plan(&no_hay, &AnimalId("nobody".into()), NOW, &Utc).is_none());
 }
+
+#[test]
+fn a_minute_later_it_reads_the_same_and_a_day_later_it_does_not() {
+    let shelf = small_pony();
+    let view = seen(&shelf, NOW);
+    let minute = seen(&shelf, Instant::from_ms(NOW.to_ms() + 60_000));
+    assert!(view != minute && view.reads_as(&minute));
+    let tomorrow = seen(&shelf, later(1));
+    assert!(!view.reads_as(&tomorrow));
+    // What is issued begins on the day it is worked out for.
+    let issued = |view: &PlanView| match view.use_it(&RecordId("p".into())) {
+        Some(Ok(Act::Add(New {
+            body: Body::Plan(body),
+            ..
+        }))) => body.from,
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(issued(&view), day());
+    assert_eq!(issued(&tomorrow), day().succ_opt().unwrap());
+}

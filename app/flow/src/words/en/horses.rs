@@ -148,7 +148,7 @@ impl HorsesWords for English {
         "This part of the app has not come yet"
     }
     fn rest_not_here_why(&self) -> &'static str {
-        "It needs signal once, on the first visit. What you saved is safe."
+        "It needs signal once, on the first visit. Nothing you saved is lost."
     }
     fn not_here(&self) -> &'static str {
         "This animal is not here"

@@ -82,13 +82,9 @@ pub fn Condition(
     );
     let id = StoredValue::new(animal);
     let shelf = world.shelf(move || horses::one_needs(&id.get_value()));
-    let last = Memo::new(move |_| match shelf.get() {
-        Some(Ok(shelf)) => before(
-            &shelf,
-            &id.get_value(),
-            world.now.get_untracked(),
-            &DeviceZone,
-        ),
+    let minute = world.minute();
+    let last = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => before(&shelf, &id.get_value(), now, &DeviceZone),
         _ => None,
     });
     let name = Signal::derive(move || match shelf.get() {
