@@ -1,12 +1,12 @@
 //! A form whose raw text is kept while it is typed, and comes back after a kill.
 //!
 //! The draft stands under the form's address. It is kept at most half a second after a key, and at once when the page is
-//! hidden; it is cleared in the transaction that saves what it held.
+//! hidden; it is cleared in the transaction that saves what it held. A draft in which nothing is typed is dropped.
 
 use crate::device::clock;
 use crate::world::{Failed, World};
 use leptos::prelude::*;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::time::Duration;
 use tussock_core::units::{Instant, Zone};
 use tussock_flow::acts::{Act, Saved};
@@ -23,6 +23,10 @@ pub struct Form {
     /// When the draft that was found was last typed in; `None` for a fresh form.
     pub found: RwSignal<Option<Instant>>,
     waiting: StoredValue<bool>,
+    /// The fields nobody typed.
+    made: StoredValue<BTreeSet<String>>,
+    /// When it was last typed in; `None` while it is fresh.
+    typed_at: StoredValue<Option<Instant>>,
     world: World,
 }
 
@@ -47,6 +51,8 @@ impl Form {
             fields: RwSignal::new(BTreeMap::new()),
             found: RwSignal::new(None),
             waiting: StoredValue::new(false),
+            made: StoredValue::new(BTreeSet::new()),
+            typed_at: StoredValue::new(None),
             world,
         };
         leptos::task::spawn_local(async move {
@@ -57,7 +63,16 @@ impl Form {
                     let _ = world.drop_draft(&key).await;
                     return;
                 }
+                if draft.is_blank() {
+                    // As above.
+                    let _ = world.drop_draft(&key).await;
+                    return;
+                }
                 form.found.try_set(Some(Instant::from_ms(draft.at)));
+                form.made.try_update_value(|made| made.extend(draft.made));
+                form.typed_at.try_update_value(|at| {
+                    at.get_or_insert(Instant::from_ms(draft.at));
+                });
                 form.fields.try_update(|fields| {
                     for (name, text) in draft.fields {
                         fields.entry(name).or_insert(text);
@@ -65,7 +80,15 @@ impl Form {
                 });
             }
         });
-        window_event_listener_untyped("visibilitychange", move |_| form.keep_now());
+        window_event_listener_untyped("visibilitychange", move |_| {
+            form.keep_now();
+            // The page itself may be taken up again on another day.
+            if let Some(Some(at)) = form.typed_at.try_get_value()
+                && !holds(at)
+            {
+                form.throw_away();
+            }
+        });
         // Another screen within the half second after a key must not lose the key.
         on_cleanup(move || form.keep_now());
         form
@@ -102,6 +125,7 @@ impl Form {
 
     /// Sets a field, as by a key that chooses.
     pub fn set(self, name: &str, text: String) {
+        self.typed_at.set_value(Some(clock::now()));
         self.fields.update(|fields| {
             fields.insert(name.to_owned(), text);
         });
@@ -118,10 +142,34 @@ impl Form {
             return held;
         }
         let fresh = crate::device::ids::new();
+        self.made.update_value(|made| {
+            made.insert(name.to_owned());
+        });
         self.fields.update_untracked(|fields| {
             fields.insert(name.to_owned(), fresh.clone());
         });
         fresh
+    }
+
+    /// Empties the form and drops its draft from the disk.
+    pub fn throw_away(self) {
+        self.empty();
+        let (world, key) = (self.world, self.key.try_get_value());
+        leptos::task::spawn_local(async move {
+            if let Some(key) = key {
+                // What the disk does not drop comes back with the form and can be thrown away again.
+                let _ = world.drop_draft(&key).await;
+            }
+        });
+    }
+
+    /// Empties the form after a save that stays on the screen. Nothing is written: its draft went with the save.
+    pub fn empty(self) {
+        self.waiting.try_set_value(false);
+        self.typed_at.try_set_value(None);
+        self.made.try_update_value(BTreeSet::clear);
+        self.found.try_set(None);
+        self.fields.try_update(BTreeMap::clear);
     }
 
     /// Does the act that saves this form. Its draft is cleared in the same transaction, so no key that is still waiting may
@@ -133,7 +181,11 @@ impl Form {
         self.waiting.try_set_value(false);
         let done = self.world.act(act, Some(self.key.get_value())).await;
         if done.is_ok() {
+            // Untracked: most forms leave the screen now and need not be seen empty.
             self.fields.try_update_untracked(BTreeMap::clear);
+            self.made.try_update_value(BTreeSet::clear);
+            self.typed_at.try_set_value(None);
+            self.found.try_set(None);
         } else {
             self.waiting.try_set_value(true);
             self.keep_now();
@@ -150,14 +202,16 @@ impl Form {
             key: self.key.get_value(),
             at: clock::now().to_ms(),
             fields: self.fields.get_untracked(),
+            made: self.made.get_value(),
         };
-        if draft.fields.is_empty() {
-            return;
-        }
         let world = self.world;
         leptos::task::spawn_local(async move {
             // What cannot be kept as a draft is still on the screen, and saving it says what is wrong.
-            let _ = world.keep_draft(draft).await;
+            let _ = if draft.is_blank() {
+                world.drop_draft(&draft.key).await
+            } else {
+                world.keep_draft(draft).await
+            };
         });
     }
 }

@@ -3,7 +3,7 @@
 //! A row is the fields that are searched by plus the record's canonical text. The text is the truth.
 
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A record on the disk.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -58,6 +58,18 @@ pub struct Draft {
     pub at: i64,
     /// Each field's raw text.
     pub fields: BTreeMap<String, String>,
+    /// The fields nobody typed: the ids that are made so that saving twice saves one record.
+    #[serde(default)]
+    pub made: BTreeSet<String>,
+}
+
+impl Draft {
+    /// Whether nothing is typed in it: every text a person gave is empty. Such a draft holds nothing to lose.
+    pub fn is_blank(&self) -> bool {
+        self.fields
+            .iter()
+            .all(|(name, text)| self.made.contains(name) || text.trim().is_empty())
+    }
 }
 
 /// One batch: it is written as a whole or not at all.
@@ -78,5 +90,34 @@ impl Writes {
         subjects.sort_unstable();
         subjects.dedup();
         subjects
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_draft_in_which_nothing_is_typed_is_blank() {
+        let draft = |fields: &[(&str, &str)]| Draft {
+            key: "#/weigh/moss".into(),
+            at: 0,
+            fields: fields
+                .iter()
+                .map(|(name, text)| ((*name).to_owned(), (*text).to_owned()))
+                .collect(),
+            made: BTreeSet::from(["id".to_owned()]),
+        };
+        assert!(draft(&[]).is_blank());
+        assert!(draft(&[("reading", ""), ("own", " ")]).is_blank());
+        assert!(draft(&[("reading", ""), ("id", "0192")]).is_blank());
+        assert!(!draft(&[("reading", "3"), ("id", "0192")]).is_blank());
+    }
+
+    #[test]
+    fn a_draft_of_an_earlier_version_is_read() {
+        let held = r#"{"key":"k","at":1,"fields":{"girth":"150"}}"#;
+        let draft: Draft = serde_json::from_str(held).unwrap();
+        assert!(draft.made.is_empty() && !draft.is_blank());
     }
 }

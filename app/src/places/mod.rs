@@ -13,14 +13,15 @@ mod update;
 use crate::device::{address, clock};
 use crate::form::Form;
 use crate::keep::KeepError;
-use crate::parts::{Caution, Drawing, PlaceBar, PlaceTab, Undo, shell};
+use crate::parts::{Caution, Drawing, PlaceBar, PlaceTab, Quiet, QuietRow, Undo, shell};
 use crate::world::{Reading, World, reading};
 use leptos::ev;
 use leptos::prelude::*;
 use std::time::Duration;
+use tussock_core::units::Zone;
 use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
-use tussock_flow::words::{English, HorsesWords, RoundWords, ShedWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, RoundWords, ShedWords};
 
 pub(crate) use update::UpdateOffer;
 
@@ -153,12 +154,20 @@ pub(crate) fn Unread(
     }
 }
 
-/// Says that a form came back as it was left.
+/// Says that a form came back as it was left, and when that was; and throws it away.
 pub(crate) fn draft_line(form: Form) -> impl IntoView {
     let words = English::default();
+    let throw = Callback::new(move |()| form.throw_away());
     move || {
-        form.found
-            .get()
-            .map(|at| view! { <p class="soft">{words.draft_from(&words.time_at(at, &clock::DeviceZone))}</p> })
+        form.found.get().map(|at| {
+            let today = clock::DeviceZone.to_local(clock::now()).date;
+            let said = words.draft_from(at, today, &clock::DeviceZone);
+            view! {
+                <QuietRow>
+                    <span class="soft">{said}</span>
+                    <Quiet says=words.throw_draft_away() press=throw />
+                </QuietRow>
+            }
+        })
     }
 }

@@ -1,5 +1,7 @@
 //! The labels of the horses' screens.
 
+use tussock_core::units::{Instant, LocalDate, Zone};
+
 /// What the screens beside the animals say.
 pub trait HorsesWords {
     /// The place.
@@ -70,8 +72,10 @@ pub trait HorsesWords {
     fn weigh(&self) -> &'static str;
     /// A weight is no dose.
     fn no_dose(&self) -> &'static str;
-    /// The draft that was found.
-    fn draft_from(&self, time: &str) -> String;
+    /// The draft that was found: the time of today, or the day it was left.
+    fn draft_from(&self, at: Instant, today: LocalDate, zone: &dyn Zone) -> String;
+    /// Throws the draft away.
+    fn throw_draft_away(&self) -> &'static str;
     /// While the disk is read.
     fn opening(&self) -> &'static str;
     /// The records cannot be read.

@@ -190,7 +190,13 @@ impl Scale {
         if self.empty.get_untracked() {
             self.form.set("own", text);
         } else if let Some(net) = self.next.get_untracked() {
-            self.form.set("for", net.1.key.to_string());
+            // Without a reading there is no net it is of.
+            let whose = if text.is_empty() {
+                String::new()
+            } else {
+                net.1.key.to_string()
+            };
+            self.form.set("for", whose);
             self.form.set("reading", text);
         }
     }

@@ -189,8 +189,7 @@ impl Scale {
             let done = self.form.save(act).await;
             self.busy.try_set(false);
             if done.is_ok() {
-                self.form.set("reading", String::new());
-                self.form.set("own", String::new());
+                self.form.empty();
                 self.empty.try_set(false);
                 self.entry.focus();
             } else {

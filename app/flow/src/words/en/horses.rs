@@ -1,7 +1,8 @@
 //! The horses' screens in English.
 
 use super::English;
-use crate::words::HorsesWords;
+use crate::words::{HorsesWords, UnitWords};
+use tussock_core::units::{Instant, LocalDate, Zone};
 
 impl HorsesWords for English {
     fn horses(&self) -> &'static str {
@@ -114,8 +115,17 @@ impl HorsesWords for English {
     fn no_dose(&self) -> &'static str {
         "No drug is dosed by this weight: the vet doses."
     }
-    fn draft_from(&self, time: &str) -> String {
-        format!("As you left it at {time}.")
+    fn draft_from(&self, at: Instant, today: LocalDate, zone: &dyn Zone) -> String {
+        let day = zone.to_local(at).date;
+        let time = self.time_at(at, zone);
+        if day == today {
+            format!("As you left it at {time}.")
+        } else {
+            format!("As you left it on {} at {time}.", self.day(day))
+        }
+    }
+    fn throw_draft_away(&self) -> &'static str {
+        "Throw away"
     }
     fn opening(&self) -> &'static str {
         "Opening"
@@ -152,5 +162,35 @@ impl HorsesWords for English {
     }
     fn not_here(&self) -> &'static str {
         "This animal is not here"
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    struct Utc;
+
+    impl Zone for Utc {
+        fn offset_min(&self, _: Instant) -> i32 {
+            0
+        }
+    }
+
+    #[test]
+    fn a_draft_says_the_day_when_it_is_not_of_today() {
+        let words = English::default();
+        // 2026-05-05, 08:00.
+        let at = Instant::from_ms(1_777_968_000_000);
+        let today: LocalDate = "2026-05-05".parse().unwrap();
+        assert_eq!(
+            words.draft_from(at, today, &Utc),
+            "As you left it at 08:00."
+        );
+        let later = today.succ_opt().unwrap();
+        assert_eq!(
+            words.draft_from(at, later, &Utc),
+            "As you left it on Tue 5 May at 08:00."
+        );
     }
 }
