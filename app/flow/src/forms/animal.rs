@@ -1,14 +1,16 @@
 //! A new animal.
 
 use crate::acts::{Act, New};
+use chrono::Datelike;
 use tussock_core::animal::{
-    Animal, AnimalId, Appetite, Birth, Goal, Health, Kind, Phase, State, Temperament, Workload,
+    Animal, AnimalId, Birth, Goal, Health, Kind, Phase, State, Temperament, Workload,
 };
+use tussock_core::limits::published::GROWN;
 use tussock_core::log::bodies::AnimalV1;
 use tussock_core::log::{Body, Known, LogError, Subject};
 use tussock_core::sources::RecordId;
 use tussock_core::units::parse::{LengthUnit, ParseError, length, number};
-use tussock_core::units::{Bounds, Length};
+use tussock_core::units::{Bounds, Length, LocalDate};
 
 /// The heights that are believed, in centimetres.
 const HEIGHT: Bounds = Bounds::new("height_cm", 40.0, 220.0);
@@ -42,8 +44,9 @@ pub enum Wrong {
 }
 
 impl NewAnimal {
-    /// The act that writes it, or everything that is wrong. What nobody said stays not known.
-    pub fn act(&self, id: &AnimalId) -> Result<Act, Vec<Wrong>> {
+    /// The act that writes it, or everything that is wrong. What nobody said stays not known: whether it eats, and how
+    /// fat it is, so that its weight is to hold until somebody wants it otherwise. `today` says whether it still grows.
+    pub fn act(&self, id: &AnimalId, today: LocalDate) -> Result<Act, Vec<Wrong>> {
         let mut wrong = Vec::new();
         let name = self.name.trim();
         if name.is_empty() {
@@ -71,13 +74,13 @@ impl NewAnimal {
             sex: None,
             born: born.map(Birth::Year),
             height,
-            state: State::Adult,
-            work: Workload::Maintenance(Temperament::Average),
-            health: Health {
-                appetite: Appetite::Eating,
-                ..Health::default()
+            state: match born {
+                Some(born) if today.year() - born < *GROWN => State::Growing,
+                _ => State::Adult,
             },
-            goal: Goal::Lose,
+            work: Workload::Maintenance(Temperament::Average),
+            health: Health::default(),
+            goal: Goal::Hold,
             phase: Phase::New,
             target: None,
         };
@@ -131,6 +134,37 @@ pub(crate) fn read_year(text: &str) -> Result<i32, ParseError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use tussock_core::animal::Appetite;
+
+    fn today() -> LocalDate {
+        "2026-05-05".parse().unwrap()
+    }
+
+    /// What the act writes of the animal.
+    fn written(typed: &NewAnimal) -> AnimalV1 {
+        match typed.act(&AnimalId("a".into()), today()).unwrap() {
+            Act::Add(New {
+                body: Body::Animal(body),
+                ..
+            }) => body,
+            other => panic!("adds an animal: {other:?}"),
+        }
+    }
+
+    #[test]
+    fn nothing_is_invented_of_an_animal_nobody_looked_at() {
+        let body = written(&typed("Bramble", Some(Kind::Pony), "", ""));
+        assert_eq!(body.health, Health::default());
+        assert_eq!(body.health.appetite, Appetite::NotKnown);
+        assert_eq!((body.goal, body.state), (Goal::Hold, State::Adult));
+    }
+
+    #[test]
+    fn one_that_is_not_grown_is_growing() {
+        let state = |born: &str| written(&typed("Fern", Some(Kind::Pony), "", born)).state;
+        assert_eq!(state("2024"), State::Growing);
+        assert_eq!(state("2023"), State::Adult);
+    }
 
     fn typed(name: &str, kind: Option<Kind>, height: &str, born: &str) -> NewAnimal {
         NewAnimal {
@@ -144,38 +178,20 @@ mod tests {
     #[test]
     fn every_field_says_what_is_wrong_with_it() {
         let wrong = typed(" ", None, "14.7 hh", "12")
-            .act(&AnimalId("a".into()))
+            .act(&AnimalId("a".into()), today())
             .unwrap_err();
         assert_eq!(wrong.len(), 4);
     }
 
     #[test]
     fn what_is_left_out_stays_not_known() {
-        let act = typed("Bramble", Some(Kind::Pony), "", "")
-            .act(&AnimalId("a".into()))
-            .unwrap();
-        let Act::Add(New {
-            body: Body::Animal(body),
-            ..
-        }) = act
-        else {
-            panic!("adds an animal")
-        };
+        let body = written(&typed("Bramble", Some(Kind::Pony), "", ""));
         assert!(body.height.is_none() && body.born.is_none());
     }
 
     #[test]
     fn hands_and_a_year_are_understood() {
-        let act = typed("Bramble", Some(Kind::Pony), "13.2 hh", "2014")
-            .act(&AnimalId("a".into()))
-            .unwrap();
-        let Act::Add(New {
-            body: Body::Animal(body),
-            ..
-        }) = act
-        else {
-            panic!("adds an animal")
-        };
+        let body = written(&typed("Bramble", Some(Kind::Pony), "13.2 hh", "2014"));
         assert_eq!(body.height.unwrap().mm.get(), 1372);
         assert_eq!(body.born, Some(Birth::Year(2014)));
     }

@@ -1,5 +1,6 @@
 //! A new animal.
 
+use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press, Sentence,
@@ -8,6 +9,7 @@ use crate::places::{Saving, draft_line};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::{AnimalId, Kind};
+use tussock_core::units::Zone;
 use tussock_flow::forms::animal::{NewAnimal, Wrong};
 use tussock_flow::routes::Route;
 use tussock_flow::words::{AnimalWords, English, HorsesWords, UnitWords};
@@ -57,7 +59,7 @@ pub fn New() -> impl IntoView {
             born: form.now("born"),
         };
         let id = AnimalId(form.id("id"));
-        match typed.act(&id) {
+        match typed.act(&id, DeviceZone.to_local(clock::now()).date) {
             Err(faults) => wrong.set(faults),
             Ok(act) => {
                 wrong.set(Vec::new());
