@@ -4,7 +4,7 @@
 //! to its own bounded query ([`World::shelf`]) and runs it again when one of its subjects was touched, here or in another
 //! tab. No signal is written from an effect.
 
-use crate::device::{address, clock, ids, settings};
+use crate::device::{address, clock, ids, room, settings};
 use crate::keep::{Keep, KeepError};
 use leptos::prelude::*;
 use std::cell::Cell;
@@ -25,6 +25,8 @@ pub const EXAMPLE: &str = "tussock-example";
 const YARD: &str = "yard";
 /// The key under which a database keeps the id of its yard.
 const YARD_KEY: &str = "yard";
+/// The key under which a database keeps that the browser was asked to let it last.
+const ASKED_KEY: &str = "asked-to-last";
 
 /// How long "Saved. Undo" stands.
 const UNDO_MS: i64 = 10_000;
@@ -99,6 +101,8 @@ pub struct World {
     last: StoredValue<Rc<Cell<Option<Stamp>>>, LocalStorage>,
     device: StoredValue<DeviceId>,
     yard: StoredValue<YardId>,
+    /// Whether the browser was asked to let the records last.
+    asked: StoredValue<bool>,
     /// Whether this is the invented yard.
     pub example: bool,
     /// The address.
@@ -138,6 +142,7 @@ impl World {
             .meta(YARD_KEY)
             .await?
             .unwrap_or_else(|| YARD.to_owned());
+        let asked = keep.meta(ASKED_KEY).await?.is_some();
         let touched = RwSignal::new(0_u32);
         let now = RwSignal::new(clock::now());
         keep.listen(move |_| {
@@ -150,6 +155,7 @@ impl World {
             last: StoredValue::new_local(Rc::new(Cell::new(last))),
             device: StoredValue::new(device),
             yard: StoredValue::new(YardId(yard)),
+            asked: StoredValue::new(asked),
             example,
             route: RwSignal::new(route),
             now,
@@ -234,8 +240,20 @@ impl World {
                 .meta
                 .insert(DEVICE.to_owned(), context.device.to_string());
         }
+        // Once, with the first save of a person's own yard: from then on there is something to lose.
+        let asks = !self.example && !keep.vanishes() && !self.asked.get_value();
+        if asks && !outcome.saved.is_empty() {
+            outcome
+                .writes
+                .meta
+                .insert(ASKED_KEY.to_owned(), String::new());
+        }
         if outcome.writes != Writes::default() {
             keep.write(&outcome.writes).await?;
+        }
+        if asks && !outcome.saved.is_empty() {
+            self.asked.set_value(true);
+            leptos::task::spawn_local(room::ask_to_last());
         }
         if !outcome.saved.is_empty() {
             settings::known();

@@ -3,4 +3,5 @@
 pub mod address;
 pub mod clock;
 pub mod ids;
+pub mod room;
 pub mod settings;

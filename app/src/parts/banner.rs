@@ -1,4 +1,4 @@
-//! The banner over the example yard.
+//! What stands over a whole screen: the banner of the example yard, and what holds of everything typed here.
 
 use leptos::prelude::*;
 
@@ -18,4 +18,14 @@ pub fn Banner(
     press: Press,
 ) -> impl IntoView {
     view! { <div class="banner"><p><strong>{said}</strong></p><Quiet says=leave press /></div> }
+}
+
+/// A lasting line over the screen. Nobody closes it; it goes when its cause goes.
+#[component]
+pub fn Notice(
+    /// What it says.
+    #[prop(into)]
+    said: Signal<String>,
+) -> impl IntoView {
+    view! { <div class="banner"><p><strong>{said}</strong></p></div> }
 }

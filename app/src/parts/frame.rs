@@ -21,7 +21,7 @@ pub enum FrameWidth {
     Desk,
 }
 
-/// What stands over every screen, given once as a context: the banner of the invented yard.
+/// What stands over every screen, given once as a context: the banner of the invented yard, or that nothing is kept.
 #[derive(Clone)]
 pub struct FrameBanner(
     /// The banner; nothing where there is none.

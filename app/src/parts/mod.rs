@@ -45,7 +45,7 @@ mod tub_cord;
 mod undo;
 
 pub use action::{Action, ActionRow, Back};
-pub use banner::Banner;
+pub use banner::{Banner, Notice};
 pub use caution::Caution;
 pub use choice::{Choice, Offer, Several};
 pub use cord::{Cord, Hang, Hung, HungTag};

@@ -2,13 +2,13 @@
 
 use crate::device::{address, clock};
 use crate::keep;
-use crate::parts::{Banner, FrameBanner, Press};
+use crate::parts::{Banner, FrameBanner, Notice, Press};
 use crate::world::{EXAMPLE, World};
 use leptos::prelude::*;
 use tussock_core::log::Kind;
 use tussock_flow::example;
 use tussock_flow::routes::Route;
-use tussock_flow::words::{English, ExampleWords};
+use tussock_flow::words::{English, ExampleWords, HorsesWords};
 
 /// Opens the invented yard: fills it the first time, then shows its animals.
 #[component]
@@ -31,7 +31,8 @@ pub fn Example() -> impl IntoView {
     });
 }
 
-/// The banner over every screen of the invented yard.
+/// The banner over every screen of the invented yard; over a person's own, that this window keeps nothing where it
+/// does not.
 pub(crate) fn banner(world: World) -> FrameBanner {
     let words = English::default();
     let leave = Callback::new(move |()| {
@@ -43,8 +44,13 @@ pub(crate) fn banner(world: World) -> FrameBanner {
         });
     });
     FrameBanner(ViewFn::from(move || {
-        world.example.then(|| {
-            view! { <Banner said=words.example_yard() leave=words.leave_example() press=Press::from(leave) /> }
-        })
+        if world.example {
+            return view! { <Banner said=words.example_yard() leave=words.leave_example() press=Press::from(leave) /> }
+                .into_any();
+        }
+        world
+            .vanishes()
+            .then(|| view! { <Notice said=words.vanishes() /> })
+            .into_any()
     }))
 }
