@@ -1,6 +1,7 @@
 //! The labels of the look-over.
 
 use crate::forms::look_over::{Flag, SeenEating};
+use tussock_core::units::LocalDate;
 
 /// What the look-over says.
 pub trait LookOverWords {
@@ -20,8 +21,14 @@ pub trait LookOverWords {
     fn anything_else(&self) -> &'static str;
     /// The keys that stand on or off.
     fn flags(&self) -> &'static str;
-    /// A key.
+    /// A key that is not held, or since today.
     fn flag(&self, flag: Flag) -> &'static str;
+    /// A key that is held since another day.
+    fn flag_held(&self, flag: Flag) -> &'static str;
+    /// The key that says that it came again today.
+    fn flag_again(&self, flag: Flag) -> String;
+    /// The day of a flag that is held.
+    fn flag_on(&self, day: LocalDate) -> String;
     /// Whether it eats.
     fn does_it_eat(&self) -> &'static str;
     /// An answer.

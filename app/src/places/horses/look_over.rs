@@ -15,7 +15,7 @@ use tussock_core::plan::Signs;
 use tussock_core::sources::RecordId;
 use tussock_core::units::{LocalDate, Zone};
 use tussock_flow::forms::look_over::{
-    self, DULL, EATING, Flag, HANDFUL, HANDFULS, LAST_EATING, LAST_EATING_FROM, SeenEating,
+    self, AGAIN, DULL, EATING, Flag, HANDFUL, HANDFULS, LAST_EATING, LAST_EATING_FROM, SeenEating,
     all_normal, answer_of, handful_of, text_of,
 };
 use tussock_flow::routes::Route;
@@ -250,7 +250,8 @@ fn Eating(look: Look) -> impl IntoView {
     }
 }
 
-/// What changes what it may have: keys that stand on or off, as the animal carries them until somebody touches one.
+/// What changes what it may have: keys that stand on or off, as the animal carries them until somebody touches one. A flag
+/// of another day shows that day, and beside it stands the key that says it came again today.
 #[component]
 fn Flags(look: Look) -> impl IntoView {
     let words = look.words;
@@ -259,18 +260,39 @@ fn Flags(look: Look) -> impl IntoView {
             return Vec::new();
         };
         let health = look.health(&animal.health);
-        Flag::ALL
+        let held = Flag::ALL.into_iter().filter(|flag| flag.held(&health));
+        let again = Flag::ALL
             .into_iter()
-            .filter(|flag| flag.held(&health))
+            .filter(|flag| look.form.held(flag.field()).as_deref() == Some(AGAIN));
+        held.map(|flag| (flag, false))
+            .chain(again.map(|flag| (flag, true)))
             .collect::<Vec<_>>()
     });
-    let flip = Callback::new(move |(flag, on): (Flag, bool)| {
-        let answer = if on { Answer::Yes } else { Answer::No };
-        look.form.set(flag.field(), text_of(answer).to_owned());
+    let flip = Callback::new(move |((flag, again), on): ((Flag, bool), bool)| {
+        let text = match (again, on) {
+            (true, true) => AGAIN,
+            (true, false) => "",
+            (false, true) => text_of(Answer::Yes),
+            (false, false) => text_of(Answer::No),
+        };
+        look.form.set(flag.field(), text.to_owned());
     });
-    let offers = Flag::ALL
-        .into_iter()
-        .map(|flag| Offer::new(flag, words.flag(flag)))
-        .collect();
-    view! { <Several legend=words.flags() offers=offers chosen=on on_choose=flip /> }
+    let offers = Memo::new(move |_| {
+        let health = look.held.get().map(|(animal, _)| animal.health);
+        let before = |flag: Flag| {
+            let day = flag.day(health.as_ref()?, &clock::DeviceZone)?;
+            (day < today()).then_some(day)
+        };
+        Flag::ALL
+            .into_iter()
+            .flat_map(|flag| match before(flag) {
+                Some(day) => vec![
+                    Offer::new((flag, false), words.flag_held(flag)).with(words.flag_on(day)),
+                    Offer::new((flag, true), words.flag_again(flag)),
+                ],
+                None => vec![Offer::new((flag, false), words.flag(flag))],
+            })
+            .collect::<Vec<_>>()
+    });
+    move || view! { <Several legend=words.flags() offers=offers.get() chosen=on on_choose=flip /> }
 }

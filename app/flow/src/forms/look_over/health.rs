@@ -3,7 +3,7 @@
 use super::answer_of;
 use tussock_core::animal::{Answer, Appetite, Handful, Health, VetFlag};
 use tussock_core::safety::published::OFF_FEED_HOURS;
-use tussock_core::units::{Instant, LocalDate, Span};
+use tussock_core::units::{Instant, LocalDate, Span, Zone};
 
 /// The field that says whether it eats.
 pub const EATING: &str = "eating";
@@ -15,6 +15,9 @@ pub const LAST_EATING_FROM: &str = "last_eating_from";
 pub const HANDFUL: &str = "handful";
 /// The field that says whether it is dull.
 pub const DULL: &str = "dull";
+
+/// The text of a flag that is held since another day and came again today.
+pub const AGAIN: &str = "again";
 
 /// Something that changes what is allowed, as a key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -100,6 +103,23 @@ impl Flag {
         }
     }
 
+    /// The day a held flag speaks of, the latest; `None` where it is not held or has no day.
+    pub fn day(self, health: &Health, zone: &impl Zone) -> Option<LocalDate> {
+        health
+            .flags
+            .iter()
+            .filter(|flag| Self::of(flag) == Some(self))
+            .filter_map(|flag| match flag {
+                VetFlag::GotAtGrain { at } | VetFlag::EscapedOntoGrass { at } => {
+                    Some(zone.to_local(*at).date)
+                }
+                VetFlag::TrimmedOrShod { on } => Some(*on),
+                VetFlag::Corticosteroid { last } => Some(*last),
+                _ => None,
+            })
+            .max()
+    }
+
     /// Whether an animal carries it.
     pub fn held(self, health: &Health) -> bool {
         health.flags.iter().any(|flag| Self::of(flag) == Some(self))
@@ -175,7 +195,8 @@ pub const HANDFULS: [(Handful, &str); 3] = [
     (Handful::NotTried, "not_tried"),
 ];
 
-/// Health after what was said here; what nobody touched stays. `text` gives the text of a field.
+/// Health after what was said here; what nobody touched stays. `text` gives the text of a field. A flag that is held
+/// keeps its day, unless it came again today.
 pub fn health(
     held: &Health,
     text: impl Fn(&str) -> String,
@@ -184,7 +205,13 @@ pub fn health(
 ) -> Health {
     let mut health = held.clone();
     for flag in Flag::ALL {
-        match answer_of(&text(flag.field())) {
+        let said = text(flag.field());
+        if said == AGAIN {
+            health.flags.retain(|held| Flag::of(held) != Some(flag));
+            health.flags.push(flag.said(now, today));
+            continue;
+        }
+        match answer_of(&said) {
             Some(Answer::Yes) if !flag.held(held) => health.flags.push(flag.said(now, today)),
             Some(Answer::No) => health.flags.retain(|said| Flag::of(said) != Some(flag)),
             _ => {}

@@ -5,8 +5,8 @@ mod health;
 mod tests;
 
 pub use health::{
-    DULL, EATING, Flag, HANDFUL, HANDFULS, LAST_EATING, LAST_EATING_FROM, SeenEating, handful_of,
-    health,
+    AGAIN, DULL, EATING, Flag, HANDFUL, HANDFULS, LAST_EATING, LAST_EATING_FROM, SeenEating,
+    handful_of, health,
 };
 
 use crate::acts::{Act, New};

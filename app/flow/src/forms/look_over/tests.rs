@@ -5,7 +5,7 @@ use crate::views::test_yard::{animal, at};
 use tussock_core::animal::Laminitis;
 use tussock_core::animal::{Appetite, Handful, VetFlag};
 use tussock_core::safety::{Refusal, VetUrgency};
-use tussock_core::units::{LocalDate, Span};
+use tussock_core::units::{LocalDate, Span, Zone};
 
 fn today() -> LocalDate {
     "2026-05-05".parse().unwrap()
@@ -70,6 +70,56 @@ fn flags_are_put_on_and_taken_off_and_the_rest_stays() {
         ]
     );
     assert_eq!(health(&held, texts(&[]), at(0), today()), held);
+}
+
+struct Utc;
+
+impl Zone for Utc {
+    fn offset_min(&self, _: Instant) -> i32 {
+        0
+    }
+}
+
+#[test]
+fn what_came_again_today_has_the_day_of_today() {
+    let first: LocalDate = "2026-04-20".parse().unwrap();
+    let mut held = animal("moss").health;
+    held.flags = vec![
+        VetFlag::Corticosteroid { last: first },
+        VetFlag::TrimmedOrShod { on: first },
+        VetFlag::GotAtGrain {
+            at: at(0) - Span::hours(48),
+        },
+    ];
+    assert_eq!(Flag::Corticosteroid.day(&held, &Utc), Some(first));
+    let said = texts(&[("steroid", AGAIN), ("trimmed", "yes"), ("grain", AGAIN)]);
+    let health = health(&held, said, at(0), today());
+    assert_eq!(
+        health.flags,
+        [
+            // On already: a key that was put off and on again says nothing new.
+            VetFlag::TrimmedOrShod { on: first },
+            VetFlag::GotAtGrain { at: at(0) },
+            VetFlag::Corticosteroid { last: today() },
+        ]
+    );
+    assert_eq!(Flag::Corticosteroid.day(&health, &Utc), Some(today()));
+    assert_eq!(
+        Flag::GotAtGrain.day(&health, &Utc),
+        Some(Utc.to_local(at(0)).date)
+    );
+    assert_eq!(Flag::Lame.day(&health, &Utc), None);
+}
+
+#[test]
+fn grain_again_is_news_and_stops_it_at_once() {
+    let mut moss = animal("moss");
+    moss.health.flags = vec![VetFlag::GotAtGrain {
+        at: at(0) - Span::hours(48),
+    }];
+    let again = health(&moss.health, texts(&[("grain", AGAIN)]), at(0), today());
+    assert!(stop(&moss, &moss.health, &all_normal(), at(0)).is_none());
+    assert!(stop(&moss, &again, &all_normal(), at(0)).is_some());
 }
 
 #[test]

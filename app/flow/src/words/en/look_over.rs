@@ -3,6 +3,7 @@
 use super::English;
 use crate::forms::look_over::{Flag, SeenEating};
 use crate::words::{LookOverWords, UnitWords};
+use tussock_core::units::LocalDate;
 
 impl LookOverWords for English {
     fn look_over(&self, name: &str) -> String {
@@ -44,6 +45,19 @@ impl LookOverWords for English {
             Flag::Corticosteroid => "Corticosteroid today",
             Flag::Sglt2Inhibitor => "On an SGLT2 inhibitor",
         }
+    }
+    fn flag_held(&self, flag: Flag) -> &'static str {
+        match flag {
+            Flag::TrimmedOrShod => "Trimmed or shod",
+            Flag::Corticosteroid => "Corticosteroid",
+            flag => self.flag(flag),
+        }
+    }
+    fn flag_again(&self, flag: Flag) -> String {
+        format!("{} again today", self.flag_held(flag))
+    }
+    fn flag_on(&self, day: LocalDate) -> String {
+        format!("on {}", self.day(day))
     }
     fn does_it_eat(&self) -> &'static str {
         "Does it eat?"
