@@ -91,12 +91,13 @@ fn filled(about: &Subject, id: &str, known: Known, body: NetFilledV1) -> Act {
     })
 }
 
-/// The act that writes what an empty net weighs: of the net that is told apart, else of a new one with this name.
+/// The act that writes what an empty net weighs: of the net that is told apart, else of a new one with this name, which
+/// is about the animal or group it is hung for and ends in its number.
 ///
 /// # Errors
 /// What cannot be read or stored.
 pub fn own_weight(
-    yard: &Subject,
+    about: &Subject,
     net: Option<&YardNet>,
     name: &str,
     typed: &str,
@@ -117,7 +118,7 @@ pub fn own_weight(
     }
     Ok(Act::Add(New {
         id: RecordId(id.to_owned()),
-        subject: yard.clone(),
+        subject: about.clone(),
         at: None,
         known: Known::Seen,
         body: Body::Net(NetV1 {

@@ -45,6 +45,8 @@ pub struct Own {
 pub struct YardNet {
     /// Its record.
     pub id: NetId,
+    /// Whose it is: the animal or group it is hung for, or the yard.
+    pub about: About,
     /// What it says.
     pub body: NetV1,
 }
@@ -145,6 +147,11 @@ impl NetsDay {
             .iter()
             .filter(|net| matches!(net.state, NetState::Weighed(_)))
             .count()
+    }
+
+    /// Whether every net of the day was weighed: a net that is past and was not is no filled one.
+    pub fn all_weighed(&self) -> bool {
+        self.weighed() == self.nets.len()
     }
 
     /// The hay that was weighed, and that of the day.
@@ -275,6 +282,7 @@ pub fn yard_nets(shelf: &Shelf) -> Vec<YardNet> {
         .filter_map(|(record, body)| match body {
             Body::Net(body) => Some(YardNet {
                 id: NetId(record.id.0.clone()),
+                about: record.subject.clone(),
                 body,
             }),
             _ => None,
@@ -290,11 +298,23 @@ pub fn yard_nets(shelf: &Shelf) -> Vec<YardNet> {
     nets
 }
 
-fn own(nets: &[YardNet], planned: Option<&NetId>, index: usize) -> Own {
-    let net = match planned {
-        Some(id) => nets.iter().find(|net| net.id == *id),
-        None => nets.get(index),
-    };
+impl YardNet {
+    /// The number at the end of its name, as in "Bramble, net 3".
+    fn number(&self) -> Option<usize> {
+        let name = self.body.name.as_str();
+        let head = name.trim_end_matches(|letter: char| letter.is_ascii_digit());
+        name.strip_prefix(head)?.parse().ok()
+    }
+}
+
+/// The own weight of a net: of the one that the plan names, else of the one that was weighed for this subject under this
+/// number. What another net weighs stands in and is marked so; it is never taken for this net's.
+fn own(nets: &[YardNet], planned: Option<&NetId>, about: &About, number: usize) -> Own {
+    let named = planned.and_then(|id| nets.iter().find(|net| net.id == *id));
+    let net = named.or_else(|| {
+        nets.iter()
+            .find(|net| net.about == *about && net.number() == Some(number))
+    });
     let id = net.map(|net| net.id.clone()).or_else(|| planned.cloned());
     let weight = |net: &YardNet| Some(net.body.own_weight.as_ref()?.g.as_fed());
     let (weight, from) = match (net.and_then(weight), nets.iter().rev().find_map(weight)) {
@@ -351,6 +371,7 @@ fn of_day(
     visits.extend(plan.nets.iter().map(|net| net.visit));
     visits.sort_unstable();
     visits.dedup();
+    let subject = about(&plan.subject);
     let mut nets: Vec<DayNet> = Vec::new();
     for (visit, time) in (1..).zip(visits) {
         let of_visit = plan.nets.iter().filter(|net| net.visit == time);
@@ -378,7 +399,7 @@ fn of_day(
                 lot: net.lot.clone(),
                 hay: net.hay,
                 soaked: net.soaked,
-                own: own(yard, net.net.as_ref(), nets.len()),
+                own: own(yard, net.net.as_ref(), &subject, nets.len() + 1),
                 state,
             });
         }

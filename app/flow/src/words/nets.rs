@@ -41,9 +41,11 @@ pub trait NetsWords {
     fn save_empty_net(&self) -> &'static str;
     /// Leaves the empty net's weight as it is.
     fn leave_empty_net(&self) -> &'static str;
-    /// What a net is called: "Net 2".
-    fn net_name(&self, nth: usize) -> String;
-    /// Every net is weighed.
+    /// What a net is called, ending in its number: "Bramble, net 2".
+    fn net_name(&self, name: &str, nth: usize) -> String;
+    /// No net is left to weigh, and not all were weighed.
+    fn none_left(&self, name: &str, when: &str) -> String;
+    /// Every net of the day is filled.
     fn all_weighed(&self, name: &str, when: &str) -> String;
     /// Goes on with tomorrow's.
     fn tomorrows_nets(&self) -> &'static str;

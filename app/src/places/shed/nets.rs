@@ -27,7 +27,6 @@ pub(super) enum Phase {
 /// Everything the parts of this screen share.
 #[derive(Clone, Copy)]
 pub(super) struct Scale {
-    pub world: World,
     pub form: Form,
     pub work: Work,
     pub day: Memo<Option<NetsDay>>,
@@ -96,7 +95,6 @@ pub fn Nets(
         }
     });
     let scale = Scale {
-        world,
         form,
         work,
         day,
@@ -151,7 +149,14 @@ impl Scale {
             view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
         }
         Phase::Filled => view! {
-            <Sentence said=Signal::derive(move || words.all_weighed(&self.name(), &self.when())) />
+            <Sentence said=Signal::derive(move || {
+                let all = self.day.with(|day| day.as_ref().is_some_and(NetsDay::all_weighed));
+                if all {
+                    words.all_weighed(&self.name(), &self.when())
+                } else {
+                    words.none_left(&self.name(), &self.when())
+                }
+            }) />
             {self.hung()}
             <Show when=move || !self.ahead.get()>
                 <QuietRow>

@@ -1,7 +1,6 @@
 //! What stands around the slot of the scale: the day's nets, the quiet links, the action, and what it writes.
 
 use super::nets::{Phase, Scale};
-use super::work::yard;
 use crate::device::ids;
 use crate::parts::{Action, Hung, HungTag, Pad, PadCell, Quiet, QuietRow, State};
 use leptos::prelude::*;
@@ -154,22 +153,22 @@ impl Scale {
         let Some((nth, net)) = self.next.get_untracked() else {
             return;
         };
+        let Some((about, whose)) = self.day.with_untracked(|day| {
+            let day = day.as_ref()?;
+            Some((day.about.clone(), day.name.clone()))
+        }) else {
+            return;
+        };
         let act = if self.empty.get_untracked() {
             let there = self.work.now.with_untracked(|now| {
                 let nets = yard_nets(&now.as_ref()?.0);
                 nets.into_iter()
                     .find(|there| net.own.net.as_ref() == Some(&there.id))
             });
-            let name = English::default().net_name(nth);
+            let name = English::default().net_name(&whose, nth);
             let id = self.form.id("own-id");
-            form_of::own_weight(&yard(self.world), there.as_ref(), &name, &typed, &id)
+            form_of::own_weight(&about, there.as_ref(), &name, &typed, &id)
         } else {
-            let Some(about) = self
-                .day
-                .with_untracked(|day| Some(day.as_ref()?.about.clone()))
-            else {
-                return;
-            };
             form_of::weighed(&about, &net, &typed, &self.form.id("id"))
         };
         match act {

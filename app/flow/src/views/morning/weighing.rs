@@ -59,17 +59,45 @@ fn a_reading_without_hay_or_without_sense_is_asked_back() {
 fn an_empty_net_is_weighed_once_and_the_target_follows() {
     let mut yard_of = bramble();
     let now = at(5, "05:40:00");
-    let act = own_weight(&yard(), None, "Net 1", "0.9", "net-1").unwrap();
+    let about = Subject::animal(&AnimalId("bramble".into()));
+    let act = own_weight(&about, None, "Bramble, net 1", "0.9", "net-1").unwrap();
     yard_of.act(now, &act);
     let day = yard_of.nets(now);
     assert_eq!(day.nets[0].own.from, OwnFrom::This);
     assert_eq!(day.nets[1].own.from, OwnFrom::Another);
     assert_eq!(kg(day.nets[1].target()), 4.5);
     let there = crate::views::nets::yard_nets(&yard_of.shelf);
-    let act = own_weight(&yard(), there.first(), "Net 1", "0.8", "unused").unwrap();
+    let act = own_weight(&about, there.first(), "Bramble, net 1", "0.8", "unused").unwrap();
     yard_of.act(now, &act);
     assert_eq!(crate::views::nets::yard_nets(&yard_of.shelf).len(), 1);
     assert_eq!(kg(yard_of.nets(now).nets[0].target()), 4.4);
+}
+
+#[test]
+fn an_own_weight_stays_with_the_net_it_was_weighed_for() {
+    let mut yard_of = bramble();
+    let now = at(5, "05:40:00");
+    let from = |yard_of: &Yard| -> Vec<OwnFrom> {
+        yard_of
+            .nets(now)
+            .nets
+            .iter()
+            .map(|net| net.own.from)
+            .collect()
+    };
+    // Of another animal, and of the yard: they stand in and are never taken for this one's.
+    let moss = Subject::animal(&AnimalId("moss".into()));
+    for (about, name, id) in [(&moss, "Moss, net 1", "m1"), (&yard(), "Net 2", "y2")] {
+        let act = own_weight(about, None, name, "1.1", id).unwrap();
+        yard_of.act(now, &act);
+    }
+    assert_eq!(from(&yard_of), [OwnFrom::Another; 4]);
+    let about = Subject::animal(&AnimalId("bramble".into()));
+    let act = own_weight(&about, None, "Bramble, net 3", "0.9", "b3").unwrap();
+    yard_of.act(now, &act);
+    let [other, this] = [OwnFrom::Another, OwnFrom::This];
+    assert_eq!(from(&yard_of), [other, other, this, other]);
+    assert_eq!(kg(yard_of.nets(now).nets[2].own.weight), 0.9);
 }
 
 #[test]
@@ -93,4 +121,24 @@ fn a_net_that_is_hung_takes_its_filling_out_of_stock() {
         &Subject::animal(&AnimalId("bramble".into())),
     );
     assert_eq!((left.hung.len(), left.left.len()), (1, 3));
+}
+
+#[test]
+fn nets_that_are_past_and_were_not_weighed_are_not_called_filled() {
+    let mut yard_of = bramble();
+    let now = at(5, "05:40:00");
+    let mut day = yard_of.nets(now);
+    for net in &mut day.nets {
+        net.state = NetState::Past;
+    }
+    assert!(day.next().is_none() && !day.all_weighed());
+    let words = English::default();
+    assert_eq!(
+        words.none_left("Bramble", words.for_today()),
+        "Nothing is left to weigh for Bramble today"
+    );
+    let mut ids = (0..).map(|nth| format!("filled-{nth}"));
+    let act = all_to_target(&yard_of.nets(now), || ids.next().unwrap()).unwrap();
+    yard_of.act(now, &act);
+    assert!(yard_of.nets(now).all_weighed());
 }

@@ -97,8 +97,11 @@ impl NetsWords for English {
     fn leave_empty_net(&self) -> &'static str {
         "Back to the hay"
     }
-    fn net_name(&self, nth: usize) -> String {
-        format!("Net {nth}")
+    fn net_name(&self, name: &str, nth: usize) -> String {
+        format!("{name}, net {nth}")
+    }
+    fn none_left(&self, name: &str, when: &str) -> String {
+        format!("Nothing is left to weigh for {name} {when}")
     }
     fn all_weighed(&self, name: &str, when: &str) -> String {
         format!("{name}'s nets are filled {when}")
