@@ -66,6 +66,24 @@ pub trait PlanScreenWords {
     fn go_on_with(&self, name: &str) -> String;
     /// Since when a plan is in use, and its review.
     fn in_use(&self, from: &str, review: &str) -> String;
+    /// Its review has come, and using the plan sets the next one.
+    fn review_is_due(&self) -> &'static str;
+    /// The plan in use as the sentence of the screen: so much hay, soaked or not.
+    fn follows(&self, hay: &str, soaked: bool) -> String;
+    /// It would now come out differently, and the amounts stay until the review.
+    fn differs_until(&self, review: &str) -> String;
+    /// A head: the hay and feed of the plan in use.
+    fn plan_in_use(&self) -> &'static str;
+    /// Its hay of a day.
+    fn held_hay(&self, soaked: bool) -> &'static str;
+    /// Its bought feed, where it has no name.
+    fn a_balancer(&self) -> &'static str;
+    /// In how many feeds.
+    fn in_feeds(&self, feeds: i64) -> String;
+    /// Opens how the plan would come out today.
+    fn as_of_today(&self) -> &'static str;
+    /// The quiet link that uses today's plan at once.
+    fn change_before_review(&self) -> &'static str;
     /// Today it would come out differently.
     fn would_differ(&self) -> &'static str;
     /// The plan that was accepted does not hold while safety refuses.

@@ -3,7 +3,9 @@
 use crate::parts::{Caution, Cord, Hang, Row, Rows, Sentence, State, Tag};
 use leptos::prelude::*;
 use tussock_core::safety::Plan;
-use tussock_flow::views::plan::{Told, besides, decision, reasons, sources, stands_in, tags};
+use tussock_flow::views::plan::{
+    Accepted, Told, besides, decision, reasons, sources, stands_in, tags,
+};
 use tussock_flow::words::{DayWords, English, PlanScreenWords, PlanWords, Said, UnitWords};
 
 /// The plan, under its decision. `records` is how many it is made from, `in_use` is the line on the plan that was accepted, `visits` the visits that stand in.
@@ -14,6 +16,90 @@ pub(super) fn allowed_view(
     visits: Option<String>,
 ) -> AnyView {
     let words = English::default();
+    view! {
+        <Sentence said=decision(plan.planned(), &words) />
+        {in_use}
+        {body(plan, records, visits, cautions(plan, words), words)}
+    }
+    .into_any()
+}
+
+/// The plan in use, which is followed until its review, and how it would come out today.
+pub(super) fn followed_view(
+    followed: &Accepted,
+    plan: &Plan,
+    records: usize,
+    visits: Option<String>,
+) -> AnyView {
+    let words = English::default();
+    let hays = followed.hays.iter().map(|hay| {
+        let second = words.held_hay(hay.soaked);
+        view! { <Row name=hay.name.clone() value=words.feed(hay.as_fed) strong=true second=second /> }
+    });
+    let foods = followed.foods.iter().map(|food| {
+        let name = food
+            .name
+            .clone()
+            .unwrap_or_else(|| words.a_balancer().to_owned());
+        let second = food.feeds.map(|feeds| words.in_feeds(feeds));
+        view! { <Row name=name value=words.bucket(food.as_fed) strong=true second=second /> }
+    });
+    let rows = hays
+        .map(IntoAny::into_any)
+        .chain(foods.map(IntoAny::into_any))
+        .collect_view();
+    let nets = followed
+        .nets
+        .iter()
+        .map(|net| {
+            let second = beside(net.soaked, words);
+            view! { <Row name=words.time(net.visit) value=words.feed(net.as_fed) strong=true second=second /> }
+        })
+        .collect_view();
+    view! {
+        <Sentence said=words.follows(&words.feed(followed.hay()), followed.soaks()) />
+        <Caution said=words.differs_until(&words.day(followed.review)) />
+        {cautions(plan, words)}
+        <p class="soft">{words.in_use(&words.day(followed.from), &words.day(followed.review))}</p>
+        <h2>{words.plan_in_use()}</h2>
+        <Rows name=words.plan_in_use()>{rows}</Rows>
+        <h2>{words.nets_of_the_day()}</h2>
+        <Rows name=words.nets_of_the_day()>{nets}</Rows>
+        <details class="numbers">
+            <summary>{words.as_of_today()}</summary>
+            <p>{decision(plan.planned(), &words)}</p>
+            {body(plan, records, visits, ().into_any(), words)}
+        </details>
+    }
+    .into_any()
+}
+
+/// Beside a net: whether its hay is soaked after weighing.
+fn beside(soaked: bool, words: English) -> &'static str {
+    if soaked {
+        words.before_soaking()
+    } else {
+        words.hay_in_the_net()
+    }
+}
+
+/// What must be known beside a plan and stands in none of its tags.
+fn cautions(plan: &Plan, words: English) -> AnyView {
+    besides(plan, &words)
+        .into_iter()
+        .map(|said| caution(said, words))
+        .collect_view()
+        .into_any()
+}
+
+/// A plan under its decision.
+fn body(
+    plan: &Plan,
+    records: usize,
+    visits: Option<String>,
+    cautions: AnyView,
+    words: English,
+) -> AnyView {
     let draft = plan.planned();
     let hung = tags(plan, &words)
         .into_iter()
@@ -31,10 +117,6 @@ pub(super) fn allowed_view(
             }
         })
         .collect_view();
-    let cautions = besides(plan, &words)
-        .into_iter()
-        .map(|said| caution(said, words))
-        .collect_view();
     let defaults: Vec<String> = visits.into_iter().chain(stands_in(draft, &words)).collect();
     let levers: Vec<Said> = draft
         .levers
@@ -42,10 +124,8 @@ pub(super) fn allowed_view(
         .map(|lever| words.lever(lever))
         .collect();
     view! {
-        <Sentence said=decision(draft, &words) />
-        {in_use}
         <Cord name=words.the_plan_in_order()>{hung}</Cord>
-        {(!cautions.is_empty()).then_some(cautions)}
+        {cautions}
         {nets(plan, words)}
         {lines(words.levers_head(), levers)}
         {lines(words.stands_in_head(), defaults.into_iter().map(Said::plain).collect())}
@@ -76,11 +156,7 @@ pub(super) fn caution(said: Said, words: English) -> AnyView {
 /// The nets of the day with the hay that goes in, the longest wait and what mends it.
 fn nets(plan: &Plan, words: English) -> AnyView {
     let draft = plan.planned();
-    let beside = if draft.soaks() {
-        words.before_soaking()
-    } else {
-        words.hay_in_the_net()
-    };
+    let beside = beside(draft.soaks(), words);
     let rows = draft
         .layout
         .hangings

@@ -8,20 +8,23 @@ pub use vet::VetWord;
 
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
-use crate::parts::{Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Sentence};
+use crate::parts::{
+    Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Quiet, QuietRow, Sentence,
+};
 use crate::places::{Saving, Unread};
 use crate::world::World;
-use allowed::allowed_view;
+use allowed::{allowed_view, followed_view};
 use leptos::prelude::*;
 use refused::refused_view;
 use tussock_core::animal::AnimalId;
-use tussock_core::plan::PlanError;
 use tussock_core::sources::RecordId;
 use tussock_core::units::Instant;
 use tussock_flow::forms::start::Visits;
 use tussock_flow::routes::Route;
-use tussock_flow::views::plan::{self, Accepted, Outcome, PlanView};
-use tussock_flow::words::{English, HorsesWords, LogWords, PlanScreenWords, PlanWords, UnitWords};
+use tussock_flow::views::plan::{self, Accepted, Offer, Outcome, PlanView};
+use tussock_flow::words::{
+    BesideWords, English, HorsesWords, LogWords, PlanScreenWords, PlanWords, Task, UnitWords,
+};
 
 /// The plan of one animal.
 #[component]
@@ -72,12 +75,27 @@ pub fn Plan(
         let action = move || {
             today.with(|today| {
                 today.as_ref().map(|view| {
-                    let Does { says, press } = does(view, use_it);
+                    let Does { says, press } = does(&view.first(), view, use_it);
                     view! { <Action says=says press=press busy=busy /> }
                 })
             })
         };
+        let beside = move || {
+            today.with(|today| {
+                let view = today.as_ref()?;
+                let links = view
+                    .beside()
+                    .iter()
+                    .map(|offer| {
+                        let Does { says, press } = does(offer, view, use_it);
+                        view! { <Quiet says=says press=press /> }
+                    })
+                    .collect_view();
+                Some(view! { <QuietRow>{links}</QuietRow> })
+            })
+        };
         view! {
+            {beside}
             <Saving failed=failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(back) }>{action}</ActionRow>
         }
@@ -106,53 +124,51 @@ pub fn Plan(
     }
 }
 
-/// What the action says and does.
+/// What an offer says and does.
 struct Does {
     says: String,
     press: Press,
 }
 
-fn does(view: &PlanView, use_it: Callback<()>) -> Does {
+fn does(offer: &Offer, view: &PlanView, use_it: Callback<()>) -> Does {
     let words = English::default();
     let id = view.animal.id.clone();
     let goes = |says: &str, route: &Route| Does {
         says: says.to_owned(),
         press: Press::from(route.to_string()),
     };
-    let same = view
-        .accepted
-        .as_ref()
-        .is_some_and(|accepted| !accepted.would_differ);
-    match &view.outcome {
-        Outcome::Allowed(_) if same => {
-            goes(&words.go_on_with(&view.animal.name), &Route::Horse(id))
-        }
-        Outcome::Allowed(_) => Does {
-            says: words.use_this_plan().to_owned(),
-            press: Press::from(use_it),
-        },
-        Outcome::Refused(refused) if refused.vet.is_some() => {
-            goes(words.write_down_vets_word(), &Route::VetWord(id))
-        }
-        Outcome::Refused(_)
-        | Outcome::Nothing(PlanError::NoForage | PlanError::PartsDoNotAddUp { .. }) => {
-            goes(words.add_a_hay(), &Route::NewHay)
-        }
-        Outcome::Nothing(PlanError::DryMatterNotKnown { lot }) => {
-            goes(words.open_the_hay(), &Route::Hay(lot.clone()))
-        }
-        Outcome::Nothing(PlanError::NoWeight) => goes(words.weigh(), &Route::Weigh(id)),
-        Outcome::Nothing(_) => goes(&words.go_on_with(&view.animal.name), &Route::Horse(id)),
+    let uses = |says: &str| Does {
+        says: says.to_owned(),
+        press: Press::from(use_it),
+    };
+    match offer {
+        Offer::Use => uses(words.use_this_plan()),
+        Offer::UseBeforeReview => uses(words.change_before_review()),
+        Offer::GoOn => goes(&words.go_on_with(&view.animal.name), &Route::Horse(id)),
+        Offer::VetsWord => goes(words.write_down_vets_word(), &Route::VetWord(id)),
+        Offer::LookOver => goes(
+            &words.do_task(Task::LookOver, &view.animal.name),
+            &Route::LookOver(id),
+        ),
+        Offer::Details => goes(words.details_of_it(), &Route::Details(id)),
+        Offer::AddHay => goes(words.add_a_hay(), &Route::NewHay),
+        Offer::OpenHay(lot) => goes(words.open_the_hay(), &Route::Hay(lot.clone())),
+        Offer::Weigh => goes(words.weigh(), &Route::Weigh(id)),
     }
 }
 
 /// What the screen says of the plan today.
 fn said_of(view: &PlanView) -> AnyView {
     let words = English::default();
-    let said = match &view.outcome {
-        Outcome::Allowed(plan) => allowed_view(plan, view.records(), in_use(view), visits(view)),
-        Outcome::Refused(refused) => refused_view(refused, in_use(view)),
-        Outcome::Nothing(error) => {
+    let said = match (&view.outcome, view.follows()) {
+        (Outcome::Allowed(plan), Some(followed)) => {
+            followed_view(followed, plan, view.records(), visits(view))
+        }
+        (Outcome::Allowed(plan), None) => {
+            allowed_view(plan, view.records(), in_use(view), visits(view))
+        }
+        (Outcome::Refused(refused), _) => refused_view(refused, in_use(view)),
+        (Outcome::Nothing(error), _) => {
             let said = words.plan_error(error);
             view! {
                 <Sentence said=said.sentence />
@@ -182,15 +198,19 @@ fn in_use(view: &PlanView) -> AnyView {
         from,
         review,
         would_differ,
+        ..
     }) = &view.accepted
     else {
         return ().into_any();
     };
     if !would_differ {
         let since = words.in_use(&words.day(*from), &words.day(*review));
-        return view! { <p class="soft">{since}</p> }.into_any();
+        let due = view
+            .review_is_due()
+            .then(|| view! { <p class="soft">{words.review_is_due()}</p> });
+        return view! { <p class="soft">{since}</p> {due} }.into_any();
     }
-    let differs = if matches!(view.outcome, Outcome::Allowed(_)) {
+    let differs = if matches!(view.outcome, Outcome::Allowed(_)) && view.review_is_due() {
         words.would_differ()
     } else {
         words.does_not_hold()

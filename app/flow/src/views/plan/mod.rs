@@ -1,10 +1,14 @@
 //! The plan of one animal: what safety says of it today, and the plan that was accepted.
 
+mod in_use;
+mod offer;
 mod sources;
 mod tags;
 #[cfg(test)]
 mod tests;
 
+pub use in_use::{Accepted, HeldFood, HeldHay, HeldNet};
+pub use offer::Offer;
 pub use sources::{SourceLine, sources};
 pub use tags::{Part, TagLine, Told, besides, decision, reasons, stands_in, tags};
 
@@ -34,22 +38,13 @@ pub enum Outcome {
     Allowed(Box<Plan>),
 }
 
-/// The plan that was accepted last.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Accepted {
-    /// Its first day.
-    pub from: LocalDate,
-    /// The day of its review.
-    pub review: LocalDate,
-    /// Whether today's plan would hang or feed something else.
-    pub would_differ: bool,
-}
-
 /// The plan of an animal today.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PlanView {
     /// The animal.
     pub animal: Animal,
+    /// The local day it is seen on.
+    pub day: LocalDate,
     /// What safety says today.
     pub outcome: Outcome,
     /// The plan that was accepted last; `None` when there is none.
@@ -89,8 +84,15 @@ pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) ->
             (outcome, inputs)
         }
     };
-    let accepted = accepted(shelf, animal, &outcome);
+    let words: Vec<(RecordId, Stamp)> = records
+        .iter()
+        .filter(|record| record.kind == Kind::VetWord && record.subject.id() == animal.as_str())
+        .filter(|record| record.at <= now)
+        .map(|record| (record.id.clone(), record.stamp))
+        .collect();
+    let accepted = in_use::accepted(shelf, animal, &outcome, &words);
     Some(PlanView {
+        day: gathered.day,
         animal: gathered.animal,
         outcome,
         accepted,
@@ -126,6 +128,7 @@ impl PlanView {
         };
         outcome
             && self.animal == other.animal
+            && self.day == other.day
             && self.accepted == other.accepted
             && self.visits_stand_in == other.visits_stand_in
             && self.problems == other.problems
@@ -179,25 +182,4 @@ fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(RecordId, St
         .filter(|record| record.at <= now && used(record))
         .map(|record| (record.id.clone(), record.stamp))
         .collect()
-}
-
-fn accepted(shelf: &Shelf, animal: &AnimalId, outcome: &Outcome) -> Option<Accepted> {
-    let held = shelf.newest(&Kind::Plan, animal.as_str())?;
-    let Ok(Body::Plan(held)) = Body::read(held) else {
-        return None;
-    };
-    let would_differ = match outcome {
-        Outcome::Allowed(plan) => PlanV1::of(plan, &[], None).map_or(true, |today| {
-            today.amounts != held.amounts
-                || today.nets != held.nets
-                || today.visits != held.visits
-                || today.soaking != held.soaking
-        }),
-        Outcome::Nothing(_) | Outcome::Refused(_) => true,
-    };
-    Some(Accepted {
-        from: held.from,
-        review: held.review,
-        would_differ,
-    })
 }

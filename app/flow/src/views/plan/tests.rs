@@ -1,5 +1,7 @@
 //! The plan's view, from records that the form of six answers wrote.
 
+mod offers;
+
 use super::*;
 use crate::acts::{Context, apply};
 use crate::forms::start::{Answers, Ever, Ids, Named, RIBS, Sort, Visits};

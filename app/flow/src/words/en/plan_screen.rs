@@ -146,6 +146,44 @@ impl PlanScreenWords for English {
     fn in_use(&self, from: &str, review: &str) -> String {
         format!("In use since {from}, review on {review}")
     }
+    fn review_is_due(&self) -> &'static str {
+        "The review is due: using the plan sets the next one"
+    }
+    fn follows(&self, hay: &str, soaked: bool) -> String {
+        if soaked {
+            format!("Go on: soak {hay} of hay a day")
+        } else {
+            format!("Go on: {hay} of hay a day")
+        }
+    }
+    fn differs_until(&self, review: &str) -> String {
+        format!("It would now differ. Amounts change at the review, on {review}")
+    }
+    fn plan_in_use(&self) -> &'static str {
+        "The plan in use"
+    }
+    fn held_hay(&self, soaked: bool) -> &'static str {
+        if soaked {
+            "a day, weighed before soaking"
+        } else {
+            "a day"
+        }
+    }
+    fn a_balancer(&self) -> &'static str {
+        "Balancer"
+    }
+    fn in_feeds(&self, feeds: i64) -> String {
+        match feeds {
+            1 => "a day, in 1 feed".to_owned(),
+            feeds => format!("a day, in {feeds} feeds"),
+        }
+    }
+    fn as_of_today(&self) -> &'static str {
+        "How it would come out today"
+    }
+    fn change_before_review(&self) -> &'static str {
+        "Use today's plan before the review"
+    }
     fn would_differ(&self) -> &'static str {
         "The plan in use would now differ: this is how it would come out today"
     }

@@ -1,0 +1,106 @@
+//! What the plan's screen offers: one action, and quiet links beside it.
+
+use super::{Accepted, Outcome, PlanView};
+use tussock_core::animal::LotId;
+use tussock_core::limits::EnergyVerdict;
+use tussock_core::plan::PlanError;
+use tussock_core::safety::{Refusal, Refused};
+
+/// Something that may be done from the plan's screen.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Offer {
+    /// Use today's plan.
+    Use,
+    /// Use today's plan although the review of the one in use has not come.
+    UseBeforeReview,
+    /// Go on with the animal.
+    GoOn,
+    /// Write down the vet's word.
+    VetsWord,
+    /// Look it over: what stops it is put on and taken off there.
+    LookOver,
+    /// Open its details: what it is stands there.
+    Details,
+    /// Add a hay.
+    AddHay,
+    /// Open a hay that lacks something.
+    OpenHay(LotId),
+    /// Weigh it.
+    Weigh,
+}
+
+impl PlanView {
+    /// The review of the plan in use has come; `false` without one.
+    pub fn review_is_due(&self) -> bool {
+        let mut accepted = self.accepted.iter();
+        accepted.any(|accepted| accepted.review <= self.day)
+    }
+
+    /// The plan in use, where it is the one to follow although today's would differ: amounts change at a review, never
+    /// because a weight came in (practice section 2).
+    pub fn follows(&self) -> Option<&Accepted> {
+        let followed = |accepted: &&Accepted| accepted.would_differ && accepted.holds;
+        self.accepted
+            .as_ref()
+            .filter(followed)
+            .filter(|_| !self.review_is_due())
+    }
+
+    /// The action.
+    pub fn first(&self) -> Offer {
+        match &self.outcome {
+            Outcome::Allowed(_) => match &self.accepted {
+                None => Offer::Use,
+                // At its review even a plan that stays the same is used anew, so that it has a next review.
+                Some(_) if self.review_is_due() => Offer::Use,
+                Some(accepted) if !accepted.would_differ || accepted.holds => Offer::GoOn,
+                Some(_) => Offer::Use,
+            },
+            Outcome::Refused(refused) => for_refused(refused),
+            Outcome::Nothing(PlanError::NoForage | PlanError::PartsDoNotAddUp { .. }) => {
+                Offer::AddHay
+            }
+            Outcome::Nothing(PlanError::DryMatterNotKnown { lot }) => Offer::OpenHay(lot.clone()),
+            Outcome::Nothing(PlanError::NoWeight) => Offer::Weigh,
+            Outcome::Nothing(_) => Offer::GoOn,
+        }
+    }
+
+    /// What is offered quietly beside it: a change before the review, and everywhere the vet's word.
+    pub fn beside(&self) -> Vec<Offer> {
+        let mut beside = Vec::new();
+        if self.follows().is_some() {
+            beside.push(Offer::UseBeforeReview);
+        }
+        if self.first() != Offer::VetsWord {
+            beside.push(Offer::VetsWord);
+        }
+        beside
+    }
+}
+
+/// Under a refusal: what could lift its most urgent reason.
+fn for_refused(refused: &Refused) -> Offer {
+    match refused.why.first() {
+        Some(
+            Refusal::OffFeed { .. }
+            | Refusal::GotAtGrain
+            | Refusal::EscapedOntoGrass
+            | Refusal::Sick,
+        ) => Offer::LookOver,
+        Some(Refusal::NotPlannedHere(_)) => Offer::Details,
+        Some(
+            Refusal::LaminitisNow
+            | Refusal::LaminitisSign
+            | Refusal::WarmHoofAfterLaminitis
+            | Refusal::EpisodeWithoutWord
+            | Refusal::Lame
+            | Refusal::DonkeyDiet
+            | Refusal::Energy(EnergyVerdict::NeedsVetsWord { .. }),
+        ) => Offer::VetsWord,
+        Some(
+            Refusal::Energy(_) | Refusal::UnderDryMatterFloor { .. } | Refusal::DoNotFeed { .. },
+        )
+        | None => Offer::AddHay,
+    }
+}
