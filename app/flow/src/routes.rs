@@ -90,6 +90,8 @@ pub enum Route {
     Group(GroupId),
     /// The shed.
     Shed,
+    /// The times somebody comes.
+    Visits,
     /// A new lot of hay.
     NewHay,
     /// A lot of hay.
@@ -136,6 +138,7 @@ impl Route {
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
             ["shed"] => Self::Shed,
+            ["shed", "visits"] => Self::Visits,
             ["shed", "hay", "new"] => Self::NewHay,
             ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
             ["shed", "nets", id] => Self::Nets(animal(id)?),
@@ -167,6 +170,7 @@ impl Route {
             | Self::NewGroup
             | Self::Group(_) => Some(Place::Horses),
             Self::Shed
+            | Self::Visits
             | Self::NewHay
             | Self::Hay(_)
             | Self::Nets(_)
@@ -203,6 +207,7 @@ impl fmt::Display for Route {
             Self::NewGroup => f.write_str("#/horses/group/new"),
             Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
             Self::Shed => f.write_str("#/shed"),
+            Self::Visits => f.write_str("#/shed/visits"),
             Self::NewHay => f.write_str("#/shed/hay/new"),
             Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
@@ -235,6 +240,7 @@ mod tests {
             Route::NewHorse,
             Route::NewGroup,
             Route::Shed,
+            Route::Visits,
             Route::NewHay,
             Route::NewTub,
             Route::Desk,

@@ -95,6 +95,7 @@ fn draw(route: Route) -> AnyView {
         Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         Route::Shed => view! { <shed::Shed /> }.into_any(),
+        Route::Visits => view! { <shed::Visits /> }.into_any(),
         Route::NewHay => view! { <shed::NewHay /> }.into_any(),
         Route::Hay(lot) => view! { <shed::Hay lot /> }.into_any(),
         Route::Nets(animal) => view! { <shed::Nets animal /> }.into_any(),

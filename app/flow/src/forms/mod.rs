@@ -12,4 +12,5 @@ pub mod shed;
 pub mod start;
 pub mod tub;
 pub mod vet;
+pub mod visits;
 pub mod weight;

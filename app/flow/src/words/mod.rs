@@ -37,6 +37,7 @@ mod start;
 mod tub;
 mod units;
 mod vet;
+mod visits;
 
 #[cfg(test)]
 mod tests;
@@ -70,6 +71,7 @@ pub use start::StartWords;
 pub use tub::TubWords;
 pub use units::UnitWords;
 pub use vet::VetWords;
+pub use visits::VisitsWords;
 
 /// Everything a language must say.
 pub trait Words:

@@ -24,6 +24,7 @@ use tussock_flow::routes::Route;
 use tussock_flow::views::plan::{self, Accepted, Offer, Outcome, PlanView};
 use tussock_flow::words::{
     BesideWords, English, HorsesWords, LogWords, PlanScreenWords, PlanWords, Task, UnitWords,
+    VisitsWords,
 };
 
 /// The plan of one animal.
@@ -153,6 +154,7 @@ fn does(offer: &Offer, view: &PlanView, use_it: Callback<()>) -> Does {
         Offer::Details => goes(words.details_of_it(), &Route::Details(id)),
         Offer::AddHay => goes(words.add_a_hay(), &Route::NewHay),
         Offer::OpenHay(lot) => goes(words.open_the_hay(), &Route::Hay(lot.clone())),
+        Offer::Visits => goes(words.when_somebody_comes(), &Route::Visits),
         Offer::Weigh => goes(words.weigh(), &Route::Weigh(id)),
     }
 }

@@ -9,6 +9,7 @@ mod place;
 mod scale;
 mod tub;
 mod tub_times;
+mod visits;
 mod work;
 
 pub use hay::{Hay, NewHay};
@@ -16,4 +17,5 @@ pub use nets::Nets;
 pub use new_tub::NewTub;
 pub use place::Shed;
 pub use tub::Tub;
+pub use visits::Visits;
 pub(crate) use work::{Work, shape, yard};

@@ -27,6 +27,8 @@ pub enum Offer {
     OpenHay(LotId),
     /// Weigh it.
     Weigh,
+    /// Say when somebody comes.
+    Visits,
 }
 
 impl PlanView {
@@ -62,11 +64,14 @@ impl PlanView {
             }
             Outcome::Nothing(PlanError::DryMatterNotKnown { lot }) => Offer::OpenHay(lot.clone()),
             Outcome::Nothing(PlanError::NoWeight) => Offer::Weigh,
+            // The nets cannot be hung at the visits there are.
+            Outcome::Nothing(PlanError::Day(_)) => Offer::Visits,
             Outcome::Nothing(_) => Offer::GoOn,
         }
     }
 
-    /// What is offered quietly beside it: a change before the review, and everywhere the vet's word.
+    /// What is offered quietly beside it: a change before the review, everywhere the vet's word, and the visits where
+    /// others stand in for them.
     pub fn beside(&self) -> Vec<Offer> {
         let mut beside = Vec::new();
         if self.follows().is_some() {
@@ -74,6 +79,9 @@ impl PlanView {
         }
         if self.first() != Offer::VetsWord {
             beside.push(Offer::VetsWord);
+        }
+        if self.visits_stand_in && self.first() != Offer::Visits {
+            beside.push(Offer::Visits);
         }
         beside
     }

@@ -32,6 +32,7 @@ mod steps;
 mod tub;
 mod units;
 mod vet;
+mod visits;
 
 use super::{Shown, Words};
 

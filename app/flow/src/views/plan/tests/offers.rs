@@ -145,3 +145,24 @@ fn the_vets_word_is_in_reach_of_every_plan_and_first_only_where_it_lifts_the_ref
         (Offer::Weigh, vec![Offer::VetsWord])
     );
 }
+
+#[test]
+fn visits_that_stand_in_and_visits_at_which_no_net_fits_lead_to_the_times() {
+    let none = does(&small_pony(), &Act::Remove(RecordId("visits".into())), NOW);
+    let view = seen(&none, NOW);
+    assert_eq!(view.beside(), [Offer::VetsWord, Offer::Visits]);
+    let one = Act::Change {
+        id: RecordId("visits".into()),
+        body: Body::Visits(tussock_core::log::bodies::VisitsV1 {
+            times: Visits::One.times(),
+            from: None,
+        }),
+        at: None,
+    };
+    let view = seen(&does(&small_pony(), &one, NOW), NOW);
+    assert!(matches!(view.outcome, Outcome::Nothing(PlanError::Day(_))));
+    assert_eq!(
+        (view.first(), view.beside()),
+        (Offer::Visits, vec![Offer::VetsWord])
+    );
+}
