@@ -4,6 +4,7 @@
 //! hidden; it is cleared in the transaction that saves what it held. A draft in which nothing is typed is dropped.
 
 use crate::device::clock;
+use crate::keep::KeepError;
 use crate::world::{Failed, World};
 use leptos::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
@@ -172,13 +173,16 @@ impl Form {
         self.fields.try_update(BTreeMap::clear);
     }
 
-    /// Does the act that saves this form. Its draft is cleared in the same transaction, so no key that is still waiting may
-    /// write it again meanwhile; when the act fails, what was typed is kept as before.
+    /// Does the act that saves this form. Its draft is cleared in the same transaction, so a key that is still waiting is
+    /// kept before it and may not write meanwhile; when the act fails, what was typed is kept as before.
     ///
     /// # Errors
     /// Those of [`World::act`].
     pub async fn save(self, act: Act) -> Result<Saved, Failed> {
-        self.waiting.try_set_value(false);
+        if let Some(draft) = self.due_draft() {
+            // A phone that dies before the act is on the disk comes back with every key.
+            let _ = keep(self.world, draft).await;
+        }
         let done = self.world.act(act, Some(self.key.get_value())).await;
         if done.is_ok() {
             // Untracked: most forms leave the screen now and need not be seen empty.
@@ -193,25 +197,37 @@ impl Form {
         done
     }
 
-    fn keep_now(self) {
-        let Some(true) = self.waiting.try_get_value() else {
-            return;
-        };
+    /// The draft that waits to be kept, which waits no longer.
+    fn due_draft(self) -> Option<Draft> {
+        if self.waiting.try_get_value() != Some(true) {
+            return None;
+        }
         self.waiting.set_value(false);
-        let draft = Draft {
+        Some(Draft {
             key: self.key.get_value(),
             at: clock::now().to_ms(),
             fields: self.fields.get_untracked(),
             made: self.made.get_value(),
+        })
+    }
+
+    fn keep_now(self) {
+        let Some(draft) = self.due_draft() else {
+            return;
         };
         let world = self.world;
         leptos::task::spawn_local(async move {
             // What cannot be kept as a draft is still on the screen, and saving it says what is wrong.
-            let _ = if draft.is_blank() {
-                world.drop_draft(&draft.key).await
-            } else {
-                world.keep_draft(draft).await
-            };
+            let _ = keep(world, draft).await;
         });
+    }
+}
+
+/// Keeps a draft; one that holds nothing is dropped.
+async fn keep(world: World, draft: Draft) -> Result<(), KeepError> {
+    if draft.is_blank() {
+        world.drop_draft(&draft.key).await
+    } else {
+        world.keep_draft(draft).await
     }
 }

@@ -35,10 +35,10 @@ test('the nine cases of the repository, and a number that is off is found', asyn
     const answered = await page.evaluate(async (text) => {
       const script = './answer.js';
       const core = (await import(new URL(script, document.baseURI).href)) as {
-        default: () => Promise<unknown>;
+        default: (from: { module_or_path: URL }) => Promise<unknown>;
         answer: (text: string) => string;
       };
-      await core.default();
+      await core.default({ module_or_path: new URL('./answer_bg.wasm', document.baseURI) });
       return core.answer(text);
     }, asked);
     const here = JSON.parse(answered) as unknown;

@@ -85,7 +85,7 @@ test('the invented yard is marked on every screen, and each of its animals holds
     await readSentence(hands);
     await hands.tap(link(new RegExp(`^${name}`)));
     await hands.see(sentence(new RegExp(name)));
-    await hands.see(words(/Example yard/));
+    await hands.see(words(/^Example yard\. /));
     await holds(`example-${name.toLowerCase()}`);
   }
 });
