@@ -3,7 +3,8 @@
 use crate::acts::{Act, New};
 use crate::forms::tub::{Start, Wrong, free_tub, hung, nets_of, step};
 use crate::shelf::Shelf;
-use crate::views::nets::{plan_on, stock};
+use crate::views::filled::stock;
+use crate::views::nets::plan_on;
 use crate::views::round::{Today, about, ticks};
 use crate::views::shed::weather;
 use crate::views::tub::yard_tubs;

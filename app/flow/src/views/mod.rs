@@ -4,6 +4,7 @@ pub mod beside;
 pub mod condition;
 pub mod cut;
 pub mod details;
+pub mod filled;
 pub mod group;
 pub mod hay;
 pub mod horses;

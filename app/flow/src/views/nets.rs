@@ -1,19 +1,17 @@
 //! Weighing the nets of a day: which nets, what each should read, and which are filled.
 //!
-//! Filling and hanging are two jobs, often on two days. What is filled and not hung is a stock; a net that is hung takes
-//! the filling it names, else the oldest one, and what is left in stock fills the day's nets in their order.
+//! What was filled before and is not hung fills the day's nets: see [`filled`](super::filled).
 
 use crate::shelf::Shelf;
+use crate::views::filled::{Filling, Stock, fitting, stock};
 use crate::views::round::{Today, about};
 use std::collections::BTreeMap;
 use tussock_core::animal::{LotId, NetId};
 use tussock_core::day::{OnScale, on_scale, reading_for, usual_net};
-use tussock_core::log::bodies::base::JobKey;
-use tussock_core::log::bodies::{JobAnswer, NetV1};
+use tussock_core::log::bodies::NetV1;
 use tussock_core::log::{Body, Kind, Subject as About};
 use tussock_core::round::{IssuedPlan, JobKind, Key, Slot};
-use tussock_core::sources::RecordId;
-use tussock_core::units::{AsFed, Instant, LocalDate, LocalTime};
+use tussock_core::units::{AsFed, LocalDate, LocalTime};
 
 /// How far the picture of the scale reaches either way of the target, in kilograms.
 const ZOOM_KG: f64 = 0.6;
@@ -164,116 +162,6 @@ impl NetsDay {
     }
 }
 
-/// A filled net.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Filling {
-    /// The record.
-    pub id: RecordId,
-    /// When.
-    pub at: Instant,
-    /// The lot.
-    pub lot: LotId,
-    /// The hay in it.
-    pub hay: AsFed,
-}
-
-/// What was filled for a subject: what hangs where, and what is in stock, oldest first.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Stock {
-    /// The fillings that were hung, by the job of hanging.
-    pub hung: BTreeMap<Key, Filling>,
-    /// The fillings that were not.
-    pub left: Vec<Filling>,
-}
-
-impl Stock {
-    /// The filling that a net of a lot takes: the oldest of that lot.
-    pub fn for_lot(&self, lot: &LotId) -> Option<&Filling> {
-        self.left.iter().find(|filling| filling.lot == *lot)
-    }
-}
-
-/// The fillings of a subject.
-pub fn stock(shelf: &Shelf, about: &About) -> Stock {
-    let mut left: Vec<Filling> = shelf
-        .bodies(&Kind::NetFilled)
-        .into_iter()
-        .filter(|(record, _)| record.subject == *about)
-        .filter_map(|(record, body)| match body {
-            Body::NetFilled(body) => Some(Filling {
-                id: record.id.clone(),
-                at: record.at,
-                lot: body.lot,
-                hay: body.hay.g.as_fed(),
-            }),
-            _ => None,
-        })
-        .collect();
-    left.sort_by(|a, b| (a.at, &a.id).cmp(&(b.at, &b.id)));
-    let mut hung = BTreeMap::new();
-    for hanging in hangings(shelf, about) {
-        let named = hanging
-            .filling
-            .as_ref()
-            .and_then(|id| left.iter().position(|filling| filling.id == *id));
-        let of_lot = |filling: &Filling| {
-            filling.at <= hanging.at && hanging.lot.as_ref().is_none_or(|lot| filling.lot == *lot)
-        };
-        let taken = named.or_else(|| left.iter().position(of_lot));
-        if let Some(index) = taken {
-            let filling = left.remove(index);
-            if let Some(key) = hanging.key {
-                hung.insert(key, filling);
-            }
-        }
-    }
-    Stock { hung, left }
-}
-
-struct Hanging {
-    at: Instant,
-    key: Option<Key>,
-    filling: Option<RecordId>,
-    lot: Option<LotId>,
-}
-
-/// Nets that were hung, seen or as planned, oldest first.
-fn hangings(shelf: &Shelf, about: &About) -> Vec<Hanging> {
-    let mut found: Vec<Hanging> = Vec::new();
-    for (record, body) in shelf
-        .bodies(&Kind::NetHung)
-        .into_iter()
-        .chain(shelf.bodies(&Kind::Job))
-    {
-        if record.subject != *about {
-            continue;
-        }
-        let key = body.job().and_then(JobKey::key);
-        match body {
-            Body::NetHung(body) => found.push(Hanging {
-                at: record.at,
-                key,
-                filling: body.filling,
-                lot: body.lot,
-            }),
-            Body::Job(body)
-                if matches!(body.answer, JobAnswer::Done | JobAnswer::AsPlanned)
-                    && key.as_ref().and_then(Key::kind) == Some(JobKind::HangNet) =>
-            {
-                found.push(Hanging {
-                    at: record.at,
-                    key,
-                    filling: None,
-                    lot: None,
-                });
-            }
-            _ => {}
-        }
-    }
-    found.sort_by_key(|hanging| hanging.at);
-    found
-}
-
 /// The nets of the yard, in the order of their names.
 pub fn yard_nets(shelf: &Shelf) -> Vec<YardNet> {
     let mut nets: Vec<YardNet> = shelf
@@ -383,7 +271,7 @@ fn of_day(
                 slot: Slot { visit, nth },
             };
             let open = today.day < day || today.job(&key).is_some();
-            let in_stock = || left.iter().position(|filling| filling.lot == net.lot);
+            let in_stock = || fitting(left, &net.lot, net.hay);
             let state = if let Some(filling) = hung.get(&key) {
                 NetState::Weighed(filling.hay)
             } else if !open {
