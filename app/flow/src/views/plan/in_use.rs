@@ -4,6 +4,7 @@ use super::Outcome;
 use crate::shelf::Shelf;
 use tussock_core::animal::{AnimalId, LotId};
 use tussock_core::log::bodies::PlanV1;
+use tussock_core::log::bodies::base::{BodyHundredths, Count};
 use tussock_core::log::{Body, Kind, Stamp};
 use tussock_core::safety::Plan;
 use tussock_core::sources::RecordId;
@@ -108,7 +109,7 @@ pub(super) fn accepted(
                     }
                 }),
                 as_fed,
-                feeds: amount.feeds.map(|feeds| feeds.get()),
+                feeds: amount.feeds.map(Count::get),
             }),
         }
     }
@@ -156,7 +157,7 @@ fn holds(plan: &Plan, held: &PlanV1, words: &[(RecordId, Stamp)]) -> bool {
         inputs.any(|input| input.record == *record && input.stamp == *stamp)
     };
     // A floor is compared as it is stored, in whole hundredths.
-    let floor = tussock_core::log::bodies::base::BodyHundredths::of(draft.allowance.floor);
+    let floor = BodyHundredths::of(draft.allowance.floor);
     let stopped = draft.words.is_empty() && draft.look_over.signs.look_again();
     !stopped
         && floor.is_ok_and(|floor| floor <= held.level)
