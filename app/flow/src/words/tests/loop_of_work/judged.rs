@@ -195,6 +195,7 @@ fn every_refusal_says_why_and_what_to_do() {
         ];
         for refusal in &refusals {
             check_head(say.refusal_head(refusal));
+            check_head(crate::words::RoundWords::stop_job(&say, refusal));
             let said = say.refusal(refusal);
             check_said(&said);
             assert!(said.why.is_some(), "{refusal:?} without why");
