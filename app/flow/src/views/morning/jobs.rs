@@ -3,6 +3,7 @@
 use super::*;
 use crate::routes::Route;
 use crate::views::round::route;
+use tussock_core::log::Kind as Of;
 
 #[test]
 fn all_as_planned_answers_a_visit_and_leaves_what_must_be_seen() {
@@ -77,8 +78,7 @@ fn a_job_to_come_is_not_ticked_by_the_primary_action() {
 #[test]
 fn what_stands_is_asked_for_however_old_it_is() {
     let now = at(5, "06:00:00");
-    use tussock_core::log::Kind;
-    for kind in [Kind::Condition, Kind::Crest, Kind::LookOver, Kind::Weight] {
+    for kind in [Of::Condition, Of::Crest, Of::LookOver, Of::Weight] {
         let asked = crate::views::round::needs(now).into_iter().any(|range| {
             matches!(range, crate::rows::Range::Kind { kind: of, from: 0, .. } if of == kind.word())
         });
