@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use tussock_core::animal::{PersonId, YardId};
 use tussock_core::log::{Body, DeviceId, Known, LogError, Origin, Record, Stamp, Subject};
 use tussock_core::sources::RecordId;
-use tussock_core::units::Instant;
+use tussock_core::units::{Instant, Zone};
 
 /// The key under which a device keeps its last stamp.
 pub const LAST_STAMP: &str = "stamp";
@@ -71,6 +71,12 @@ pub struct Context {
     pub device: DeviceId,
     /// The last stamp of this device.
     pub last: Option<Stamp>,
+}
+
+impl Zone for Context {
+    fn offset_min(&self, _: Instant) -> i32 {
+        self.offset_min
+    }
 }
 
 /// What an act wrote, for undo: each record with what held before.
@@ -180,7 +186,8 @@ impl Writer<'_> {
             Act::Change { id, body, at } => {
                 let stamp = self.stamp(id)?;
                 let held = self.held(id)?;
-                let mut next = held.next(stamp, self.context.by.clone(), body)?;
+                let body = self.dated(body, Some(&held));
+                let mut next = held.next(stamp, self.context.by.clone(), &body)?;
                 if let Some(at) = at {
                     next.at = *at;
                 }
@@ -226,8 +233,22 @@ impl Writer<'_> {
             by: context.by.clone(),
             known: new.known,
         };
-        self.write(Record::new(new.id.clone(), origin, stamp, &new.body)?, None);
+        let body = self.dated(&new.body, None);
+        self.write(Record::new(new.id.clone(), origin, stamp, &body)?, None);
         Ok(())
+    }
+
+    /// The body of an animal with the days on which what stops it was said; any other as it is.
+    fn dated(&self, body: &Body, before: Option<&Record>) -> Body {
+        let Body::Animal(animal) = body else {
+            return body.clone();
+        };
+        let before = before.and_then(|record| match Body::read(record) {
+            Ok(Body::Animal(before)) => Some(before),
+            _ => None,
+        });
+        let today = self.context.to_local(self.context.now).date;
+        Body::Animal(animal.clone().dated(before.as_ref(), today))
     }
 
     fn mark(&mut self, id: &RecordId, gone: bool) -> Result<(), Problem> {

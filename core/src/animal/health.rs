@@ -224,11 +224,54 @@ pub struct VetWord {
     pub how: String,
     /// The last day on which it holds.
     pub expires: LocalDate,
+    /// When it was written down, when known: it was not given after that.
+    pub written: Option<Instant>,
+}
+
+/// When something that stops an animal was first seen or said.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Seen {
+    /// The local day.
+    pub day: LocalDate,
+    /// The instant, when it is known.
+    pub at: Option<Instant>,
+}
+
+impl Seen {
+    /// On a day, at an hour that nobody knows.
+    pub const fn on(day: LocalDate) -> Self {
+        Self { day, at: None }
+    }
+}
+
+/// Since when what is said of an animal stops it. `None` where it is not said, or nobody knows the day.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
+pub struct SaidOn {
+    /// The day its last laminitis was said to have begun.
+    pub laminitis: Option<LocalDate>,
+    /// The day it was said to be lame.
+    pub lame: Option<LocalDate>,
+    /// The day its episode, or a recovery without one, was said to have begun.
+    pub phase: Option<LocalDate>,
 }
 
 impl VetWord {
     /// Whether it holds on a day: from the day it was given to its last day.
     pub fn holds_on(&self, day: LocalDate) -> bool {
         self.given <= day && day <= self.expires
+    }
+
+    /// Whether it holds for an animal on a day, in its own matter, for what was seen: it lifts only what was there when it
+    /// was given. On the same day it counts unless it was written down before the thing was seen.
+    pub fn lifts(&self, animal: &AnimalId, scope: VetScope, day: LocalDate, seen: Seen) -> bool {
+        let written_before = self
+            .written
+            .zip(seen.at)
+            .is_some_and(|(written, at)| written < at);
+        self.animal == *animal
+            && self.permit.scope() == scope
+            && self.holds_on(day)
+            && seen.day <= self.given
+            && !written_before
     }
 }

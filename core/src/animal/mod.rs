@@ -13,8 +13,8 @@ mod risk;
 
 pub use group::{Group, Member};
 pub use health::{
-    Answer, Appetite, Handful, Health, Insulin, InsulinTest, Laminitis, Ppid, Teeth, VetFlag,
-    VetPermit, VetScope, VetWord,
+    Answer, Appetite, Handful, Health, Insulin, InsulinTest, Laminitis, Ppid, SaidOn, Seen, Teeth,
+    VetFlag, VetPermit, VetScope, VetWord,
 };
 pub use ids::{AnimalId, FoodId, GroupId, LotId, NetId, PaddockId, PersonId, TubId, YardId};
 pub use kind::{Animal, Birth, BodyType, Goal, Kind, Sex, State, Temperament, Workload};

@@ -192,6 +192,7 @@ prop_compose! {
                     given: days_ago(given),
                     how: "at a visit".into(),
                     expires: days_ago(expired),
+                    written: None,
                 })
                 .collect(),
             animal,

@@ -1,19 +1,16 @@
 //! From records to the jobs due.
 
-use super::bodies::base::JobKey;
-use super::bodies::{Body, PlanV1, SoakStart, SoakStep, soak_times};
+use super::bodies::{Body, PlanV1};
 use super::envelope::Record;
-use super::error::{LogError, Path};
 use super::gather::{Entry, Problem};
 use super::subject::Subject as About;
-use crate::animal::{AnimalId, Answer, Group, GroupId, VetWord, YardId};
+use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::round::published::MORNING;
 use crate::round::{
-    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Subject,
-    Watched, round,
+    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Stopped,
+    Subject, Watched, round,
 };
-use crate::soak::{Air, Recipe};
-use crate::sources::RecordId;
+use crate::soak::Recipe;
 use crate::units::{Instant, LocalDate, LocalTime, Zone};
 
 /// What a round is made from, as the records say it.
@@ -25,6 +22,8 @@ pub struct Due {
     pub watched: Vec<Watched>,
     /// The vets' words whose end matters.
     pub words: Vec<HeldWord>,
+    /// The animals that something stops.
+    pub stopped: Vec<Stopped>,
     /// The soaks that are not over.
     pub soaks: Vec<OpenSoak>,
     /// The answers.
@@ -61,9 +60,10 @@ impl Due {
             entries: &entries,
             zone,
             today: zone.to_local(now).date,
+            now,
         };
         let mut due = Self {
-            answered: entries.iter().filter_map(answer).collect(),
+            answered: yard.answers(),
             problems,
             ..Self::default()
         };
@@ -71,7 +71,11 @@ impl Due {
         let held: Vec<Held<'_>> = yard.plans();
         due.words = yard.words(&held);
         due.watched = yard.watched(&held);
-        due.plans = held.into_iter().map(|held| held.plan).collect();
+        due.stopped = yard.stopped();
+        due.plans = held
+            .into_iter()
+            .map(|held| yard.back(held, &due.words))
+            .collect();
         due
     }
 
@@ -83,17 +87,11 @@ impl Due {
             plans: &self.plans,
             watched: &self.watched,
             words: &self.words,
+            stopped: &self.stopped,
             soaks: &self.soaks,
             answered: &self.answered,
         })
     }
-}
-
-fn answer(entry: &Entry<'_>) -> Option<Answered> {
-    Some(Answered {
-        at: entry.record.at,
-        key: entry.body.job().and_then(JobKey::key)?,
-    })
 }
 
 /// A plan with its record.
@@ -107,6 +105,7 @@ struct Yard<'a, Z> {
     entries: &'a [Entry<'a>],
     zone: &'a Z,
     today: LocalDate,
+    now: Instant,
 }
 
 impl<'a, Z: Zone> Yard<'a, Z> {
@@ -195,7 +194,7 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                     from: plan.plan.from,
                     look_over_days: plan.body.look_over_days.get(),
                     looked_over: self.last(&animal, |body| match body {
-                        Body::LookOver(look) => look.clean() != Answer::NotKnown,
+                        Body::LookOver(look) => look.counts(),
                         _ => false,
                     }),
                     weighed: self.last(&animal, |body| matches!(body, Body::Weight(_))),
@@ -245,91 +244,6 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                 })
             })
             .collect()
-    }
-
-    fn soaks(&self, problems: &mut Vec<Problem>) -> Vec<OpenSoak> {
-        let steps: Vec<(&RecordId, Instant, &SoakStep)> = self
-            .entries
-            .iter()
-            .filter_map(|entry| match &entry.body {
-                Body::SoakStep(body) => Some((&entry.record.id, entry.record.at, &body.happened)),
-                _ => None,
-            })
-            .collect();
-        let mut soaks = Vec::new();
-        for entry in self.entries {
-            let Body::SoakStep(body) = &entry.body else {
-                continue;
-            };
-            let SoakStep::Started { start } = &body.happened else {
-                continue;
-            };
-            let Some(times) = soak_times(&entry.record.id, steps.iter().copied()) else {
-                continue;
-            };
-            if times.ended.is_some() {
-                continue;
-            }
-            if let Err(range) = Recipe::MINUTES.check(start.recipe.minutes.get() as f64) {
-                let root = Path::Record(entry.record.id.0.as_str());
-                let place = root.key("body.happened.start.recipe.minutes").place();
-                problems.push(Problem::Log(LogError::OutOfRange { place, range }));
-            }
-            // The hay is in the water all the same, and must be thrown away in time.
-            let recipe = start.recipe.recipe();
-            let recipe = recipe.unwrap_or_else(|_| Recipe::usual(start.recipe.water));
-            soaks.push(OpenSoak {
-                recipe,
-                times,
-                air: self.air_since(self.day_of(entry)),
-                started_by: body.job.as_ref().and_then(JobKey::key),
-                ..self.soak(entry, start)
-            });
-        }
-        soaks
-    }
-
-    fn soak(&self, entry: &Entry<'_>, start: &SoakStart) -> OpenSoak {
-        // Hay of a subject that is not known here is the yard's.
-        let record = &entry.record;
-        let yard = || Subject::Yard(YardId(record.yard.0.clone()));
-        let subject = subject(&record.subject)
-            .filter(|_| self.name(record.subject.id()).is_some())
-            .unwrap_or_else(yard);
-        let tub = start.tub.as_ref();
-        OpenSoak {
-            id: record.id.clone(),
-            tub: tub.cloned(),
-            tub_name: tub.and_then(|tub| {
-                self.entries.iter().find_map(|entry| match &entry.body {
-                    Body::Tub(body) if entry.record.id.0 == tub.0 => {
-                        Some(body.name.as_str().to_owned())
-                    }
-                    _ => None,
-                })
-            }),
-            name: self.name(subject.parts().1).unwrap_or_default().to_owned(),
-            subject,
-            lot: start.lot.clone(),
-            recipe: Recipe::usual(start.recipe.water),
-            times: crate::soak::SoakTimes::started(record.at),
-            air: Air::Mild,
-            hay: start.hay.as_ref().map(|hay| hay.g.as_fed()),
-            started_by: None,
-        }
-    }
-
-    /// The warmest air of the days since one. On a day without chips those of the day before carry over.
-    fn air_since(&self, first: LocalDate) -> Air {
-        let days = self.entries.iter().filter_map(|entry| match &entry.body {
-            Body::Weather(body) if body.date <= self.today => Some((body.date, body.air()?)),
-            _ => None,
-        });
-        // Of what was said twice of a day the later counts.
-        let by_day: std::collections::BTreeMap<LocalDate, Air> = days.collect();
-        let carried = by_day.range(..=first).next_back();
-        let since = by_day.range(first..);
-        Air::warmest(carried.into_iter().chain(since).map(|(_, air)| *air))
     }
 }
 
@@ -384,8 +298,11 @@ fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -> IssuedPla
                     .and_then(|feeds| u32::try_from(feeds.get()).ok()),
             })
             .collect(),
+        word_ended: false,
     }
 }
 
+mod soaks;
+mod stopped;
 #[cfg(test)]
 mod tests;

@@ -205,10 +205,11 @@ fn net(entries: &[Entry<'_>], said: Option<&FeedingV1>) -> NetUse {
     }
 }
 
-/// The air and the weather for water by the last chips that were set; mild when nobody said.
+/// The air and the weather for water by the last chips that were set on the day or the one before it; mild
+/// when nobody said.
 fn weather(entries: &[Entry<'_>], day: LocalDate) -> (Air, WaterWeather) {
     let last = entries.iter().rev().find_map(|entry| match &entry.body {
-        Body::Weather(body) if body.date <= day => Some(body),
+        Body::Weather(body) if (0..=1).contains(&(day - body.date).num_days()) => Some(body),
         _ => None,
     });
     (

@@ -3,21 +3,23 @@
 //! The records of one animal (or of a group's members), the hays, foods, nets, visits and weather of its yard, as they
 //! hold on a day. A reading that `assess` refuses is left out and named in [`Gathered::problems`]; nothing is lost.
 
-use super::bodies::{Body, Condition, PlanV1, ReadingV1};
+use super::bodies::{AnimalV1, Body, Condition, PlanV1, ReadingV1};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
-use crate::animal::{Animal, AnimalId, Answer, Group, GroupId, VetWord};
+use super::looks::looked_over;
+use crate::animal::{Animal, AnimalId, Group, GroupId, SaidOn, VetWord};
 use crate::assess::{
     AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
 };
 use crate::forage::Lot;
 use crate::limits::WaterWeather;
 use crate::plan::{
-    Draft, GroupDraft, GroupFor, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Signs,
-    Soaking, draft, group,
+    Draft, GroupDraft, GroupFor, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Soaking,
+    draft, group,
 };
 use crate::ration::Food;
+use crate::safety::{Refusal, StopsFor, VetUrgency, stops};
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 
@@ -69,6 +71,8 @@ pub struct Gathered {
     pub days_at_start: u32,
     /// Vets' words.
     pub words: Vec<VetWord>,
+    /// Since when what is said of it stops it.
+    pub said: SaidOn,
     /// The level of the plan that holds.
     pub level_now: Option<PartOfBody>,
     /// The level asked for.
@@ -98,6 +102,18 @@ impl Gathered {
         draft(&self.input(&self.offers()))
     }
 
+    /// What stops the animal now by its health and its last look-over, the most urgent first.
+    pub fn stops(&self) -> Vec<(Refusal, VetUrgency)> {
+        stops(&StopsFor {
+            animal: &self.animal,
+            look_over: &self.look_over,
+            said: self.said,
+            words: &self.words,
+            day: self.day,
+            now: self.now,
+        })
+    }
+
     fn offers(&self) -> Vec<HayOffer<'_>> {
         self.hays
             .iter()
@@ -117,6 +133,7 @@ impl Gathered {
             look_over: self.look_over,
             days_at_start: self.days_at_start,
             words: &self.words,
+            said: self.said,
             level_now: self.level_now,
             asked: self.asked,
             hays,
@@ -177,8 +194,10 @@ pub fn gather(
         })
         .collect();
     entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
-    let who = entries.iter().find_map(|entry| match &entry.body {
-        Body::Animal(body) if entry.record.id.0 == animal.0 => Some(body.animal(&entry.record.id)),
+    let (who, said) = entries.iter().find_map(|entry| match &entry.body {
+        Body::Animal(body) if entry.record.id.0 == animal.0 => {
+            Some((body.animal(&entry.record.id), said_on(entry, body, zone)))
+        }
         _ => None,
     })?;
     let own: Vec<&Entry<'_>> = entries
@@ -204,15 +223,10 @@ pub fn gather(
             Body::Crest(body) => body.crest().ok(),
             _ => None,
         }),
-        look_over: look_over(&own, &local),
+        look_over: looked_over(own.iter().copied(), zone),
+        said,
         days_at_start: plan.map_or(0, |plan| days_at_start(plan, day)),
-        words: entries
-            .iter()
-            .filter_map(|entry| match &entry.body {
-                Body::VetWord(body) => Some(body.word()),
-                _ => None,
-            })
-            .collect(),
+        words: words(&entries),
         level_now: plan.map(|plan| plan.level.part()),
         asked: wish.asked.or(feeds.asked),
         hays: feeds.hays,
@@ -224,6 +238,25 @@ pub fn gather(
         animal: who,
         problems,
     })
+}
+
+/// Since when what a record of an animal says stops it.
+pub(super) fn said_on(entry: &Entry<'_>, body: &AnimalV1, zone: &impl Zone) -> SaidOn {
+    body.said_by(zone.to_local(entry.record.stamp.instant()).date)
+}
+
+/// The vets' words, each with the instant it was written down.
+pub(super) fn words(entries: &[Entry<'_>]) -> Vec<VetWord> {
+    entries
+        .iter()
+        .filter_map(|entry| match &entry.body {
+            Body::VetWord(body) => Some(VetWord {
+                written: Some(entry.record.at),
+                ..body.word()
+            }),
+            _ => None,
+        })
+        .collect()
 }
 
 /// The last days of a plan count as fed when nothing says otherwise; the ledger will say more.
@@ -299,32 +332,4 @@ fn weights(
         }
     }
     (weights, tape)
-}
-
-/// The last look-over. A sign that was seen stands until somebody looks again and says it is gone: a look-over that left
-/// its line out does not take it away.
-fn look_over(own: &[&Entry<'_>], local: &impl Fn(&Entry<'_>) -> LocalDate) -> LookedOver {
-    let stands = |before: Answer, now: Answer| match (before, now) {
-        (Answer::Yes, Answer::NotKnown) => Answer::Yes,
-        (_, now) => now,
-    };
-    own.iter().fold(LookedOver::default(), |last, entry| {
-        let Body::LookOver(body) = &entry.body else {
-            return last;
-        };
-        let before = last.signs;
-        LookedOver {
-            on: Some(local(entry)),
-            signs: Signs {
-                gait: stands(before.gait, body.gait),
-                stance: stands(before.stance, body.stance),
-                turning: stands(before.turning, body.turning),
-                shifting_weight: stands(before.shifting_weight, body.shifting_weight),
-                strong_pulse: stands(before.strong_pulse, body.strong_pulse),
-                foot_pain: stands(before.foot_pain, body.foot_pain),
-                warm_hoof: stands(before.warm_hoof, body.warm_hoof),
-                lying_more: stands(before.lying_more, body.lying_more),
-            },
-        }
-    })
 }

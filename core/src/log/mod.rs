@@ -23,6 +23,7 @@ mod feeds;
 mod gather;
 mod json;
 mod kind;
+mod looks;
 mod merge;
 pub mod published;
 mod stamp;

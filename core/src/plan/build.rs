@@ -6,7 +6,7 @@ use super::hay::{self, Feeding, Floors};
 use super::input::{PlanFor, Soaking};
 use super::levers::levers;
 use super::work::work;
-use crate::animal::{Risk, VetWord, risk};
+use crate::animal::{Risk, VetScope, VetWord, risk};
 use crate::assess::{self, ConditionRange, DatedWeight, Target, best};
 use crate::day::{self, DayNeeds, lay_out, mends};
 use crate::forage::ForageKind;
@@ -118,6 +118,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         vet_list: vet_list(of.animal, of.day, condition.map(ConditionRange::low)),
         look_over: of.look_over,
         words: holding(of),
+        said: of.said,
         straw: straw(of, hung),
         energy: EnergyLine {
             supplied: amounts.energy,
@@ -137,7 +138,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
             true,
         )?,
         salt_g: salt(&needs).to_g(),
-        grass: grass(&hay_risk),
+        grass: grass(of, &hay_risk),
         work: work(of),
         watch: limits::intervals(of.animal.phase),
         levers: Vec::new(),
@@ -305,11 +306,14 @@ fn salt(needs: &Needs) -> NutrientMass {
         })
 }
 
-fn grass(risk: &Risk) -> GrassLine {
+fn grass(of: &PlanFor<'_>, risk: &Risk) -> GrassLine {
+    let scope = VetScope::ReturnToGrass;
     if risk.level.restricts_sugar() {
         GrassLine::None {
             why: risk.factors.clone(),
         }
+    } else if of.stopped_by_signs(scope) || of.stopped_by_lameness(scope) {
+        GrassLine::None { why: Vec::new() }
     } else {
         GrassLine::NotCounted
     }

@@ -2,7 +2,7 @@
 
 use super::input::{LookedOver, Soaking};
 use super::levers::Lever;
-use crate::animal::{Animal, FoodId, LotId, Risk, RiskFactor, VetWord};
+use crate::animal::{Animal, FoodId, LotId, Risk, RiskFactor, SaidOn, VetWord};
 use crate::assess::{self, ConditionRange, Target, WeightEstimate};
 use crate::day::{Layout, Mend};
 use crate::forage::{DryEstimate, Fed, ForageClass, ForageEnergy, Hazard, Judgement};
@@ -78,7 +78,7 @@ pub struct BalancerLine {
 /// Grass in this plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum GrassLine {
-    /// None, and the facts that close it.
+    /// None, and the facts that close it; no facts when only a sign or lameness does.
     None {
         /// The facts.
         why: Vec<RiskFactor>,
@@ -90,7 +90,7 @@ pub enum GrassLine {
 /// Work in this plan (practice rule 17).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum WorkLine {
-    /// None while lame, on pain relief, on box rest or in an episode.
+    /// None while lame, on pain relief, on box rest, in an episode, or while a sign stands.
     None,
     /// It had laminitis: the vet's word first.
     VetsWordFirst,
@@ -158,6 +158,8 @@ pub struct Draft {
     pub vet_list: Vec<VetListReason>,
     /// The vets' words that hold today.
     pub words: Vec<VetWord>,
+    /// Since when what is said of it stops it.
+    pub said: SaidOn,
     /// What it may have.
     pub allowance: Allowance,
     /// Why the forage is more than the level gives, if it is.

@@ -1,6 +1,6 @@
 //! What a plan is made from: everything is an argument, and is frozen with the plan.
 
-use crate::animal::{Animal, Answer, Risk, VetWord};
+use crate::animal::{Animal, Answer, Risk, SaidOn, Seen, VetFlag, VetScope, VetWord};
 use crate::assess::{ConditionRange, Crest, DatedWeight, Tape};
 use crate::day::{EatingRate, NetKind};
 use crate::forage::Lot;
@@ -89,6 +89,29 @@ pub struct LookedOver {
     pub on: Option<LocalDate>,
     /// What was seen.
     pub signs: Signs,
+    /// When the last of the signs for the vet that stand was first seen.
+    pub vet_since: Option<Seen>,
+    /// When the last of a warm hoof and lying more, as far as they stand, was first seen.
+    pub again_since: Option<Seen>,
+    /// The looks again that are still to be made.
+    pub again: LookAgain,
+}
+
+/// The looks that are still to be made after a warm hoof or lying more (practice rule 15). They are open until somebody
+/// looked at their time and saw neither.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub struct LookAgain {
+    /// The one a short while after; `None` when it was made or none is asked for.
+    pub soon: Option<Instant>,
+    /// The one of that evening; `None` when it was made, or when the one before it falls later.
+    pub tonight: Option<Instant>,
+}
+
+impl LookAgain {
+    /// Whether one is still to be made: until then no work and no grass.
+    pub const fn is_open(&self) -> bool {
+        self.soon.is_some() || self.tonight.is_some()
+    }
 }
 
 /// A forage and its part of the forage dry matter.
@@ -143,6 +166,8 @@ pub struct PlanFor<'a> {
     pub days_at_start: u32,
     /// Vets' words.
     pub words: &'a [VetWord],
+    /// Since when what is said of it stops it.
+    pub said: SaidOn,
     /// The level of the plan that holds now.
     pub level_now: Option<PartOfBody>,
     /// The level that is asked for.
@@ -161,4 +186,29 @@ pub struct PlanFor<'a> {
     pub weather: WaterWeather,
     /// The risk that sets hay and grass when it is fed with others: that of the most at-risk member.
     pub strictest: Option<&'a Risk>,
+}
+
+impl PlanFor<'_> {
+    /// Whether a sign, or a look again that is still to be made, stops what a vet's word of this scope would open.
+    pub(super) fn stopped_by_signs(&self, scope: VetScope) -> bool {
+        let look = &self.look_over;
+        let stands = |sign: bool, since: Option<Seen>| sign && !self.lifted(scope, since);
+        look.again.is_open()
+            || stands(look.signs.for_the_vet(), look.vet_since)
+            || stands(look.signs.look_again(), look.again_since)
+    }
+
+    /// Whether it is lame and no vet's word of this scope was given since.
+    pub(super) fn stopped_by_lameness(&self, scope: VetScope) -> bool {
+        self.animal.health.flags.contains(&VetFlag::Lame)
+            && !self.lifted(scope, self.said.lame.map(Seen::on))
+    }
+
+    fn lifted(&self, scope: VetScope, seen: Option<Seen>) -> bool {
+        seen.is_some_and(|seen| {
+            self.words
+                .iter()
+                .any(|word| word.lifts(&self.animal.id, scope, self.day, seen))
+        })
+    }
 }

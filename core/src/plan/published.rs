@@ -1,6 +1,7 @@
 //! Work, as practice rule 17 gives it.
 
 use crate::sources::{Mark, Published, Work, list_constants};
+use crate::units::{LocalTime, Span};
 
 const fn practice(id: &'static str, value: u32, unit: &'static str) -> Published<u32> {
     Published {
@@ -71,6 +72,32 @@ pub const SHARE_MOST: Published<f64> = Published {
     mark: Mark::Ours,
 };
 
+const fn rule_15<T: Copy>(id: &'static str, value: T, unit: &'static str) -> Published<T> {
+    Published {
+        id,
+        value,
+        unit,
+        work: Work::Tussock,
+        place: "practice rule 15",
+        mark: Mark::Ours,
+    }
+}
+
+/// How long after a warm hoof or lying more somebody looks again; a look so long before the evening's is the evening's.
+pub const LOOK_AGAIN_SOON: Published<Span> = rule_15("plan.look_again_soon", Span::hours(2), "");
+/// How much before its time a look again counts.
+pub const LOOK_AGAIN_BEFORE: Published<Span> =
+    rule_15("plan.look_again_before", Span::minutes(15), "");
+/// When somebody looks again in the evening.
+pub const LOOK_AGAIN_TONIGHT: Published<LocalTime> = rule_15(
+    "plan.look_again_tonight",
+    match LocalTime::from_hms_opt(20, 0, 0) {
+        Some(time) => time,
+        None => LocalTime::MIN,
+    },
+    "local time",
+);
+
 list_constants![
     WORK_MINUTES,
     WORK_A_WEEK,
@@ -80,4 +107,7 @@ list_constants![
     PARTS_SLACK,
     SHARE_LEAST,
     SHARE_MOST,
+    LOOK_AGAIN_SOON,
+    LOOK_AGAIN_BEFORE,
+    LOOK_AGAIN_TONIGHT,
 ];

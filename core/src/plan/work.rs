@@ -12,6 +12,7 @@ pub(super) fn work(of: &PlanFor<'_>) -> WorkLine {
     let health = &of.animal.health;
     let stopped = matches!(health.laminitis, Laminitis::Active)
         || of.animal.phase == Phase::Episode
+        || of.stopped_by_signs(VetScope::Work)
         || health.flags.iter().any(|flag| {
             matches!(
                 flag,
@@ -21,10 +22,16 @@ pub(super) fn work(of: &PlanFor<'_>) -> WorkLine {
     if stopped {
         return WorkLine::None;
     }
+    // A word that was given before the last episode says nothing about what comes after it.
+    let since = match health.laminitis {
+        Laminitis::Ever { last } => last.max(of.said.laminitis),
+        Laminitis::Active | Laminitis::Never | Laminitis::NotKnown => of.said.laminitis,
+    };
     let allowed = of.words.iter().any(|word| {
         word.animal == of.animal.id
             && word.holds_on(of.day)
             && word.permit.scope() == VetScope::Work
+            && since.is_none_or(|since| since <= word.given)
     });
     match health.laminitis {
         Laminitis::Active => WorkLine::None,

@@ -2,10 +2,11 @@
 
 use super::answers::Answers;
 use super::input::{IssuedPlan, OpenSoak, PlannedNet, RoundFor};
-use super::job::{Job, Visit};
+use super::job::{Job, Visit, Waits};
 use super::key::{JobKind, Key, Slot, Subject};
 use super::published::MORNING;
 use super::state::{Window, at, plus};
+use super::stopped::waits;
 use crate::soak::published::DRAIN_TO;
 use crate::soak::{Recipe, Water, timeline};
 use crate::units::{Instant, LocalDate, LocalTime, Zone};
@@ -69,13 +70,15 @@ pub(super) struct Planned {
     horizon: Instant,
     pub answered: bool,
     pub expired: bool,
+    /// Its hay is past the time at which it is thrown away.
+    pub spoilt: bool,
 }
 
 impl Planned {
     /// Whether it shows. A net whose soak is open does, however far off its visit is.
     pub(super) fn is_open(&self) -> bool {
         let in_sight = self.falls_due <= self.horizon || self.job.soak.is_some();
-        !self.answered && !self.expired && in_sight
+        !self.answered && !self.expired && !self.spoilt && in_sight
     }
 }
 
@@ -99,6 +102,8 @@ pub(super) fn planned<Z: Zone>(
                 plan,
                 day,
                 horizon,
+                now: of.now,
+                waits: waits(of, plan),
             };
             let kept = jobs.all(soaks);
             found.extend(kept.into_iter().filter(|job| since <= job.visit_at));
@@ -132,6 +137,8 @@ struct DayOf<'a, Z> {
     plan: &'a IssuedPlan,
     day: LocalDate,
     horizon: Instant,
+    now: Instant,
+    waits: Option<Waits>,
 }
 
 impl<Z: Zone> DayOf<'_, Z> {
@@ -169,6 +176,7 @@ impl<Z: Zone> DayOf<'_, Z> {
             day: self.day,
             time,
         });
+        job.waits = self.waits;
         Planned {
             job,
             falls_due: visit_at,
@@ -176,6 +184,7 @@ impl<Z: Zone> DayOf<'_, Z> {
             horizon: self.horizon,
             answered: false,
             expired: false,
+            spoilt: false,
         }
     }
 
@@ -193,6 +202,7 @@ impl<Z: Zone> DayOf<'_, Z> {
             job.soak = Some(soak.id.clone());
             job.tub.clone_from(&soak.tub);
             job.tub_name.clone_from(&soak.tub_name);
+            planned.spoilt = line.throw_away <= self.now;
         }
         planned
     }

@@ -1,7 +1,10 @@
 //! What a round is made from.
 
+use super::job::Waits;
 use super::key::{Key, Subject};
-use crate::animal::{AnimalId, FoodId, LotId, NetId, TubId, VetScope};
+use crate::animal::{AnimalId, FoodId, GroupId, LotId, NetId, TubId, VetScope};
+use crate::plan::LookAgain;
+use crate::safety::{Refusal, VetUrgency};
 use crate::soak::{Air, Recipe, SoakTimes};
 use crate::sources::RecordId;
 use crate::units::{AsFed, Instant, LocalDate, LocalTime, Zone};
@@ -54,6 +57,8 @@ pub struct IssuedPlan {
     pub recipe: Option<Recipe>,
     /// Bought feed of a day.
     pub feeds: Vec<PlannedFeed>,
+    /// The vet's word it was made under has ended: its hay is back at what holds without it (practice rule 3).
+    pub word_ended: bool,
 }
 
 /// An animal that is looked over and weighed.
@@ -88,6 +93,43 @@ pub struct HeldWord {
     pub expires: LocalDate,
     /// When somebody first comes on a day.
     pub at: LocalTime,
+}
+
+/// An animal that something stops, whether a plan feeds it or not.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Stopped {
+    /// The animal.
+    pub animal: AnimalId,
+    /// Its name.
+    pub name: String,
+    /// The groups it is in today: what feeds them feeds it.
+    pub groups: Vec<GroupId>,
+    /// What stops it and how soon the vet is rung, the most urgent first.
+    pub stops: Vec<(Refusal, VetUrgency)>,
+    /// The looks again that are still to be made.
+    pub again: LookAgain,
+    /// Whether a warm hoof or lying more still stands.
+    pub sign: bool,
+}
+
+impl Stopped {
+    /// Whether a subject's plan feeds it.
+    pub(super) fn is_fed_as(&self, subject: &Subject) -> bool {
+        match subject {
+            Subject::Animal(id) => *id == self.animal,
+            Subject::Group(id) => self.groups.contains(id),
+            Subject::Yard(_) => false,
+        }
+    }
+
+    /// Why the plan that feeds it waits.
+    pub(super) fn waits(&self) -> Option<Waits> {
+        if self.stops.is_empty() {
+            (self.sign || self.again.is_open()).then_some(Waits::Look)
+        } else {
+            Some(Waits::Vet)
+        }
+    }
 }
 
 /// A soak that was started.
@@ -139,6 +181,8 @@ pub struct RoundFor<'a, Z> {
     pub watched: &'a [Watched],
     /// Vets' words whose end matters.
     pub words: &'a [HeldWord],
+    /// The animals that something stops.
+    pub stopped: &'a [Stopped],
     /// The soaks; those that are over may be among them.
     pub soaks: &'a [OpenSoak],
     /// The answers, in any order.

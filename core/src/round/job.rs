@@ -3,6 +3,7 @@
 use super::input::Answered;
 use super::key::{JobKind, Key, Slot, Subject};
 use crate::animal::{FoodId, LotId, NetId, TubId, VetScope};
+use crate::safety::{Refusal, VetUrgency};
 use crate::sources::RecordId;
 use crate::units::{AsFed, Instant, LocalDate, LocalTime, Span};
 
@@ -27,6 +28,17 @@ pub struct Visit {
     pub day: LocalDate,
     /// The local time.
     pub time: LocalTime,
+}
+
+/// Why a plan waits while it goes on being fed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Waits {
+    /// For the vet: something stops an animal that it feeds.
+    Vet,
+    /// For somebody to look again at a warm hoof or at one that lies more.
+    Look,
+    /// For the vet's word: the one it was made under has ended, and its hay is back at what holds without it.
+    Word,
 }
 
 /// A job to do.
@@ -65,6 +77,10 @@ pub struct Job {
     pub food: Option<FoodId>,
     /// About which matter the vet's word is.
     pub scope: Option<VetScope>,
+    /// What stops the animal and how soon the vet is rung, the most urgent first; empty but for a stop.
+    pub stops: Vec<(Refusal, VetUrgency)>,
+    /// Why the plan that a net or feed belongs to waits; it is fed all the same.
+    pub waits: Option<Waits>,
 }
 
 impl Job {
@@ -93,6 +109,8 @@ impl Job {
             net: None,
             food: None,
             scope: None,
+            stops: Vec::new(),
+            waits: None,
         }
     }
 
@@ -132,7 +150,7 @@ pub struct Summary {
 /// The jobs due.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Round {
-    /// Late first, then by time.
+    /// What stops an animal first, the most urgent first; then late, then by time.
     pub jobs: Vec<Job>,
     /// Days away, in place of what was due on them.
     pub away: Option<DaysAway>,

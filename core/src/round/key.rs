@@ -20,6 +20,10 @@ pub enum Subject {
 /// The kinds of job, in the order of a day's work.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum JobKind {
+    /// What stops the animal now: the vet is rung, grass and work stop. It is never ticked.
+    Stop,
+    /// Look again after a warm hoof or lying more.
+    LookAgain,
     /// Throw away what is left of soaked hay.
     ThrowAway,
     /// Lift hay out of the water.
@@ -44,6 +48,8 @@ pub enum JobKind {
 
 /// The kinds with the word that stands in a key.
 const WORDS: &[(JobKind, &str)] = &[
+    (JobKind::Stop, "stop"),
+    (JobKind::LookAgain, "look_again"),
     (JobKind::ThrowAway, "throw_away"),
     (JobKind::LiftOut, "lift_out"),
     (JobKind::DrainAndFeed, "drain_and_feed"),
@@ -68,6 +74,11 @@ impl JobKind {
     /// Whether it belongs to a visit of the daily plan.
     pub const fn is_of_a_visit(self) -> bool {
         matches!(self, Self::StartSoak | Self::HangNet | Self::FeedBalancer)
+    }
+
+    /// Whether an answer never ends it: it stands as long as what it is about does, and is opened, not ticked.
+    pub const fn stands(self) -> bool {
+        matches!(self, Self::Stop | Self::LookAgain | Self::VetWordExpires)
     }
 
     /// Whether "all as planned" may answer it. A soak may not be assumed, for its clock would be unknown; nor may

@@ -37,6 +37,7 @@ impl Yard {
             plans: &self.plans,
             watched: &self.watched,
             words: &[],
+            stopped: &[],
             soaks: &self.soaks,
             answered,
         })
@@ -220,24 +221,33 @@ proptest! {
                 .filter(|plan| plan.subject == animal(name) && plan.from <= today)
                 .collect();
             plans.sort_by_key(|plan| plan.issued);
-            let nets = plans.last().map_or(0, |plan| plan.nets.len());
+            let planned: &[PlannedNet] = plans.last().map_or(&[], |plan| &plan.nets);
+            let nets = planned.len();
+            // Hay out of a soak of these nets that is past its time is not offered.
+            let in_water = yard.soaks.iter().any(|soak| {
+                matches!(&soak.started_by, Some(Key::Day { subject, .. }) if *subject == animal(name))
+            });
+            let dry = planned.iter().filter(|net| !net.soaked).count();
             let shown = seen
                 .iter()
                 .filter(|key| matches!(key, Key::Day { subject, .. } if *subject == animal(name)))
                 .count();
-            prop_assert_eq!(shown, nets, "{}", name);
+            let least = if in_water { dry } else { nets };
+            prop_assert!((least..=nets).contains(&shown), "{}: {} of {}", name, shown, nets);
         }
     }
 
     #[test]
     fn text_and_key_are_inverse(
-        kind in 0_usize..7,
+        kind in 0_usize..9,
         id in "[a-z0-9-]{1,64}",
         visit in any::<u32>(),
         nth in any::<u32>(),
         tub in 0_usize..3,
     ) {
         let kinds = [
+            JobKind::Stop,
+            JobKind::LookAgain,
             JobKind::StartSoak,
             JobKind::HangNet,
             JobKind::FeedBalancer,

@@ -13,6 +13,9 @@
 //! - A soaked net has a job [`JobKind::StartSoak`] at its visit less the time in the water and the time to drain, so that
 //!   it can be hung at its visit. Once its soak is open, hanging it is also what ends the draining.
 //! - A job of a visit expires when the next of its kind falls due for the same subject. An open tub and a look-over stay.
+//! - What stops an animal comes first, whether a plan feeds it or not, and no answer ends it; what feeds that animal stays
+//!   and says that its plan waits. So do the looks again after a warm hoof.
+//! - A net out of a soak that is past its time is not offered: that hay is only thrown away.
 //! - Of two plans the one that was issued later holds, from its first day on.
 //!
 //! What this room does not do: it words nothing, knows no clock, and takes nothing from a log.
@@ -26,6 +29,7 @@ mod job;
 mod key;
 pub mod published;
 mod state;
+mod stopped;
 mod tubs;
 mod watch;
 mod whole;
@@ -37,8 +41,8 @@ mod tests;
 
 pub use error::RoundError;
 pub use input::{
-    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor, Watched,
+    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor, Stopped, Watched,
 };
-pub use job::{DaysAway, Job, JobState, Round, Summary, Visit};
+pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
 pub use key::{JobKind, Key, Slot, Subject};
 pub use whole::round;

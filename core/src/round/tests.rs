@@ -61,6 +61,7 @@ pub(super) fn plan(name: &str, nets: Vec<PlannedNet>) -> IssuedPlan {
         nets,
         recipe: Some(Recipe::usual(Water::TapSummer)),
         feeds: Vec::new(),
+        word_ended: false,
     }
 }
 
@@ -69,6 +70,7 @@ struct Yard {
     plans: Vec<IssuedPlan>,
     watched: Vec<Watched>,
     words: Vec<HeldWord>,
+    stopped: Vec<Stopped>,
     soaks: Vec<OpenSoak>,
     answered: Vec<Answered>,
 }
@@ -93,6 +95,7 @@ impl Yard {
             plans: &self.plans,
             watched: &self.watched,
             words: &self.words,
+            stopped: &self.stopped,
             soaks: &self.soaks,
             answered: &self.answered,
         })

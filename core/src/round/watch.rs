@@ -20,7 +20,8 @@ pub(super) fn jobs<Z: Zone>(
     let last = plus(today, 1).unwrap_or(today);
     let job = |what: Whole<'_>| {
         let key = what.key();
-        if what.day > last || answers.has(&key) {
+        let answered = !what.kind.stands() && answers.has(&key);
+        if what.day > last || answered {
             return None;
         }
         let due = at(of.zone, what.day, what.at);

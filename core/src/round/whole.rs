@@ -5,8 +5,10 @@ use super::away::days_away;
 use super::daily::{Plans, planned};
 use super::input::{Answered, OpenSoak, RoundFor};
 use super::job::{Job, JobState, Round};
-use super::{tubs, watch};
-use crate::units::Zone;
+use super::{stopped, tubs, watch};
+use crate::safety::VetUrgency;
+use crate::units::{Instant, Zone};
+use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
 /// The jobs due: a function of what was planned, what was answered and now.
@@ -20,6 +22,7 @@ pub fn round<Z: Zone>(of: &RoundFor<'_, Z>) -> Round {
     let planned = planned(of, &plans, &soaks, &answers);
     let mut jobs = tubs::jobs(of.now, &soaks, &planned, &answers);
     jobs.extend(watch::jobs(of, &plans, &answers));
+    jobs.extend(stopped::jobs(of));
     jobs.extend(
         planned
             .into_iter()
@@ -48,10 +51,11 @@ fn soaks(listed: &[OpenSoak]) -> Vec<&OpenSoak> {
     listed.iter().filter(|soak| seen.insert(&soak.id)).collect()
 }
 
-/// Late first, then by time.
-fn order(job: &Job) -> (bool, crate::units::Instant, &super::Key) {
+/// What stops an animal first, the most urgent first; then late, then by time.
+fn order(job: &Job) -> (Reverse<Option<VetUrgency>>, bool, Instant, &super::Key) {
+    let urgency = job.stops.first().map(|(_, urgency)| *urgency);
     let late = matches!(job.state, JobState::Late { .. });
-    (!late, job.due, &job.key)
+    (Reverse(urgency), !late, job.due, &job.key)
 }
 
 /// What was answered today, each key once.

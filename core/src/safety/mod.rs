@@ -14,4 +14,4 @@ mod refusal;
 
 pub use caution::{Caution, cautions};
 pub use judge::{GroupPlan, GroupVerdict, Plan, SafetyVerdict, judge, judge_group};
-pub use refusal::{Meanwhile, Refusal, Refused, VetUrgency, stops};
+pub use refusal::{Meanwhile, Refusal, Refused, StopsFor, VetUrgency, stops};

@@ -1,11 +1,14 @@
 //! When there is no plan: why, how urgent the vet is, and what to do meanwhile.
 
 use super::published::OFF_FEED_HOURS;
-use crate::animal::{Animal, Answer, Appetite, Handful, Laminitis, Phase, Ppid, State, VetFlag};
+use crate::animal::{
+    Animal, Answer, Appetite, Handful, Laminitis, Phase, Ppid, SaidOn, Seen, State, VetFlag,
+    VetScope, VetWord,
+};
 use crate::forage::{Fault, Hazard};
 use crate::limits::EnergyVerdict;
-use crate::plan::{Draft, Signs};
-use crate::units::{DryMatter, Instant, PartOfBody, Span};
+use crate::plan::{Draft, LookedOver};
+use crate::units::{DryMatter, Instant, LocalDate, PartOfBody, Span};
 
 /// How soon the vet is rung.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -30,6 +33,8 @@ pub enum Refusal {
         /// Whether the latest hour has passed.
         past_the_latest: bool,
     },
+    /// It left its forage and ate when some was held out: feed now, ring this morning (practice rule 14).
+    AteWhenOffered,
     /// It has laminitis now and no vet's word holds.
     LaminitisNow,
     /// A look-over found a sign of laminitis and no vet's word holds.
@@ -119,6 +124,7 @@ impl Refusal {
             } else {
                 VetUrgency::ThisMorning
             }),
+            Self::AteWhenOffered => Some(VetUrgency::ThisMorning),
             Self::LaminitisNow
             | Self::LaminitisSign
             | Self::WarmHoofAfterLaminitis
@@ -146,25 +152,55 @@ fn off_feed_is_now(animal: &Animal) -> bool {
     endangered && (handful != Handful::Eaten || dull == Answer::Yes)
 }
 
+/// What is known of an animal that may stop it, before there is any plan.
+#[derive(Clone, Copy, Debug)]
+pub struct StopsFor<'a> {
+    /// The animal.
+    pub animal: &'a Animal,
+    /// Its last look-over.
+    pub look_over: &'a LookedOver,
+    /// Since when what is said of it stops it.
+    pub said: SaidOn,
+    /// Vets' words, of any animal and any day.
+    pub words: &'a [VetWord],
+    /// The local day.
+    pub day: LocalDate,
+    /// Now.
+    pub now: Instant,
+}
+
 /// What stops an animal by its health and its last look-over alone, the most urgent first, before there is any plan.
 ///
-/// `vets_word` says whether a vet's word for it holds today.
-pub fn stops(
-    animal: &Animal,
-    signs: &Signs,
-    vets_word: bool,
-    now: Instant,
-) -> Vec<(Refusal, VetUrgency)> {
-    let mut found: Vec<(Refusal, VetUrgency)> = by_health(animal, *signs, vets_word, now)
+/// A vet's word lifts only what was there when it was given, and only in its own matter: what stops feeding is lifted by a
+/// word about the lowest level. What is seen after it stands.
+pub fn stops(of: &StopsFor<'_>) -> Vec<(Refusal, VetUrgency)> {
+    let mut found: Vec<(Refusal, VetUrgency)> = by_health(of)
         .into_iter()
-        .filter_map(|why| why.vet_for(animal).map(|vet| (why, vet)))
+        .filter_map(|why| why.vet_for(of.animal).map(|vet| (why, vet)))
         .collect();
     found.sort_by_key(|(_, vet)| std::cmp::Reverse(*vet));
     found
 }
 
+impl StopsFor<'_> {
+    /// Whether a vet's word about feeding was given since something was seen; what nobody dated is not lifted.
+    fn lifted(&self, seen: Option<Seen>) -> bool {
+        seen.is_some_and(|seen| {
+            self.words
+                .iter()
+                .any(|word| word.lifts(&self.animal.id, VetScope::LowestLevel, self.day, seen))
+        })
+    }
+}
+
 /// The reasons that lie in its health and its last look-over.
-fn by_health(animal: &Animal, signs: Signs, vets_word: bool, now: Instant) -> Vec<Refusal> {
+fn by_health(of: &StopsFor<'_>) -> Vec<Refusal> {
+    let StopsFor {
+        animal,
+        look_over,
+        said,
+        ..
+    } = *of;
     let health = &animal.health;
     let mut found = Vec::new();
     if let Appetite::Off {
@@ -173,33 +209,38 @@ fn by_health(animal: &Animal, signs: Signs, vets_word: bool, now: Instant) -> Ve
         dull,
     } = health.appetite
     {
-        let since = last_seen_eating.map(|at| now.since(at));
+        let since = last_seen_eating.map(|at| of.now.since(at));
         let past = since.is_some_and(|since| Span::hours(*OFF_FEED_HOURS) <= since);
-        // It eats what is held out and is bright: it refused this hay, not food. That is a caution.
-        if handful != Handful::Eaten || dull == Answer::Yes {
-            found.push(Refusal::OffFeed {
+        found.push(if handful == Handful::Eaten && dull != Answer::Yes {
+            Refusal::AteWhenOffered
+        } else {
+            Refusal::OffFeed {
                 last_seen_eating,
                 past_the_latest: past,
-            });
-        }
+            }
+        });
     }
     for flag in &health.flags {
         match flag {
             VetFlag::GotAtGrain { .. } => found.push(Refusal::GotAtGrain),
             VetFlag::EscapedOntoGrass { .. } => found.push(Refusal::EscapedOntoGrass),
             VetFlag::Sick => found.push(Refusal::Sick),
-            VetFlag::Lame if !vets_word => found.push(Refusal::Lame),
+            VetFlag::Lame if !of.lifted(said.lame.map(Seen::on)) => found.push(Refusal::Lame),
             _ => {}
         }
     }
-    if health.laminitis == Laminitis::Active && !vets_word {
+    let vets_hands = matches!(animal.phase, Phase::Episode | Phase::Recovering);
+    if health.laminitis == Laminitis::Active && !of.lifted(said.laminitis.map(Seen::on)) {
         found.push(Refusal::LaminitisNow);
-    } else if matches!(animal.phase, Phase::Episode | Phase::Recovering) && !vets_word {
+    } else if vets_hands && !of.lifted(said.phase.map(Seen::on)) {
         found.push(Refusal::EpisodeWithoutWord);
     }
-    if signs.for_the_vet() && !vets_word {
+    let signs = &look_over.signs;
+    if signs.for_the_vet() && !of.lifted(look_over.vet_since) {
         found.push(Refusal::LaminitisSign);
-    } else if signs.look_again() && matches!(health.laminitis, Laminitis::Ever { .. }) && !vets_word
+    } else if signs.look_again()
+        && matches!(health.laminitis, Laminitis::Ever { .. })
+        && !of.lifted(look_over.again_since)
     {
         found.push(Refusal::WarmHoofAfterLaminitis);
     }
@@ -209,8 +250,16 @@ fn by_health(animal: &Animal, signs: Signs, vets_word: bool, now: Instant) -> Ve
 /// Every reason against a draft, in no order.
 pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
     let animal = &draft.animal;
-    let vets_word = !draft.words.is_empty();
-    let mut found = by_health(animal, draft.look_over.signs, vets_word, draft.now);
+    let about_feeding = |word: &VetWord| word.permit.scope() == VetScope::LowestLevel;
+    let vets_word = draft.words.iter().any(about_feeding);
+    let mut found = by_health(&StopsFor {
+        animal,
+        look_over: &draft.look_over,
+        said: draft.said,
+        words: &draft.words,
+        day: draft.day,
+        now: draft.now,
+    });
     if animal.state != State::Adult {
         found.push(Refusal::NotPlannedHere(animal.state));
     }
@@ -270,6 +319,7 @@ pub(super) fn meanwhile(draft: &Draft, why: &[Refusal]) -> Vec<Meanwhile> {
                 add(Meanwhile::OfferAHandful);
                 add(Meanwhile::FeedNow);
             }
+            Refusal::AteWhenOffered => add(Meanwhile::FeedNow),
             Refusal::LaminitisNow
             | Refusal::LaminitisSign
             | Refusal::WarmHoofAfterLaminitis

@@ -91,6 +91,9 @@ pub(super) fn animals() -> Vec<AnimalV1> {
         goal: Goal::Lose,
         phase: Phase::New,
         target: Some(body(185_000, "185")),
+        laminitis_on: None,
+        lame_on: None,
+        phase_on: None,
         note: Some(said("Hides behind the water butt.")),
     };
     let fern = AnimalV1 {

@@ -61,11 +61,10 @@ impl Ticking<'_> {
             JobKind::LiftOut | JobKind::DrainAndFeed | JobKind::ThrowAway => {
                 self.of_soak(job, id).ok_or(Refused::OwnScreen)?
             }
-            JobKind::FeedBalancer
-            | JobKind::LookOver
-            | JobKind::Weigh
-            | JobKind::ReviewPlan
-            | JobKind::VetWordExpires => Ok(answer(job, JobAnswer::Done, Known::Seen, &id())?),
+            JobKind::Stop | JobKind::LookAgain | JobKind::VetWordExpires => Err(Refused::OwnScreen),
+            JobKind::FeedBalancer | JobKind::LookOver | JobKind::Weigh | JobKind::ReviewPlan => {
+                Ok(answer(job, JobAnswer::Done, Known::Seen, &id())?)
+            }
         }
     }
 

@@ -30,6 +30,12 @@ const AIR: [Chip; 5] = [
 /// The chips of the sky.
 const SKY: [Chip; 2] = [Chip::Dull, Chip::Sunny];
 
+/// The chips of the air among some.
+fn air(chips: &[Chip]) -> Vec<Chip> {
+    let of_air = chips.iter().filter(|chip| AIR.contains(chip));
+    of_air.copied().collect()
+}
+
 /// The act of putting a chip on or off. Of the air and of the sky one holds at a time. What was carried over is set for
 /// today by it.
 pub fn chip(yard: &Subject, weather: &Weather, chip: Chip, on: bool, id: &str) -> Act {
@@ -48,12 +54,14 @@ pub fn chip(yard: &Subject, weather: &Weather, chip: Chip, on: bool, id: &str) -
     }
     let order = |chip: &Chip| CHIPS.iter().position(|other| other == chip);
     chips.sort_by_key(order);
+    // The air that was said before stays said: hay that lies in the water has been that warm.
+    let another_air = air(&chips) != air(&weather.chips);
     let body = Body::Weather(WeatherV1 {
         date: weather.day,
         chips,
         carried: false,
     });
-    match &weather.record {
+    match weather.record.as_ref().filter(|_| !another_air) {
         Some(record) => Act::Change {
             id: record.clone(),
             body,

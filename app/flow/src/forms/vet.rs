@@ -131,6 +131,7 @@ impl Typed {
             given,
             how: self.how.trim().to_owned(),
             expires,
+            written: None,
         };
         let body = VetWordV1::of(&word).map_err(|error| vec![Wrong::Log(error)])?;
         Ok(Act::Add(New {

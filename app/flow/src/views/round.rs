@@ -7,13 +7,14 @@ use crate::views::shed::Standing;
 use tussock_core::animal::{AnimalId, GroupId, TubId};
 use tussock_core::log::{Due, Kind, Record, Subject as About};
 use tussock_core::round::{Job, JobKind, JobState, Key, Round, Subject, Visit};
+use tussock_core::safety::Refusal;
 use tussock_core::units::{Instant, LocalDate, Span, Zone};
 
 /// How far back entries of the day's work are asked for: as far as the card of days away reaches, and a day.
 const BACK_HOURS: i64 = 24 * 32;
 /// The most things of a yard that one screen asks for.
 const OF_A_YARD: u32 = 200;
-/// The most entries of a kind that one screen asks for.
+/// The most entries or readings of a kind that one screen asks for.
 const OF_A_MONTH: u32 = 3_000;
 
 /// What the screens of the day's work ask the disk for.
@@ -34,19 +35,18 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Tub,
         Kind::Plan,
         Kind::VetWord,
-        Kind::LookOver,
-        Kind::Weight,
     ];
+    // What stands until it is looked at, scored or weighed anew, however long ago that was.
+    let readings = [Kind::LookOver, Kind::Weight, Kind::Condition, Kind::Crest];
     let entries = [
         Kind::NetFilled,
         Kind::NetHung,
         Kind::SoakStep,
         Kind::Job,
         Kind::Weather,
-        Kind::Condition,
-        Kind::Crest,
     ];
     let mut ranges: Vec<Range> = standing.iter().map(|of| kind(of, 0, OF_A_YARD)).collect();
+    ranges.extend(readings.iter().map(|of| kind(of, 0, OF_A_MONTH)));
     ranges.extend(entries.iter().map(|of| kind(of, from, OF_A_MONTH)));
     ranges
 }
@@ -106,7 +106,7 @@ impl Today {
 pub fn standing(job: &Job) -> Standing {
     match (job.kind, job.state) {
         (_, JobState::Later) => Standing::Later,
-        (JobKind::ThrowAway, _) => Standing::Stop,
+        (JobKind::ThrowAway | JobKind::Stop | JobKind::LookAgain, _) => Standing::Stop,
         (_, JobState::Due) => Standing::Due,
         (_, JobState::Late { .. }) => Standing::Late,
     }
@@ -124,14 +124,17 @@ pub fn about(subject: &Subject) -> About {
 /// Whether one tap can do a job: nothing has to be read or looked at, and what is to be written is known.
 pub fn ticks(job: &Job) -> bool {
     match job.kind {
-        JobKind::ThrowAway
-        | JobKind::LiftOut
-        | JobKind::DrainAndFeed
-        | JobKind::FeedBalancer
-        | JobKind::VetWordExpires => true,
+        JobKind::ThrowAway | JobKind::LiftOut | JobKind::DrainAndFeed | JobKind::FeedBalancer => {
+            true
+        }
         JobKind::HangNet => job.lot.is_some(),
         JobKind::StartSoak => job.lot.is_some() && job.amount.is_some(),
-        JobKind::LookOver | JobKind::Weigh | JobKind::ReviewPlan => false,
+        JobKind::Stop
+        | JobKind::LookAgain
+        | JobKind::LookOver
+        | JobKind::Weigh
+        | JobKind::ReviewPlan
+        | JobKind::VetWordExpires => false,
     }
 }
 
@@ -154,7 +157,11 @@ pub fn route(job: &Job) -> Route {
             Subject::Animal(id) => Route::Plan(id.clone()),
             Subject::Group(_) | Subject::Yard(_) => whose(),
         },
-        JobKind::LookOver => Route::LookOver(animal()),
+        JobKind::Stop => match job.stops.first() {
+            Some((Refusal::EpisodeWithoutWord | Refusal::LaminitisNow, _)) | None => whose(),
+            Some(_) => Route::LookOver(animal()),
+        },
+        JobKind::LookOver | JobKind::LookAgain => Route::LookOver(animal()),
         JobKind::Weigh => Route::Weigh(animal()),
         JobKind::VetWordExpires => Route::VetWord(animal()),
     }

@@ -154,7 +154,7 @@ pub fn weather(shelf: &Shelf, day: LocalDate) -> Weather {
     let mut last = None;
     for (record, body) in shelf.bodies(&Kind::Weather) {
         if let Body::Weather(body) = body
-            && body.date <= day
+            && (0..=1).contains(&(day - body.date).num_days())
         {
             let order = (body.date, record.stamp);
             if last.as_ref().is_none_or(|(before, _, _)| *before < order) {

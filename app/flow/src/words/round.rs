@@ -1,7 +1,8 @@
 //! The labels of the round.
 
 use tussock_core::log::bodies::JobAnswer;
-use tussock_core::round::{Job, JobKind, Summary};
+use tussock_core::round::{Job, JobKind, Summary, Waits};
+use tussock_core::safety::Refusal;
 use tussock_core::units::{LocalDate, Zone};
 
 /// What the round says.
@@ -16,6 +17,10 @@ pub trait RoundWords {
     fn job(&self, job: &Job) -> String;
     /// The kind of a job that was answered.
     fn job_kind(&self, kind: JobKind) -> &'static str;
+    /// The order of a stop, as a tag: "Stop grazing and work".
+    fn stop_job(&self, why: &Refusal) -> &'static str;
+    /// Why the plan of a net or feed waits, while it is fed all the same.
+    fn plan_waits(&self, waits: Waits) -> &'static str;
     /// The word under its time: "12 min late"; empty for later.
     fn job_stands(&self, job: &Job) -> String;
     /// Its second line: whose and how much.

@@ -86,6 +86,7 @@ pub(super) fn word(animal: &Animal, lowest: f64, given: &str, expires: &str) -> 
         given: day(given),
         how: "at a visit".into(),
         expires: day(expires),
+        written: None,
     }
 }
 

@@ -2,7 +2,8 @@
 
 use super::base::{BodyWeight, Distance};
 use crate::animal::{
-    Animal, AnimalId, Birth, BodyType, Goal, Health, Kind, Phase, Sex, State, Temperament, Workload,
+    Animal, AnimalId, Birth, BodyType, Goal, Health, Kind, Laminitis, Phase, SaidOn, Sex, State,
+    Temperament, VetFlag, Workload,
 };
 use crate::log::error::{Allowed, Form, LogError, Path};
 use crate::log::stored::{Name, Stored, text, twin, words};
@@ -149,6 +150,12 @@ twin! {
         phase: Phase,
         /// The weight somebody set as its target.
         target: Option<BodyWeight>,
+        /// The day its last laminitis was said to have begun.
+        laminitis_on: Option<LocalDate>,
+        /// The day it was said to be lame.
+        lame_on: Option<LocalDate>,
+        /// The day its episode, or a recovery without one, was said to have begun.
+        phase_on: Option<LocalDate>,
         /// Remarks.
         note: Option<String>,
     }
@@ -178,8 +185,69 @@ impl AnimalV1 {
                 .target
                 .map(|target| BodyWeight::of(target, None))
                 .transpose()?,
+            laminitis_on: None,
+            lame_on: None,
+            phase_on: None,
             note: None,
         })
+    }
+
+    /// With the days on which what stops it was said: what the version before it said already keeps its day, what is new
+    /// has this one. A vet's word lifts only what was there when it was given.
+    #[must_use]
+    pub fn dated(mut self, before: Option<&Self>, on: LocalDate) -> Self {
+        let held = before.map(Self::said_on).unwrap_or_default();
+        let was = |test: fn(&Self) -> bool| before.is_some_and(test);
+        let day = |before: Option<LocalDate>, was: bool, is: bool| match (is, was) {
+            (true, false) => Some(on),
+            (true, true) => before.or(Some(on)),
+            (false, _) => None,
+        };
+        // An episode that is over keeps its day: a word that was given before it says nothing about it.
+        self.laminitis_on = match self.health.laminitis {
+            Laminitis::Active => day(held.laminitis, was(Self::has_laminitis), true),
+            Laminitis::Ever { .. } => held.laminitis,
+            Laminitis::Never | Laminitis::NotKnown => None,
+        };
+        self.lame_on = day(held.lame, was(Self::is_lame), self.is_lame());
+        let same_phase = match self.phase {
+            Phase::Episode => was(|before| before.phase == Phase::Episode),
+            _ => was(Self::in_vets_hands),
+        };
+        self.phase_on = day(held.phase, same_phase, self.in_vets_hands());
+        self
+    }
+
+    /// Since when what is said of it stops it.
+    pub fn said_on(&self) -> SaidOn {
+        SaidOn {
+            laminitis: self.laminitis_on,
+            lame: self.lame_on,
+            phase: self.phase_on,
+        }
+    }
+
+    /// The same, with the day its version was written where it does not say the day of what it says.
+    pub fn said_by(&self, written: LocalDate) -> SaidOn {
+        let said = self.said_on();
+        let or_written = |day: Option<LocalDate>, is: bool| day.or(is.then_some(written));
+        SaidOn {
+            laminitis: or_written(said.laminitis, self.has_laminitis()),
+            lame: or_written(said.lame, self.is_lame()),
+            phase: or_written(said.phase, self.in_vets_hands()),
+        }
+    }
+
+    fn has_laminitis(&self) -> bool {
+        self.health.laminitis == Laminitis::Active
+    }
+
+    fn is_lame(&self) -> bool {
+        self.health.flags.contains(&VetFlag::Lame)
+    }
+
+    fn in_vets_hands(&self) -> bool {
+        matches!(self.phase, Phase::Episode | Phase::Recovering)
     }
 
     /// The animal behind a record.

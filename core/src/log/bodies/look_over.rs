@@ -31,6 +31,13 @@ twin! {
 }
 
 impl LookOverV1 {
+    /// Whether it counts as the look-over of its days: somebody looked at all of it, or saw a sign. A warm hoof or lying
+    /// more does not: it is looked at again.
+    pub fn counts(&self) -> bool {
+        let again = [self.warm_hoof, self.lying_more].contains(&Answer::Yes);
+        !again && self.clean() != Answer::NotKnown
+    }
+
     /// Whether nothing was found: no as soon as one sign was seen, not known while one was not looked at.
     pub fn clean(&self) -> Answer {
         let signs = [

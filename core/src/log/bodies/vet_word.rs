@@ -66,7 +66,7 @@ impl VetWordV1 {
         })
     }
 
-    /// The vet's word.
+    /// The vet's word; when it was written down the record says.
     pub fn word(&self) -> VetWord {
         VetWord {
             animal: self.animal.clone(),
@@ -76,6 +76,7 @@ impl VetWordV1 {
             given: self.given,
             how: self.how.clone(),
             expires: self.expires,
+            written: None,
         }
     }
 }

@@ -1,14 +1,17 @@
 //! From the records of a case, an issued plan and what was logged since.
 
 use super::*;
-use crate::animal::{LotId, TubId, VetPermit};
-use crate::log::bodies::base::{FeedGrams, FeedWeight};
+use crate::animal::{Answer, LotId, TubId, VetPermit};
+use crate::log::bodies::base::{FeedGrams, FeedWeight, JobKey};
 use crate::log::bodies::*;
 use crate::log::{Answer as Answers, Case, DeviceId, Known, Name, Origin, Stamp};
 use crate::round::{JobKind, JobState, Key};
 use crate::safety::SafetyVerdict;
 use crate::soak::Water;
+use crate::sources::RecordId;
 use crate::units::{PartOfBody, Span};
+
+mod stops;
 
 /// The records of a case with what is logged after it.
 struct Told {

@@ -154,3 +154,35 @@ fn all_as_planned_is_the_nets_and_feeds_of_a_visit_and_never_a_soak_or_a_look_ov
         ]
     );
 }
+
+#[test]
+fn a_look_again_marks_what_feeds_the_animal_alone_or_with_its_group() {
+    let mut yard = Yard::bramble();
+    let now = at("2026-05-05", "08:30");
+    yard.stopped = vec![Stopped {
+        animal: AnimalId("bramble".to_owned()),
+        name: "bramble".to_owned(),
+        groups: Vec::new(),
+        stops: Vec::new(),
+        again: crate::plan::LookAgain {
+            soon: Some(at("2026-05-05", "10:00")),
+            tonight: None,
+        },
+        sign: true,
+    }];
+    let round = yard.at(now);
+    let look = of(&round, "look_again/animal:bramble/2026-05-05/0.1").unwrap();
+    assert_eq!(look.state, JobState::Later);
+    let net = of(&round, "hang_net/animal:bramble/2026-05-05/2.1").unwrap();
+    assert_eq!(net.waits, Some(Waits::Look));
+    // Fed with others, the group's hay waits too.
+    let group = Subject::Group(crate::animal::GroupId("hill".to_owned()));
+    yard.plans[0].subject = group.clone();
+    yard.stopped[0].groups = vec![crate::animal::GroupId("hill".to_owned())];
+    let round = yard.at(now);
+    let nets = round.jobs.iter().filter(|job| job.subject == group);
+    assert!(
+        nets.filter(|job| job.kind == JobKind::HangNet)
+            .all(|job| job.waits == Some(Waits::Look))
+    );
+}

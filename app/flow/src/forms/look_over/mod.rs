@@ -100,7 +100,7 @@ pub fn stop(animal: &Animal, health: &Health, signs: &Signs, now: Instant) -> Op
         health: health.clone(),
         ..animal.clone()
     };
-    let stop = stop_by(&seen, *signs, false, now);
+    let stop = stop_by(&seen, *signs, now);
     // What was known before this look-over is no news of it, unless a sign or a change speaks now.
     let news = signs.for_the_vet() || signs.look_again() || *health != animal.health;
     stop.filter(|_| news)

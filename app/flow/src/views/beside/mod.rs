@@ -8,14 +8,14 @@ use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::words::Task;
 use std::collections::BTreeMap;
-use tussock_core::animal::{Animal, AnimalId, Answer, Group};
+use tussock_core::animal::{Animal, AnimalId, Answer, Group, SaidOn};
 use tussock_core::assess::{ConditionRange, Crest, DatedWeight, best};
 use tussock_core::limits::{Review, intervals};
 use tussock_core::log::bodies::PlanV1;
 use tussock_core::log::{Body, Gathered, Kind, Problem, Record, Wish, gather};
-use tussock_core::plan::Signs;
+use tussock_core::plan::{LookedOver, Signs};
 use tussock_core::round::published::WEIGH_EVERY;
-use tussock_core::safety::{Refusal, VetUrgency, stops};
+use tussock_core::safety::{Refusal, StopsFor, VetUrgency, stops};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
 /// The most readings of a kind that the list asks for: over all animals of a yard.
@@ -212,25 +212,36 @@ fn visit_of(
 
 /// What stops an animal now: what is for the vet first.
 fn stop(of: &Gathered) -> Option<Stop> {
-    let vets_word = of
-        .words
-        .iter()
-        .any(|word| word.animal == of.animal.id && word.holds_on(of.day));
-    stop_by(&of.animal, of.look_over.signs, vets_word, of.now)
-}
-
-/// What stops an animal with these signs.
-pub(crate) fn stop_by(
-    animal: &Animal,
-    signs: Signs,
-    vets_word: bool,
-    now: Instant,
-) -> Option<Stop> {
-    stops(animal, &signs, vets_word, now)
+    of.stops()
         .into_iter()
         .next()
         .map(|(why, vet)| Stop::Vet(why, vet))
-        .or_else(|| (signs.look_again() && !vets_word).then_some(Stop::LookAgain))
+        .or_else(|| look_again(&of.look_over).then_some(Stop::LookAgain))
+}
+
+/// What stops an animal with these signs, seen just now: no vet's word was given since.
+pub(crate) fn stop_by(animal: &Animal, signs: Signs, now: Instant) -> Option<Stop> {
+    let look_over = LookedOver {
+        signs,
+        ..LookedOver::default()
+    };
+    stops(&StopsFor {
+        animal,
+        look_over: &look_over,
+        said: SaidOn::default(),
+        words: &[],
+        day: LocalDate::MAX,
+        now,
+    })
+    .into_iter()
+    .next()
+    .map(|(why, vet)| Stop::Vet(why, vet))
+    .or_else(|| look_again(&look_over).then_some(Stop::LookAgain))
+}
+
+/// A warm hoof or lying more stands, or somebody is still to look again: only a look takes that away.
+fn look_again(of: &LookedOver) -> bool {
+    of.again.is_open() || of.signs.look_again()
 }
 
 fn since(day: Option<LocalDate>, today: LocalDate) -> Option<i64> {
@@ -302,7 +313,7 @@ fn look_over(of: &Gathered) -> Step {
     let days = since(of.look_over.on, of.day);
     let every = intervals(of.animal.phase).look_over_days;
     let standing = match (by_age(days, Some(every)), signs.clean()) {
-        _ if signs.for_the_vet() || signs.look_again() => Standing::Care,
+        _ if signs.for_the_vet() || look_again(&of.look_over) => Standing::Care,
         (Standing::Due, _) => Standing::Due,
         (_, Answer::NotKnown) => Standing::NotComplete,
         (standing, _) => standing,

@@ -1,6 +1,9 @@
 //! Ticks on the round.
 
 use super::*;
+use crate::routes::Route;
+use crate::views::round::route;
+use tussock_core::log::Kind as Of;
 
 #[test]
 fn all_as_planned_answers_a_visit_and_leaves_what_must_be_seen() {
@@ -70,4 +73,41 @@ fn a_job_to_come_is_not_ticked_by_the_primary_action() {
     assert!(!needs(now).is_empty());
     let whose = about(&today.round.jobs[0].subject);
     assert_eq!(whose.id(), "bramble");
+}
+
+#[test]
+fn what_stands_is_asked_for_however_old_it_is() {
+    let now = at(5, "06:00:00");
+    for kind in [Of::Condition, Of::Crest, Of::LookOver, Of::Weight] {
+        let asked = crate::views::round::needs(now).into_iter().any(|range| {
+            matches!(range, crate::rows::Range::Kind { kind: of, from: 0, .. } if of == kind.word())
+        });
+        assert!(asked, "{kind:?}");
+    }
+}
+
+#[test]
+fn a_stop_is_opened_and_never_ticked() {
+    let mut yard_of = bramble();
+    let now = at(5, "06:30:00");
+    let signs = tussock_core::plan::Signs {
+        strong_pulse: tussock_core::animal::Answer::Yes,
+        ..Default::default()
+    };
+    yard_of.act(
+        now,
+        &Act::Add(New {
+            id: RecordId("look".into()),
+            subject: Subject::animal(&AnimalId("bramble".into())),
+            at: None,
+            known: Known::Seen,
+            body: Body::LookOver(crate::forms::look_over::body(&signs)),
+        }),
+    );
+    let today = yard_of.today(now);
+    let first = today.first().unwrap();
+    assert_eq!(first.kind, JobKind::Stop);
+    assert!(!ticks(first));
+    assert_eq!(standing(first), Standing::Stop);
+    assert_eq!(route(first), Route::LookOver(AnimalId("bramble".into())));
 }

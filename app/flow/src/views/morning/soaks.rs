@@ -176,6 +176,15 @@ fn the_chips_hold_for_the_day_carry_over_and_bring_throwing_away_forward() {
     let wet = at(5, "06:05:00");
     yard_of.tick(wet, JobKind::StartSoak);
     assert_eq!(yard_of.soak(wet).line.throw_away, at(5, "12:05:00"));
+    // A cooler chip later holds for the day, and gives the hay in the water no hours back.
+    set(&mut yard_of, at(5, "11:00:00"), Chip::Mild, true);
+    let holds = weather(&yard_of.shelf, day);
+    assert_eq!(holds.chips, [Chip::Mild, Chip::Sunny]);
+    let later = at(5, "11:01:00");
+    assert_eq!(yard_of.soak(later).line.throw_away, at(5, "12:05:00"));
+    set(&mut yard_of, later, Chip::OverTwenty, true);
+    let over_next = yard_of.today(at(7, "06:00:00")).day;
+    assert!(weather(&yard_of.shelf, over_next).chips.is_empty());
     let next = yard_of.today(at(6, "06:00:00")).day;
     let carried = weather(&yard_of.shelf, next);
     assert!(carried.carried && carried.record.is_none());

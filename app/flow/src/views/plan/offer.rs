@@ -91,7 +91,8 @@ impl PlanView {
 fn for_refused(refused: &Refused) -> Offer {
     match refused.why.first() {
         Some(
-            Refusal::OffFeed { .. }
+            Refusal::AteWhenOffered
+            | Refusal::OffFeed { .. }
             | Refusal::GotAtGrain
             | Refusal::EscapedOntoGrass
             | Refusal::Sick,

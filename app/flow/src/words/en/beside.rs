@@ -146,6 +146,9 @@ impl BesideWords for English {
             Stop::Vet(Refusal::WarmHoofAfterLaminitis, _) => {
                 "No grass, no work. Soft bed. Vet today".to_owned()
             }
+            Stop::Vet(Refusal::AteWhenOffered, _) => {
+                "Feed it now. Ring the vet this morning".to_owned()
+            }
             Stop::Vet(_, vet) => self.vet(*vet).to_owned(),
             Stop::LookAgain => "No grass, no work. Look again in 2 h and tonight".to_owned(),
         }

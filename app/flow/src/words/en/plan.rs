@@ -159,7 +159,7 @@ impl PlanWords for English {
         match work {
             WorkLine::None => Said::because(
                 "No work",
-                "None while it is lame, sick, on pain relief or box rest, or in an episode.",
+                "None while it is lame, sick, on pain relief or box rest, in an episode, or while a sign stands.",
             ),
             WorkLine::VetsWordFirst => Said::because(
                 "Work only after the vet's word",

@@ -1,9 +1,10 @@
 //! The round in English.
 
 use super::English;
-use crate::words::{RoundWords, UnitWords};
+use crate::words::{RoundWords, SafetyWords, UnitWords};
 use tussock_core::log::bodies::JobAnswer;
-use tussock_core::round::{Job, JobKind, JobState, Summary};
+use tussock_core::round::{Job, JobKind, JobState, Summary, Waits};
+use tussock_core::safety::Refusal;
 use tussock_core::units::{LocalDate, Zone};
 
 impl RoundWords for English {
@@ -46,7 +47,12 @@ impl RoundWords for English {
                 Some(slot) if 0 < slot.nth => format!("Hang net {}", slot.nth),
                 Some(_) | None => "Hang a net".to_owned(),
             },
-            JobKind::FeedBalancer
+            JobKind::Stop => match job.stops.first() {
+                Some((why, _)) => self.stop_job(why).to_owned(),
+                None => self.job_kind(job.kind).to_owned(),
+            },
+            JobKind::LookAgain
+            | JobKind::FeedBalancer
             | JobKind::LookOver
             | JobKind::Weigh
             | JobKind::ReviewPlan
@@ -55,6 +61,8 @@ impl RoundWords for English {
     }
     fn job_kind(&self, kind: JobKind) -> &'static str {
         match kind {
+            JobKind::Stop => "Ring the vet",
+            JobKind::LookAgain => "Look again: warm hoof or lying more",
             JobKind::ThrowAway => "Throw away soaked hay",
             JobKind::LiftOut => "Lift out of the water",
             JobKind::DrainAndFeed => "Feed soaked hay",
@@ -67,9 +75,39 @@ impl RoundWords for English {
             JobKind::VetWordExpires => "The vet's word ends",
         }
     }
+    fn stop_job(&self, why: &Refusal) -> &'static str {
+        match why {
+            Refusal::LaminitisNow
+            | Refusal::LaminitisSign
+            | Refusal::WarmHoofAfterLaminitis
+            | Refusal::EscapedOntoGrass
+            | Refusal::Lame => "Stop grazing and work",
+            Refusal::AteWhenOffered => "Feed it now",
+            Refusal::OffFeed { .. } => "Off its feed: hold out a handful",
+            Refusal::GotAtGrain => "It got at grain",
+            Refusal::Sick => "It is sick",
+            Refusal::EpisodeWithoutWord => "No plan without the vet's word",
+            Refusal::NotPlannedHere(_)
+            | Refusal::DonkeyDiet
+            | Refusal::Energy(_)
+            | Refusal::UnderDryMatterFloor { .. }
+            | Refusal::DoNotFeed { .. } => "Ring the vet",
+        }
+    }
+    fn plan_waits(&self, waits: Waits) -> &'static str {
+        match waits {
+            Waits::Vet => "Hay goes on. The plan waits for the vet",
+            Waits::Look => "Hay goes on. No grass, no work until you have looked again",
+            Waits::Word => "The vet's word has ended: hay back at its starting level",
+        }
+    }
     fn job_stands(&self, job: &Job) -> String {
         match (job.kind, job.state) {
             (_, JobState::Later) => String::new(),
+            (JobKind::Stop, _) => match job.stops.first() {
+                Some((_, urgency)) => SafetyWords::vet(self, *urgency).to_owned(),
+                None => "now".to_owned(),
+            },
             (JobKind::ThrowAway, _) => "now".to_owned(),
             (_, JobState::Due) => "due".to_owned(),
             (_, JobState::Late { by }) => format!("{} late", self.span(by)),
@@ -91,6 +129,9 @@ impl RoundWords for English {
         parts.join(", ")
     }
     fn job_time(&self, job: &Job, today: LocalDate, zone: &dyn Zone) -> String {
+        if job.kind == JobKind::Stop {
+            return "now".to_owned();
+        }
         let local = zone.to_local(job.due);
         if local.date == today {
             self.time(local.time)
@@ -118,8 +159,10 @@ impl RoundWords for English {
             JobKind::LiftOut | JobKind::DrainAndFeed => format!("{} now", self.job(job)),
             JobKind::StartSoak => whose("Start the soak".to_owned()),
             JobKind::LookOver => format!("Look over {}", job.name),
+            JobKind::LookAgain => format!("Look at {} again", job.name),
             JobKind::Weigh => format!("Weigh {}", job.name),
-            JobKind::HangNet
+            JobKind::Stop
+            | JobKind::HangNet
             | JobKind::FeedBalancer
             | JobKind::ReviewPlan
             | JobKind::VetWordExpires => whose(self.job(job)),

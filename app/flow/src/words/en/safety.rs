@@ -208,6 +208,7 @@ impl SafetyWords for English {
     fn refusal_head(&self, refusal: &Refusal) -> &'static str {
         match refusal {
             Refusal::OffFeed { .. } => "No plan: it is off its feed",
+            Refusal::AteWhenOffered => "Left its hay: feed now, ring this morning",
             Refusal::LaminitisNow => "No plan: laminitis, the vet decides",
             Refusal::LaminitisSign => "Stop grazing and work. Vet today",
             Refusal::WarmHoofAfterLaminitis => "Warm hoof or lying more: vet today",
@@ -251,6 +252,10 @@ impl SafetyWords for English {
                     ),
                 )
             }
+            Refusal::AteWhenOffered => Said::because(
+                "It left its hay and eats when it is offered: feed it now, ring the vet this morning",
+                "If it leaves that too, or looks dull, ring at once.",
+            ),
             Refusal::LaminitisNow => Said::because(
                 "It has laminitis: the vet decides what it eats",
                 "Write down the vet's word to go on. Hay stays in front of it, with no sudden cut.",

@@ -198,6 +198,7 @@ fn every_word_for_health_is_there() {
                 given: day(),
                 how: String::new(),
                 expires: day(),
+                written: None,
             }));
         }
         for scope in every![VetScope::LowestLevel => VetScope::LowestLevel, VetScope::Work => VetScope::Work, VetScope::ReturnToGrass => VetScope::ReturnToGrass]

@@ -183,6 +183,7 @@ fn every_refusal_says_why_and_what_to_do() {
     for say in tongues() {
         let refusals = every![
             R::OffFeed { .. } => R::OffFeed { last_seen_eating: Some(Instant::from_ms(0)), past_the_latest: true },
+            R::AteWhenOffered => R::AteWhenOffered,
             R::LaminitisNow => R::LaminitisNow, R::LaminitisSign => R::LaminitisSign,
             R::WarmHoofAfterLaminitis => R::WarmHoofAfterLaminitis,
             R::EpisodeWithoutWord => R::EpisodeWithoutWord, R::GotAtGrain => R::GotAtGrain,
@@ -194,6 +195,7 @@ fn every_refusal_says_why_and_what_to_do() {
         ];
         for refusal in &refusals {
             check_head(say.refusal_head(refusal));
+            check_head(crate::words::RoundWords::stop_job(&say, refusal));
             let said = say.refusal(refusal);
             check_said(&said);
             assert!(said.why.is_some(), "{refusal:?} without why");
