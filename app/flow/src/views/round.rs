@@ -6,7 +6,7 @@ use crate::shelf::Shelf;
 use crate::views::shed::Standing;
 use tussock_core::animal::{AnimalId, GroupId, TubId};
 use tussock_core::log::{Due, Kind, Record, Subject as About};
-use tussock_core::round::{Job, JobKind, JobState, Key, Round, Subject, Visit};
+use tussock_core::round::{Job, JobKind, JobState, Key, Round, Subject, Visit, Waits};
 use tussock_core::safety::Refusal;
 use tussock_core::units::{Instant, LocalDate, Span, Zone};
 
@@ -62,6 +62,21 @@ pub struct Today {
     pub due: Due,
     /// The jobs.
     pub round: Round,
+}
+
+impl Today {
+    /// Each animal or group whose plan waits, by name, and why; it is fed all the same.
+    pub fn waiting(&self) -> Vec<(Subject, String, Waits)> {
+        let mut found: Vec<(Subject, String, Waits)> = Vec::new();
+        for job in &self.round.jobs {
+            if let Some(waits) = job.waits
+                && !found.iter().any(|(subject, _, _)| *subject == job.subject)
+            {
+                found.push((job.subject.clone(), job.name.clone(), waits));
+            }
+        }
+        found
+    }
 }
 
 /// The day's work at an instant.

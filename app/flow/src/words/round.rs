@@ -21,6 +21,8 @@ pub trait RoundWords {
     fn stop_job(&self, why: &Refusal) -> &'static str;
     /// Why the plan of a net or feed waits, while it is fed all the same.
     fn plan_waits(&self, waits: Waits) -> &'static str;
+    /// The same with whose plan it is.
+    fn waits_for(&self, name: &str, waits: Waits) -> String;
     /// The word under its time: "12 min late"; empty for later.
     fn job_stands(&self, job: &Job) -> String;
     /// Its second line: whose and how much.

@@ -9,6 +9,7 @@ use crate::places::shed::{Work, shape, yard};
 use crate::places::{Places, Saving, Unread, UpdateOffer};
 use crate::world::World;
 use leptos::prelude::*;
+use std::iter;
 use tussock_core::log::bodies::JobAnswer;
 use tussock_core::round::Job;
 use tussock_core::units::LocalDate;
@@ -123,6 +124,7 @@ pub fn Round() -> impl IntoView {
         >
             <Sentence said=Signal::derive(said) />
             <Unread shelf=work.shelf />
+            {work.waiting(None)}
             {move || at.away()}
             <Cord name=words.jobs()>{tags}</Cord>
             {move || at.done()}
@@ -143,7 +145,17 @@ impl AtRound {
         let state = Signal::stored(shape(standing(job)));
         let word = Signal::stored(words.job_stands(job));
         let lead = words.job_time(job, day, &DeviceZone);
-        let (what, second) = (Signal::stored(words.job(job)), words.job_of(job));
+        let what = Signal::stored(words.job(job));
+        // A stop names its first reason as the job; the others stand beside whose it is.
+        let others = job
+            .stops
+            .iter()
+            .skip(1)
+            .map(|(why, _)| words.stop_job(why).to_owned());
+        let second = iter::once(words.job_of(job))
+            .chain(others)
+            .collect::<Vec<_>>()
+            .join(". ");
         let press = route(job).to_string();
         match tick {
             Some(tick) => {

@@ -131,6 +131,7 @@ pub fn Nets(
     view! {
         <Frame kind=FrameKind::Flow what=head when=when foot=foot>
             <Unread shelf=work.shelf />
+            {work.waiting(Some(id.with_value(|id| id.0.clone())))}
             {inside}
         </Frame>
     }

@@ -90,6 +90,7 @@ pub fn Shed() -> impl IntoView {
         >
             <Sentence said=Signal::derive(move || at.said()) />
             <Unread shelf=work.shelf />
+            {work.waiting(None)}
             <Cord name=words.nets_and_tubs()>
                 {move || tags.get().into_iter().map(hung).collect_view()}
             </Cord>

@@ -2,13 +2,14 @@
 
 use crate::device::clock::{self, DeviceZone};
 use crate::keep::KeepError;
-use crate::parts::State;
+use crate::parts::{Caution, State};
 use crate::world::{Reading, World};
 use leptos::prelude::*;
 use tussock_core::log::Subject;
 use tussock_flow::shelf::Shelf;
 use tussock_flow::views::round::{self, Today};
 use tussock_flow::views::shed::Standing;
+use tussock_flow::words::{English, RoundWords};
 
 /// The records and what they make of the day; `None` while the disk is read.
 #[derive(Clone, Copy)]
@@ -35,6 +36,27 @@ impl Work {
             }
         });
         Self { shelf, now }
+    }
+}
+
+impl Work {
+    /// A caution for each animal or group whose plan waits; of one subject where an id is given.
+    pub(crate) fn waiting(self, of: Option<String>) -> impl IntoView {
+        let words = English::default();
+        move || {
+            let waiting = self
+                .now
+                .with(|now| now.as_ref().map(|(_, today)| today.waiting()))
+                .unwrap_or_default();
+            waiting
+                .into_iter()
+                .filter(|(subject, _, _)| of.as_ref().is_none_or(|id| subject.parts().1 == id))
+                .map(|(_, name, waits)| {
+                    let said = words.waits_for(&name, waits);
+                    view! { <Caution said=said /> }
+                })
+                .collect_view()
+        }
     }
 }
 

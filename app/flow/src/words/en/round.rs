@@ -101,6 +101,9 @@ impl RoundWords for English {
             Waits::Word => "The vet's word has ended: hay back at its starting level",
         }
     }
+    fn waits_for(&self, name: &str, waits: Waits) -> String {
+        format!("{name}: {}", super::fields::small(self.plan_waits(waits)))
+    }
     fn job_stands(&self, job: &Job) -> String {
         match (job.kind, job.state) {
             (_, JobState::Later) => String::new(),
