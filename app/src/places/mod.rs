@@ -63,7 +63,9 @@ pub fn App(
         on_cleanup(move || beat.clear());
     }
     window_event_listener_untyped("visibilitychange", move |_| world.now.set(clock::now()));
-    // It may have been told before the app could listen.
+    // A link of the shell may have been tapped while the disk was opened, before anybody listened.
+    world.route.set(address::here());
+    // And a newer build may have been told of.
     world.update.set(shell::waiting_build().is_some());
     window_event_listener_untyped(shell::UPDATE, move |_| world.update.set(true));
     // The walk-round is one screen and one form: it follows its own steps.
