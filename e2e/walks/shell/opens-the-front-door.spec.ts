@@ -31,8 +31,8 @@ test('without the wasm it says so, and Reload starts it once the wasm comes', as
   watch.expects(/wasm/, 'the wasm does not come at first');
   await page.route('**/*.wasm', (route) => route.abort());
   await hands.open('');
-  const told = await readSentence(hands);
   await hands.see(link('Save a copy, mend the app'));
+  const told = await readSentence(hands);
   expect(await hands.count(link('Start')), 'nothing is offered that would not work').toBe(0);
 
   await page.unroute('**/*.wasm');
