@@ -116,16 +116,24 @@ fn halve(folders: &Folders, compiler: &Compiler, wasm: &Path) -> Result<PathBuf>
     let bytes = read(wasm)?;
     let stamp = Stamp::new("cut", &compiler.version.commit)
         .part(&read(&folders.root.join("Cargo.lock"))?)
-        .part(&bytes)
-        .text();
-    let kept = out.join("stamp");
+        .part(&bytes);
+    unless_fresh(&out, stamp, || cut::cut(&bytes, &out))?;
+    Ok(out)
+}
+
+/// Makes a folder anew, unless it was made from the same: what a step reads and its tools are in its stamp.
+fn unless_fresh(out: &Path, stamp: Stamp, make: impl FnOnce() -> Result<()>) -> Result<()> {
+    let (kept, stamp) = (out.join("stamp"), stamp.text());
     if fresh(&kept, &stamp) {
         eprintln!("    unchanged");
-        return Ok(out);
+        return Ok(());
     }
-    cut::cut(&bytes, &out)?;
-    keep(&kept, &stamp)?;
-    Ok(out)
+    if out.exists() {
+        std::fs::remove_dir_all(out)?;
+    }
+    std::fs::create_dir_all(out)?;
+    make()?;
+    keep(&kept, &stamp)
 }
 
 fn compile(compiler: &Compiler, make: Make) -> Result<PathBuf> {
@@ -152,19 +160,15 @@ fn compile(compiler: &Compiler, make: Make) -> Result<PathBuf> {
 fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Result<PathBuf> {
     let out = folders.kept("bound").join(make.folder());
     let bytes = read(wasm)?;
-    let stamp = Stamp::new("wasm-bindgen 2", &compiler.version.commit)
+    let stamp = Stamp::new("wasm-bindgen, lld exports kept", &compiler.version.commit)
         .part(&read(&folders.root.join("Cargo.lock"))?)
         .part(make.profile().as_bytes())
-        .part(&bytes)
-        .text();
-    let kept = out.join("stamp");
-    if fresh(&kept, &stamp) {
-        eprintln!("    unchanged");
-        return Ok(out);
-    }
-    if out.exists() {
-        std::fs::remove_dir_all(&out)?;
-    }
+        .part(&bytes);
+    unless_fresh(&out, stamp, || bindings(make, bytes, &out))?;
+    Ok(out)
+}
+
+fn bindings(make: Make, bytes: Vec<u8>, out: &Path) -> Result<()> {
     let mut output = Bindgen::new()
         .input_bytes("app", bytes)
         .web(true)?
@@ -190,9 +194,7 @@ fn bind(folders: &Folders, compiler: &Compiler, make: Make, wasm: &Path) -> Resu
             "a crate brings JavaScript of its own ({name}); it would need a place in the served folder"
         );
     }
-    output.emit(&out)?;
-    keep(&kept, &stamp)?;
-    Ok(out)
+    output.emit(out)
 }
 
 /// Runs wasm-opt on what wasm-bindgen wrote, when that or the tool has changed, and returns the file it wrote.
@@ -208,26 +210,18 @@ fn optimise(
     let stamp = Stamp::new("wasm-opt", &compiler.version.commit)
         .part(&manifest)
         .part(WASM_OPT.join(" ").as_bytes())
-        .part(&read(bound)?)
-        .text();
+        .part(&read(bound)?);
     let out = folders.kept("shrunk").join(name);
-    let (done, kept) = (out.join(name), out.join("stamp"));
-    if fresh(&kept, &stamp) {
-        eprintln!("    unchanged");
-        return Ok(done);
-    }
-    if out.exists() {
-        std::fs::remove_dir_all(&out)?;
-    }
-    std::fs::create_dir_all(&out)?;
-    let mut tool = node.command();
-    tool.arg(package.join("bin/wasm-opt"))
-        .arg(bound)
-        .args(WASM_OPT)
-        .arg("-o")
-        .arg(&done);
-    run::must(&mut tool)?;
-    keep(&kept, &stamp)?;
+    let done = out.join(name);
+    unless_fresh(&out, stamp, || {
+        let mut tool = node.command();
+        tool.arg(package.join("bin/wasm-opt"))
+            .arg(bound)
+            .args(WASM_OPT)
+            .arg("-o")
+            .arg(&done);
+        run::must(&mut tool)
+    })?;
     Ok(done)
 }
 

@@ -18,15 +18,11 @@ pub(crate) const JOIN: &str = "join.js";
 /// What the tool calls the later part, after the word at the app's mark.
 const MADE: &str = "split_later.wasm";
 
-/// Cuts `wasm` and writes the two parts and the script between them into `out`.
+/// Cuts `wasm` and writes the two parts and the script between them into `out`, an empty folder.
 ///
 /// # Errors
 /// When the tool fails, or writes something else than these three.
 pub(crate) fn cut(wasm: &[u8], out: &Path) -> Result<()> {
-    if out.exists() {
-        std::fs::remove_dir_all(out)?;
-    }
-    std::fs::create_dir_all(out)?;
     let (first, link) = (out.join(FIRST), imported());
     let mut options = Options::new(wasm);
     options.output_dir = out;
