@@ -1,5 +1,5 @@
 // Inlined into index.html and run before the first paint: chooses theme, hand and which frame the shell shows,
-// and owns the recovery panel, so that it works when no other file has arrived.
+// asks for the app once that is painted, and owns the recovery panel, so that it works when no other file has arrived.
 (() => {
   const root = document.documentElement;
   const setting = (name) => {
@@ -26,8 +26,32 @@
     document.getElementById('recovery-why').textContent = why || '';
     document.getElementById('recovery-said').focus();
   };
+  // What the app is made of, all at once.
+  const begin = () => {
+    for (const link of document.querySelectorAll('link[data-rel]')) {
+      if (link.dataset.rel !== 'start') {
+        link.rel = link.dataset.rel;
+        continue;
+      }
+      const start = document.createElement('script');
+      start.type = 'module';
+      start.src = link.href;
+      document.head.append(start);
+    }
+  };
+  // The frame after the first one; a page in the background has no frames and does not wait for them.
+  const painted = (then) => {
+    let due = true;
+    const once = () => {
+      if (due) then();
+      due = false;
+    };
+    requestAnimationFrame(() => requestAnimationFrame(once));
+    setTimeout(once, 200);
+  };
   dress();
   frame();
+  addEventListener('DOMContentLoaded', () => painted(begin));
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', dress);
   addEventListener('tussock-theme', dress);
   addEventListener('storage', dress);
