@@ -20,7 +20,7 @@ test('the first screen can be read before the wasm has come', async ({ hands, pa
   expect(first.length, 'the sentence says something').toBeGreaterThan(0);
   await hands.see(link('Start'));
   await hands.see(link('Example yard'));
-  expect(asked, 'the wasm was asked for and held back').toBeGreaterThan(0);
+  await expect.poll(() => asked, { message: 'the wasm was asked for and held back' }).toBeGreaterThan(0);
 
   letThrough();
   await hands.tap(link('Start'));

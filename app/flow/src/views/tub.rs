@@ -13,7 +13,7 @@ use tussock_core::soak::{
     sugar_loss, timeline,
 };
 use tussock_core::sources::RecordId;
-use tussock_core::units::{AsFed, Instant, LocalTime};
+use tussock_core::units::{AsFed, Instant, LocalDate, LocalTime};
 
 /// A step that was logged.
 #[derive(Clone, Debug, PartialEq)]
@@ -295,8 +295,8 @@ pub struct Wanted {
     pub name: String,
     /// The job, when one is planned.
     pub job: Option<Key>,
-    /// The visit its hay is hung at.
-    pub visit: Option<LocalTime>,
+    /// The day and the visit its hay is hung at.
+    pub visit: Option<(LocalDate, LocalTime)>,
     /// The lot that is planned.
     pub lot: Option<LotId>,
     /// How much.
@@ -316,7 +316,7 @@ pub fn wanted(shelf: &Shelf, today: &Today, yard: &About) -> Vec<Wanted> {
             key: job.key.to_string(),
             about: about(&job.subject),
             name: job.name.clone(),
-            visit: job.visit.map(|visit| visit.time),
+            visit: job.visit.map(|visit| (visit.day, visit.time)),
             lot: job.lot.clone(),
             amount: job.amount,
             recipe: plan_on(

@@ -65,6 +65,8 @@ pub trait UnitWords {
     fn time_at(&self, at: Instant, zone: &dyn Zone) -> String;
     /// An instant with its day where that is not today: "Tue 5 May 07:05".
     fn moment(&self, at: Instant, today: LocalDate, zone: &dyn Zone) -> String;
+    /// A time on the round, short: "07:05" today, "Thu 07:05" in the six days after, else its day.
+    fn due(&self, date: LocalDate, time: LocalTime, today: LocalDate) -> String;
     /// A day: "5 May 2026".
     fn date(&self, date: LocalDate) -> String;
     /// A day with its weekday, without the year: "Tue 5 May".

@@ -10,6 +10,7 @@ use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::LotId;
 use tussock_core::soak::{Liquor, Recipe, Water};
+use tussock_core::units::LocalDate;
 use tussock_core::units::parse::MassUnit;
 use tussock_flow::routes::Route;
 use tussock_flow::views::tub::Wanted;
@@ -76,12 +77,16 @@ pub fn NewTub() -> impl IntoView {
 /// For whom.
 fn whose_keys(begin: &Begin) -> AnyView {
     let (words, begin) = (English::default(), *begin);
+    let today = begin
+        .work
+        .now
+        .with(|now| now.as_ref().map(|(_, today)| today.day));
     let offers = begin
         .everyone
         .get()
         .into_iter()
         .map(|wanted| {
-            let second = planned(&wanted);
+            let second = planned(&wanted, today);
             let word = if wanted.name.is_empty() {
                 words.for_the_yard().to_owned()
             } else {
@@ -200,10 +205,12 @@ fn tub_keys(begin: &Begin) -> AnyView {
 }
 
 /// What is planned for somebody, as a second line.
-fn planned(wanted: &Wanted) -> String {
+fn planned(wanted: &Wanted, today: Option<LocalDate>) -> String {
     let words = English::default();
     let amount = wanted.amount.map(|amount| words.feed(amount));
-    let time = wanted.visit.map(|time| words.time(time));
+    let time = wanted
+        .visit
+        .map(|(day, time)| words.due(day, time, today.unwrap_or(day)));
     [time, amount]
         .into_iter()
         .flatten()

@@ -136,11 +136,7 @@ impl RoundWords for English {
             return "now".to_owned();
         }
         let local = zone.to_local(job.due);
-        if local.date == today {
-            self.time(local.time)
-        } else {
-            self.day(local.date)
-        }
+        self.due(local.date, local.time, today)
     }
     fn tick(&self, job: &Job) -> String {
         format!(

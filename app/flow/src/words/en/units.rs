@@ -227,21 +227,20 @@ impl UnitWords for English {
         }
     }
 
+    fn due(&self, date: LocalDate, time: LocalTime, today: LocalDate) -> String {
+        match date.signed_duration_since(today).num_days() {
+            0 => self.time(time),
+            1..=6 => format!("{} {}", weekday(date), self.time(time)),
+            _ => self.day(date),
+        }
+    }
+
     fn date(&self, date: LocalDate) -> String {
         format!("{} {} {}", date.day(), month(date), date.year())
     }
 
     fn day(&self, date: LocalDate) -> String {
-        let weekday = match date.weekday() {
-            Weekday::Mon => "Mon",
-            Weekday::Tue => "Tue",
-            Weekday::Wed => "Wed",
-            Weekday::Thu => "Thu",
-            Weekday::Fri => "Fri",
-            Weekday::Sat => "Sat",
-            Weekday::Sun => "Sun",
-        };
-        format!("{weekday} {} {}", date.day(), month(date))
+        format!("{} {} {}", weekday(date), date.day(), month(date))
     }
 
     fn money(&self, money: Money) -> String {
@@ -356,6 +355,19 @@ impl UnitWords for English {
             ),
             MoneyError::TooLarge => "The sum is too large to hold: check the prices".to_owned(),
         }
+    }
+}
+
+/// The short name of a weekday.
+fn weekday(date: LocalDate) -> &'static str {
+    match date.weekday() {
+        Weekday::Mon => "Mon",
+        Weekday::Tue => "Tue",
+        Weekday::Wed => "Wed",
+        Weekday::Thu => "Thu",
+        Weekday::Fri => "Fri",
+        Weekday::Sat => "Sat",
+        Weekday::Sun => "Sun",
     }
 }
 

@@ -97,6 +97,13 @@ fn times_read_as_on_the_wall() {
         say.moment(five, "1970-01-02".parse().unwrap(), &East),
         "Thu 1 Jan 07:05"
     );
+    let seven = LocalTime::from_hms_opt(7, 0, 0).unwrap();
+    let due = |day: &str| say.due(day.parse().unwrap(), seven, "2026-05-05".parse().unwrap());
+    assert_eq!(due("2026-05-05"), "07:00");
+    assert_eq!(due("2026-05-06"), "Wed 07:00");
+    assert_eq!(due("2026-05-11"), "Mon 07:00");
+    assert_eq!(due("2026-05-12"), "Tue 12 May");
+    assert_eq!(due("2026-05-04"), "Mon 4 May");
     assert_eq!(say.date("2026-12-31".parse().unwrap()), "31 Dec 2026");
 }
 
