@@ -1,4 +1,4 @@
-/** Makes the disk refuse: the next write of a page is aborted as a full disk aborts it, after every request succeeded. */
+/** Makes the disk refuse: a write is aborted as a full disk aborts it, after every request succeeded; or there is none at all. */
 import type { BrowserContext, Page } from '@playwright/test';
 
 interface Armed {
@@ -39,5 +39,12 @@ export async function canRefuse(context: BrowserContext): Promise<void> {
 export async function refuseNextWrite(page: Page): Promise<void> {
   await page.evaluate(() => {
     (window as unknown as Armed).walkAbortNextWrite = true;
+  });
+}
+
+/** A window without IndexedDB, as some browsers open in private; call it before the page opens. */
+export async function hasNoDisk(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'indexedDB', { configurable: true, value: undefined });
   });
 }

@@ -1,5 +1,5 @@
-/** What every screen has in common: the one sentence it opens with. */
-import { expect } from '@playwright/test';
+/** What every screen has in common: the one sentence it opens with, and keys that forgive cold fingers. */
+import { expect, type Page } from '@playwright/test';
 import { type Hands, sentence } from '../hands/hands.ts';
 
 /** What stands in the sentence's place while the disk is read. */
@@ -18,4 +18,10 @@ export async function readSentence(hands: Hands, after?: string): Promise<string
     )
     .toBe(true);
   return said;
+}
+
+/** A key takes no second press within 0.6 s, for cold fingers stutter; a person reads before pressing again. */
+export async function readBeforeAgain(page: Page): Promise<void> {
+  const told = await page.evaluate(() => performance.now());
+  await expect.poll(async () => (await page.evaluate(() => performance.now())) - told).toBeGreaterThan(600);
 }

@@ -6,7 +6,9 @@ use tussock_core::safety::Plan;
 use tussock_flow::views::plan::{
     Accepted, Told, besides, decision, reasons, sources, stands_in, tags,
 };
-use tussock_flow::words::{DayWords, English, PlanScreenWords, PlanWords, Said, UnitWords};
+use tussock_flow::words::{
+    AnimalWords, DayWords, English, PlanScreenWords, PlanWords, Said, UnitWords,
+};
 
 /// The plan, under its decision. `records` is how many it is made from, `in_use` is the line on the plan that was accepted, `visits` the visits that stand in.
 pub(super) fn allowed_view(
@@ -18,6 +20,7 @@ pub(super) fn allowed_view(
     let words = English::default();
     view! {
         <Sentence said=decision(plan.planned(), &words) />
+        {vets_words(plan, words)}
         {in_use}
         {body(plan, records, visits, cautions(plan, words), words)}
     }
@@ -60,6 +63,7 @@ pub(super) fn followed_view(
         <Sentence said=words.follows(&words.feed(followed.hay()), followed.soaks()) />
         <Caution said=words.differs_until(&words.day(followed.review)) />
         {cautions(plan, words)}
+        {vets_words(plan, words)}
         <p class="soft">{words.in_use(&words.day(followed.from), &words.day(followed.review))}</p>
         <h2>{words.plan_in_use()}</h2>
         <Rows name=words.plan_in_use()>{rows}</Rows>
@@ -81,6 +85,16 @@ fn beside(soaked: bool, words: English) -> &'static str {
     } else {
         words.hay_in_the_net()
     }
+}
+
+/// The vets' words that hold: each stands on the plan until it ends, whether the plan needed it or not.
+fn vets_words(plan: &Plan, words: English) -> AnyView {
+    plan.planned()
+        .words
+        .iter()
+        .map(|word| view! { <p>{words.vet_word(word)}</p> })
+        .collect_view()
+        .into_any()
 }
 
 /// What must be known beside a plan and stands in none of its tags.

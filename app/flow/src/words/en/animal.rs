@@ -300,11 +300,14 @@ impl AnimalWords for English {
     }
 
     fn vet_word(&self, word: &VetWord) -> String {
+        let practice = match word.practice.as_str() {
+            "" => String::new(),
+            practice => format!(", {practice}"),
+        };
         format!(
-            "{}: {}, {}, holds until {}",
+            "{}: {}{practice}, holds until {}",
             self.vet_permit(word.permit),
             word.vet,
-            word.practice,
             self.date(word.expires)
         )
     }
