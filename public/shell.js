@@ -26,19 +26,7 @@
     document.getElementById('recovery-why').textContent = why || '';
     document.getElementById('recovery-said').focus();
   };
-  // What the app is made of, all at once.
-  const begin = () => {
-    for (const link of document.querySelectorAll('link[data-rel]')) {
-      if (link.dataset.rel !== 'start') {
-        link.rel = link.dataset.rel;
-        continue;
-      }
-      const start = document.createElement('script');
-      start.type = 'module';
-      start.src = link.href;
-      document.head.append(start);
-    }
-  };
+  const begin = () => document.head.append(document.getElementById('app-files').content);
   // The frame after the first one; a page in the background has no frames and does not wait for them.
   const painted = (then) => {
     let due = true;

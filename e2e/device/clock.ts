@@ -5,6 +5,9 @@
  */
 import type { Page } from '@playwright/test';
 
+/** A Tuesday in May, a quarter to six by summer time: both nets of the day are still to weigh. */
+export const dawn = new Date('2026-05-05T04:45:00Z');
+
 /** Sets the wall clock and lets the page notice that it is being looked at again. */
 export async function wakeAt(page: Page, instant: Date | string): Promise<void> {
   await page.clock.setSystemTime(instant);

@@ -47,3 +47,10 @@ export async function takePlan(hands: Hands): Promise<string> {
   await hands.see(sentence(/give or take/));
   return decision;
 }
+
+/** A cold start at the six answers, to a plan that is taken. */
+export async function haveAPlan(hands: Hands, answers: Answers = bramble): Promise<void> {
+  await hands.open('#/start');
+  await answer(hands, answers);
+  await takePlan(hands);
+}

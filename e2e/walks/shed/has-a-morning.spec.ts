@@ -3,15 +3,12 @@
  * and what is left in the net thrown away twelve hours after it was first wet.
  */
 import { records } from '../../device/database.ts';
-import { sleepFor, wakeAt } from '../../device/clock.ts';
+import { dawn, sleepFor, wakeAt } from '../../device/clock.ts';
 import { firstVisitIsOver } from '../../device/worker.ts';
 import { button, field, link, sentence, words } from '../../hands/hands.ts';
 import { answer, bramble, takePlan } from '../../models/start.ts';
 import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
-
-/** A Tuesday in May, a quarter to six by summer time. */
-const dawn = new Date('2026-05-05T04:45:00Z');
 
 /** "at 06:45. It is 05:45." under the large figures. */
 const byTheClock = words(/^at \d\d:\d\d\. It is \d\d:\d\d\.$/);

@@ -1,21 +1,16 @@
 /** What is not done every day: other times, a laboratory report, a second phone at the same tub, a window that keeps nothing. */
-import { wakeAt } from '../../device/clock.ts';
+import { dawn, wakeAt } from '../../device/clock.ts';
 import { records } from '../../device/database.ts';
 import { hasNoDisk } from '../../device/faults.ts';
 import { button, choice, field, link, sentence, words } from '../../hands/hands.ts';
 import { PlaywrightHands } from '../../hands/playwright.ts';
 import { readBeforeAgain, readSentence } from '../../models/screen.ts';
-import { answer, bramble, takePlan } from '../../models/start.ts';
+import { haveAPlan } from '../../models/start.ts';
 import { expect, test } from '../../walk.ts';
-
-/** A Tuesday in May, a quarter to six by summer time. */
-const dawn = new Date('2026-05-05T04:45:00Z');
 
 test('a third visit is added, and a time that is none is told by its name', async ({ hands, page, holds }) => {
   await wakeAt(page, dawn);
-  await hands.open('#/start');
-  await answer(hands, bramble);
-  await takePlan(hands);
+  await haveAPlan(hands);
   await hands.open('#/shed/visits');
   await hands.see(sentence('When somebody comes'));
   expect(await hands.see(field('Visit 1'))).toBe('07:00');
@@ -35,9 +30,7 @@ test('a third visit is added, and a time that is none is told by its name', asyn
 });
 
 test('a laboratory report proves a hay', async ({ hands, page }) => {
-  await hands.open('#/start');
-  await answer(hands, bramble);
-  await takePlan(hands);
+  await haveAPlan(hands);
   await hands.open('#/shed');
   await hands.tap(link(/^Grass hay/));
   expect(await readSentence(hands)).toMatch(/not proven/);
@@ -57,9 +50,7 @@ test('a laboratory report proves a hay', async ({ hands, page }) => {
 
 test('a tub that is lifted out on one screen is lifted out on the other', async ({ hands, page, context, host }) => {
   await wakeAt(page, dawn);
-  await hands.open('#/start');
-  await answer(hands, bramble);
-  await takePlan(hands);
+  await haveAPlan(hands);
   await hands.open('#/shed/tub/new');
   await hands.tap(button('Start the soak'));
   await hands.see(words('Lift out in'));
