@@ -201,20 +201,6 @@ fn every_word_for_health_is_there() {
                 written: None,
             }));
         }
-        // A word may come without a practice; no second comma stands for it.
-        assert_eq!(
-            say.vet_word(&VetWord {
-                animal: AnimalId("a".into()),
-                permit: VetPermit::Work,
-                vet: "A vet".into(),
-                practice: String::new(),
-                given: day(),
-                how: String::new(),
-                expires: "2026-12-31".parse().unwrap(),
-                written: None,
-            }),
-            "Work: A vet, holds until 31 Dec 2026"
-        );
         for scope in every![VetScope::LowestLevel => VetScope::LowestLevel, VetScope::Work => VetScope::Work, VetScope::ReturnToGrass => VetScope::ReturnToGrass]
         {
             check(say.vet_scope(scope));

@@ -1,7 +1,8 @@
 //! Records, marks and citations.
 
 use super::{check, every, tongues};
-use crate::words::{LogWords, SourceWords};
+use crate::words::{AnimalWords, English, LogWords, SourceWords};
+use tussock_core::animal::{AnimalId, VetPermit, VetWord};
 use tussock_core::assess::AssessError;
 use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Place, Problem, Shape};
@@ -190,4 +191,20 @@ fn every_constant_of_the_core_says_where_it_is_from() {
     ] {
         check(&say.source(&source).unwrap());
     }
+}
+
+#[test]
+fn a_vets_word_may_come_without_a_practice() {
+    let word = VetWord {
+        animal: AnimalId("a".into()),
+        permit: VetPermit::Work,
+        vet: "A vet".into(),
+        practice: String::new(),
+        given: "2026-11-05".parse().unwrap(),
+        how: String::new(),
+        expires: "2026-12-31".parse().unwrap(),
+        written: None,
+    };
+    let said = English::default().vet_word(&word);
+    assert_eq!(said, "Work: A vet, holds until 31 Dec 2026");
 }
