@@ -4,6 +4,7 @@
 //! `core/examples/plan.rs` says of each case.
 
 use std::path::{Path, PathBuf};
+use std::process::Command;
 
 use anyhow::{Context as _, Result, bail};
 use wasm_bindgen_cli_support::Bindgen;
@@ -30,23 +31,28 @@ pub(crate) fn prepare(folders: &Folders, compiler: &Compiler) -> Result<PathBuf>
     if names.is_empty() {
         bail!("there is no case in {}", dir.display());
     }
+    let command = command(compiler)?;
     for name in names {
-        let mut command = compiler.native("run");
-        command
-            .current_dir(&folders.root)
-            .args([
-                "--locked",
-                "--quiet",
-                "--package",
-                "tussock-core",
-                "--example",
-                "plan",
-                "--",
-            ])
-            .arg(dir.join(&name));
+        let mut command = Command::new(&command);
+        command.arg(dir.join(&name));
         write(&out.join(&name), run::read(&mut command)?.as_bytes())?;
     }
     Ok(out)
+}
+
+/// The command that answers a case. It is built with the workspace, as the tests were: alone it would take other
+/// features of its dependencies and build them a second time.
+fn command(compiler: &Compiler) -> Result<PathBuf> {
+    let mut cargo = compiler.native("build");
+    run::must(cargo.args([
+        "--locked",
+        "--workspace",
+        "--exclude",
+        "xtask",
+        "--example",
+        "plan",
+    ]))?;
+    Ok(compiler.target.join("debug/examples/plan"))
 }
 
 fn page(compiler: &Compiler, out: &Path) -> Result<()> {
