@@ -6,7 +6,7 @@ use crate::shelf::Shelf;
 use crate::views::shed::Standing;
 use tussock_core::animal::{AnimalId, GroupId, TubId};
 use tussock_core::log::{Due, Kind, Record, Subject as About};
-use tussock_core::round::{Job, JobKind, JobState, Key, Round, Subject, Visit, Waits};
+use tussock_core::round::{Job, JobKind, JobState, Key, Round, Subject, Summary, Visit, Waits};
 use tussock_core::safety::Refusal;
 use tussock_core::units::{Instant, LocalDate, Span, Zone};
 
@@ -93,6 +93,24 @@ pub fn today(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Today {
 }
 
 impl Today {
+    /// The jobs that are called for today, and those that come after midnight, each in the order of the round.
+    pub fn parted(&self, zone: &impl Zone) -> [Vec<Job>; 2] {
+        let comes =
+            |job: &Job| job.state == JobState::Later && self.day < zone.to_local(job.due).date;
+        let (after, today) = self.round.jobs.iter().cloned().partition(comes);
+        [today, after]
+    }
+
+    /// How many jobs there are today; what comes after midnight is not counted.
+    pub fn summary(&self, zone: &impl Zone) -> Summary {
+        let [_, after] = self.parted(zone);
+        let all = self.round.summary();
+        Summary {
+            later: all.later.saturating_sub(after.len()),
+            ..all
+        }
+    }
+
     /// The first job that is late or due.
     pub fn first(&self) -> Option<&Job> {
         self.round

@@ -37,6 +37,8 @@ pub trait RoundWords {
     fn open_next(&self, job: &Job) -> String;
     /// The primary action when nothing is planned.
     fn to_the_horses(&self) -> &'static str;
+    /// What comes after midnight: "12 tomorrow, from Wed 05:45".
+    fn after_midnight(&self, count: usize, first: &str) -> String;
     /// "4 done today".
     fn done_today(&self, count: usize) -> String;
     /// Everything of this visit as planned.

@@ -51,7 +51,7 @@ pub fn Round() -> impl IntoView {
     };
     let summary = Memo::new(move |_| {
         work.now
-            .with(|now| now.as_ref().map(|(_, today)| today.round.summary()))
+            .with(|now| now.as_ref().map(|(_, today)| today.summary(&DeviceZone)))
     });
     let said = move || match summary.get() {
         None => words.opening().to_owned(),
@@ -60,12 +60,23 @@ pub fn Round() -> impl IntoView {
     let jobs = Memo::new(move |_| {
         work.now.with(|now| {
             now.as_ref()
-                .map(|(_, today)| (today.round.jobs.clone(), today.day))
+                .map(|(_, today)| (today.parted(&DeviceZone), today.day))
         })
     });
     let tags = move || {
-        let (jobs, day) = jobs.get()?;
-        Some(jobs.into_iter().map(|job| at.tag(&job, day)).collect_view())
+        let ([today, _], day) = jobs.get()?;
+        Some(at.tags(today, day))
+    };
+    let after = move || {
+        let ([_, after], day) = jobs.get()?;
+        let first = words.job_time(after.first()?, day, &DeviceZone);
+        let says = words.after_midnight(after.len(), &first);
+        Some(view! {
+            <details class="numbers">
+                <summary>{says.clone()}</summary>
+                <Cord name=says.clone()>{at.tags(after, day)}</Cord>
+            </details>
+        })
     };
     // The first job that is due; when none is, the next one, which is only opened.
     let first = Memo::new(move |_| {
@@ -127,12 +138,19 @@ pub fn Round() -> impl IntoView {
             {work.waiting(None)}
             {move || at.away()}
             <Cord name=words.jobs()>{tags}</Cord>
+            {after}
             {move || at.done()}
         </Frame>
     }
 }
 
 impl AtRound {
+    fn tags(self, jobs: Vec<Job>, day: LocalDate) -> impl IntoView {
+        jobs.into_iter()
+            .map(|job| self.tag(&job, day))
+            .collect_view()
+    }
+
     fn tag(self, job: &Job, day: LocalDate) -> AnyView {
         let words = English::default();
         let tick = ticks(job).then(|| Tick {

@@ -45,6 +45,25 @@ fn all_as_planned_answers_a_visit_and_leaves_what_must_be_seen() {
 }
 
 #[test]
+fn what_comes_after_midnight_stands_apart_and_is_not_counted() {
+    let yard_of = bramble();
+    let today = yard_of.today(at(5, "05:50:00"));
+    let [now, after] = today.parted(&zone());
+    assert!(
+        now.iter()
+            .all(|job| zone().to_local(job.due).date == today.day)
+    );
+    assert!(!after.is_empty());
+    assert_eq!(now.len() + after.len(), today.round.jobs.len());
+    let counted = today.summary(&zone());
+    assert_eq!(counted.late + counted.due + counted.later, now.len());
+    // Late in the evening nothing more comes today, and tomorrow's first job is still there to open.
+    let late = yard_of.today(at(5, "23:30:00"));
+    assert_eq!(late.summary(&zone()).later, 0);
+    assert!(!late.parted(&zone())[1].is_empty());
+}
+
+#[test]
 fn days_away_are_one_card_with_one_answer() {
     let mut yard_of = bramble();
     let now = at(9, "06:00:00");

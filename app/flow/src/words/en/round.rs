@@ -173,6 +173,9 @@ impl RoundWords for English {
     fn to_the_horses(&self) -> &'static str {
         "See the horses"
     }
+    fn after_midnight(&self, count: usize, first: &str) -> String {
+        format!("{count} tomorrow, from {first}")
+    }
     fn done_today(&self, count: usize) -> String {
         format!("{count} done today")
     }
