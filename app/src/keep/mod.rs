@@ -7,6 +7,7 @@
 mod memory;
 mod raw;
 mod tabs;
+mod transaction;
 mod wait;
 
 use memory::Memory;
@@ -99,12 +100,21 @@ impl Keep {
         let raw = open(name, &lost).await?;
         let told = Told::default();
         let tabs = tabs::Tabs::open(name, told.clone());
+        let store = Rc::new(Store::Disk {
+            name: name.to_owned(),
+            raw: RefCell::new(Some(raw)),
+            lost,
+        });
+        let left = Rc::downgrade(&store);
+        transaction::on_leaving(move || {
+            if let Some(Store::Disk { raw, .. }) = left.upgrade().as_deref()
+                && let Some(raw) = raw.borrow_mut().take()
+            {
+                raw.close();
+            }
+        });
         Ok(Self {
-            store: Rc::new(Store::Disk {
-                name: name.to_owned(),
-                raw: RefCell::new(Some(raw)),
-                lost,
-            }),
+            store,
             told,
             tabs: Rc::new(tabs),
         })

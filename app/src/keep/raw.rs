@@ -1,9 +1,10 @@
 //! IndexedDB through web-sys, and nothing else: open with upgrade steps, write one batch, read a bounded range.
 //!
 //! All puts of a batch are issued without an await between them, and "saved" means the transaction's `complete`
-//! event. What a person typed is written with strict durability, which web-sys does not bind: see [`Transact`].
+//! event. What a person typed is written with strict durability, which web-sys does not bind: see [`Held`].
 
 use super::KeepError;
+use super::transaction::Held;
 use super::wait::{answered, completed, failing, opened};
 use js_sys::{Array, Object, Promise, Reflect};
 use tussock_flow::rows::{Range, Row, Writes};
@@ -11,7 +12,7 @@ use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
     IdbCursorDirection, IdbCursorWithValue, IdbDatabase, IdbIndexParameters, IdbKeyRange,
-    IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest, IdbTransaction,
+    IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest,
 };
 
 /// The version of the database's shape. A record's own version is apart from it.
@@ -22,21 +23,6 @@ const DRAFTS: &str = "drafts";
 const META: &str = "meta";
 const BY_KIND: &str = "by_kind";
 const BY_SUBJECT: &str = "by_subject";
-
-#[wasm_bindgen]
-extern "C" {
-    /// The one call web-sys lacks: a transaction with a durability.
-    #[wasm_bindgen(extends = IdbDatabase)]
-    type Transact;
-
-    #[wasm_bindgen(method, catch, js_name = transaction)]
-    fn transact(
-        this: &Transact,
-        names: &Array,
-        mode: &str,
-        options: &JsValue,
-    ) -> Result<IdbTransaction, JsValue>;
-}
 
 /// An open database.
 #[derive(Clone)]
@@ -213,6 +199,8 @@ impl Raw {
         transaction
             .object_store(DRAFTS)
             .and_then(|drafts| issue(&drafts))
+            // Ended at once: what was typed last is kept even when the page is left this moment.
+            .and_then(|()| transaction.end_now())
             .map_err(KeepError::of)?;
         JsFuture::from(done)
             .await
@@ -265,19 +253,11 @@ impl Raw {
         Ok(text(&answered(&request).await?, field))
     }
 
-    fn transaction(
-        &self,
-        stores: &[&str],
-        mode: &str,
-        strict: bool,
-    ) -> Result<IdbTransaction, KeepError> {
+    fn transaction(&self, stores: &[&str], mode: &str, strict: bool) -> Result<Held, KeepError> {
         let names: Array = stores.iter().map(|name| JsValue::from_str(name)).collect();
         let durability = if strict { "strict" } else { "relaxed" };
         let options = object(&[("durability", durability.into())]).map_err(KeepError::of)?;
-        let database: &Transact = self.0.unchecked_ref();
-        database
-            .transact(&names, mode, &options)
-            .map_err(KeepError::of)
+        Held::begin(&self.0, &names, mode, &options).map_err(KeepError::of)
     }
 }
 
