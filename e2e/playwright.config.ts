@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 import { join } from 'node:path';
 import { launch, phone } from './house/phone.ts';
-import { demandSettings, everything, out } from './house/settings.ts';
+import { demandSettings, engines, everything, out } from './house/settings.ts';
 import type { Place } from './walk.ts';
 
 demandSettings();
@@ -28,11 +28,13 @@ export default defineConfig<Place>({
     trace: 'retain-on-failure',
   },
   projects: [
-    { name: 'phone', use: { at: '/' } },
+    { name: 'phone', use: { at: '/' }, testIgnore: '**/engines/**' },
     {
       name: 'sub-path',
       use: { at: '/sub/path/' },
+      testIgnore: '**/engines/**',
       ...(everything ? {} : { testMatch: '**/delivery/**' }),
     },
+    ...engines.map((engine) => ({ name: engine, testMatch: '**/engines/**', use: { at: '/', engine } })),
   ],
 });

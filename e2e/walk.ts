@@ -8,9 +8,12 @@ import { join } from 'node:path';
 import { holdsUp, type ScreenOptions } from './checks/screen.ts';
 import { type Opened, watchTransactions } from './device/durability.ts';
 import { Pocket } from './device/pocket.ts';
+import { DrivenHands } from './engines/driven.ts';
+import { start } from './engines/engine.ts';
 import type { Hands } from './hands/hands.ts';
 import { PlaywrightHands } from './hands/playwright.ts';
 import { Host } from './host/host.ts';
+import type { EngineName } from './house/settings.ts';
 import { Watch } from './watch/watch.ts';
 
 export { expect };
@@ -19,6 +22,8 @@ export { expect };
 export interface Place {
   /** The path the app is hosted under; begins and ends with a slash. */
   at: string;
+  /** The engine that `elsewhere` is. */
+  engine: EngineName | undefined;
 }
 
 /** The phone whose storage outlives its browser, with hands for whatever page it shows. */
@@ -45,6 +50,8 @@ export interface Walk {
   hands: Hands;
   /** A phone that can be put away, taken out again, or killed. */
   pocket: KeptPhone;
+  /** Hands on another engine, which begins empty: those of `hands` have a phone of their own. */
+  elsewhere: Hands;
   /** Transactions that the fresh phone's pages opened. */
   transactions: readonly Opened[];
   /** Asks of the screen in sight all that is asked of every screen, and keeps its pictures. */
@@ -54,6 +61,7 @@ export interface Walk {
 /** The test function of the walks. */
 export const test = base.extend<Place & Walk>({
   at: ['/', { option: true }],
+  engine: [undefined, { option: true }],
 
   host: async ({ at }, use) => {
     const host = await Host.open(at);
@@ -98,6 +106,17 @@ export const test = base.extend<Place & Walk>({
       transactions: () => seen.flat(),
     });
     await pocket.throwAway();
+  },
+
+  elsewhere: async ({ engine, host }, use) => {
+    if (engine === undefined) throw new Error('this walk is for the projects that name an engine');
+    const started = await start(engine);
+    try {
+      await use(new DrivenHands(started.driver, () => host.home));
+      expect(started.faults(), 'the walk was clean').toEqual([]);
+    } finally {
+      await started.end();
+    }
   },
 
   holds: async ({ page, hands }, use) => {

@@ -12,6 +12,7 @@ mod compiler;
 mod cut;
 mod debian;
 mod dist;
+mod engines;
 mod folders;
 mod host;
 mod lint;

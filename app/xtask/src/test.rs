@@ -10,7 +10,7 @@ use crate::folders::Folders;
 use crate::node::Node;
 use crate::progress::Steps;
 use crate::tally::{Tally, of_cargo, of_walks};
-use crate::{budget, cases, chromium, dist, lint, pave, purity, run};
+use crate::{budget, cases, chromium, dist, engines, lint, pave, purity, run};
 
 /// Asks the tests for their long loops.
 const LONG: &str = "TUSSOCK_ALL";
@@ -80,6 +80,7 @@ fn browser(
         ]))
     })?;
     let chromium = steps.run("browser", || chromium::find(folders, &node))?;
+    let engines = steps.run("other engines", engines::find)?;
     steps.run("browser tests", || {
         let mut walks = script(&["node_modules/@playwright/test/cli.js", "test"]);
         loops(&mut walks, all);
@@ -87,6 +88,7 @@ fn browser(
             .env("TUSSOCK_XTASK", &folders.tool)
             .env("TUSSOCK_DIST", dist)
             .env("TUSSOCK_CASES", cases)
+            .env(engines::VARIABLE, engines)
             .env("TUSSOCK_OUT", folders.kept("e2e"))
             .env(chromium::VARIABLE, chromium);
         counted(&mut walks, of_walks)
