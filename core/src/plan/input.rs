@@ -2,12 +2,12 @@
 
 use crate::animal::{Animal, Answer, Risk, SaidOn, Seen, VetFlag, VetScope, VetWord};
 use crate::assess::{ConditionRange, Crest, DatedWeight, Tape};
-use crate::day::{EatingRate, NetKind};
+use crate::day::{EatingRate, NetKind, rate};
 use crate::forage::Lot;
 use crate::limits::WaterWeather;
 use crate::ration::Food;
 use crate::soak::{Air, Recipe};
-use crate::units::{AsFed, Instant, LocalDate, LocalTime, PartOfBody};
+use crate::units::{AsFed, BodyMass, Instant, LocalDate, LocalTime, PartOfBody};
 
 /// A condition score on a day.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -130,8 +130,51 @@ pub struct NetUse {
     pub kind: NetKind,
     /// The most that can hang at one visit, as fed.
     pub most_at_once: Option<AsFed>,
-    /// The animal's own rate, when a net was timed: it always wins.
+    /// The animal's own rate with dry hay, when a net was timed: it always wins.
     pub timed: Option<EatingRate>,
+    /// The same with soaked hay, which is eaten more slowly.
+    pub timed_soaked: Option<EatingRate>,
+    /// It eats at least so much an hour, in kilograms of dry matter, by nets that were found empty.
+    pub at_least: Option<f64>,
+}
+
+/// How much of the forage of a day is soaked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Soaked {
+    /// None of it.
+    None,
+    /// Some of it.
+    Some,
+    /// All of it.
+    All,
+}
+
+impl NetUse {
+    /// How fast the animal eats: its own rate, else the published one, raised to what it is known to eat at least.
+    ///
+    /// Where soaked hay was not timed, its fast end is that of dry hay, which leaves the animal longest without forage, and
+    /// its slow end the slower of the two rates, which leaves soaked hay hanging longest.
+    pub fn rate(&self, body: BodyMass, soaked: Soaked) -> EatingRate {
+        let published = rate(body, self.kind);
+        let slow = published.slow;
+        let dry = self.timed.clone().unwrap_or(published);
+        let dry = match self.at_least {
+            Some(least) => dry.at_least(least),
+            None => dry,
+        };
+        let wet = self.timed_soaked.clone().unwrap_or_else(|| EatingRate {
+            slow: slow.min(dry.slow),
+            ..dry.clone()
+        });
+        match soaked {
+            Soaked::None => dry,
+            Soaked::All => wet,
+            Soaked::Some => EatingRate {
+                slow: wet.slow.min(dry.slow),
+                ..dry
+            },
+        }
+    }
 }
 
 /// How hay is soaked here, when it must be.

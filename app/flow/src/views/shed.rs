@@ -2,7 +2,7 @@
 
 use crate::shelf::Shelf;
 use crate::views::hay;
-use crate::views::nets::{NetsDay, nets_day};
+use crate::views::nets::{NetsDay, nets_day, subjects};
 use crate::views::round::Today;
 use crate::views::tub::{Tub, tub};
 use tussock_core::animal::LotId;
@@ -115,14 +115,6 @@ impl Shed {
 
 /// The shed from the records of [`super::round::needs`].
 pub fn shed(shelf: &Shelf, today: &Today) -> Shed {
-    let mut ids: Vec<(&str, &str)> = today
-        .due
-        .plans
-        .iter()
-        .map(|plan| (plan.name.as_str(), plan.subject.parts().1))
-        .collect();
-    ids.sort_unstable();
-    ids.dedup();
     let mut tubs: Vec<Tub> = today
         .due
         .soaks
@@ -139,9 +131,9 @@ pub fn shed(shelf: &Shelf, today: &Today) -> Shed {
         (next, tub.soak.id.clone())
     });
     Shed {
-        nets: ids
+        nets: subjects(today)
             .into_iter()
-            .filter_map(|(_, id)| nets_day(shelf, today, id, today.day))
+            .filter_map(|id| nets_day(shelf, today, id, today.day))
             .collect(),
         tubs,
         lots: hay::rows(shelf),
