@@ -55,7 +55,6 @@ pub fn key_step() -> AsFed {
 /// A reading after so many steps of a key, to the gram; a minus key never goes below nothing.
 pub fn nudged(reading: AsFed, step: AsFed, steps: i32) -> AsFed {
     let kg = reading.to_kg() + step.to_kg() * f64::from(steps);
-    // numeric: grams, the unit in which a weight of feed is kept
     AsFed::kg((kg.max(0.0) * 1000.0).round() / 1000.0)
 }
 
@@ -64,7 +63,6 @@ pub fn slices_in(by: AsFed, slice: AsFed) -> Option<f64> {
     if slice <= AsFed::ZERO {
         return None;
     }
-    // numeric: halves
     let halves = (by.to_kg() / slice.to_kg() * 2.0).round();
     (0.0 < halves && halves.is_finite()).then_some(halves / 2.0)
 }

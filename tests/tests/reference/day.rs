@@ -62,7 +62,7 @@ fn steady(kg_per_h: f64) -> EatingRate {
 fn longest_gap(i: &Inputs) -> Result<f64, String> {
     let meals = i.number("meals")?;
     let mut visits = Vec::new();
-    let mut hour = 6.0;
+    let mut hour: f64 = 6.0;
     while hour < 30.0 - 1e-9 {
         let seconds = (hour % 24.0 * 3600.0).round();
         #[allow(

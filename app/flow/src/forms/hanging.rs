@@ -80,33 +80,33 @@ pub fn weighed(
 /// The act that writes that a net is eaten up now, and times it where that can be. `found` is that nobody saw the end.
 ///
 /// # Errors
-/// A time or an amount beyond what is stored.
+/// A rate that no animal eats at; a time or an amount beyond what is stored.
 pub fn eaten_up(
     about: &Subject,
     net: &HungNet,
     now: Instant,
     found: bool,
     mut id: impl FnMut() -> String,
-) -> Result<Act, LogError> {
+) -> Result<Act, Wrong> {
     let mut acts = vec![by_eye(about, net, Quarters::None, &id())];
     if let Some(hay) = net.hay.filter(|_| net.can_be_timed())
         && about.kind() == "animal"
     {
-        acts.push(add(
-            about,
-            &id(),
-            Body::NetTimed(NetTimedV1 {
-                hung: Some(net.id.clone()),
-                net: net.net.clone(),
-                net_kind: net.kind,
-                lot: net.lot.clone(),
-                hay: FeedWeight::of(hay, None)?,
-                soaked: net.soaked,
-                from: net.at,
-                to: now,
-                found,
-            }),
-        ));
+        let body = NetTimedV1 {
+            hung: Some(net.id.clone()),
+            net: net.net.clone(),
+            net_kind: net.kind,
+            lot: net.lot.clone(),
+            hay: FeedWeight::of(hay, None)?,
+            soaked: net.soaked,
+            from: net.at,
+            to: now,
+            found,
+        };
+        if let Some(dry) = net.dry {
+            body.timing(dry).says().map_err(Wrong::Day)?;
+        }
+        acts.push(add(about, &id(), Body::NetTimed(body)));
     }
     Ok(Act::All(acts))
 }

@@ -106,18 +106,24 @@ impl Typed {
     pub fn kind(&self) -> NetKind {
         match self.from {
             From::Loose => NetKind::Loose,
-            From::Net => NetKind::of_net(self.hole().ok().flatten().map(|(hole, _)| hole), self.double),
+            From::Net => {
+                let hole = self.hole().ok().flatten();
+                NetKind::of_net(hole.map(|hole| hole.mm.length()), self.double)
+            }
         }
     }
 
-    fn hole(&self) -> Result<Option<(tussock_core::units::Length, String)>, Wrong> {
+    /// As it is stored, to the millimetre: the nets of the trial are sold by the inch.
+    fn hole(&self) -> Result<Option<Distance>, Wrong> {
         let typed = self.hole.trim();
         if typed.is_empty() {
             return Ok(None);
         }
         let hole = length(typed, LengthUnit::Cm).map_err(|error| Wrong::Parse(Field::Hole, error))?;
         HOLE.check(hole.to_cm()).map_err(Wrong::Hole)?;
-        Ok(Some((hole, typed.to_owned())))
+        Distance::of(hole, Some(typed.to_owned()))
+            .map(Some)
+            .map_err(Wrong::Log)
     }
 
     /// The body of the record, laid over what it said before.
@@ -138,9 +144,6 @@ impl Typed {
             From::Loose => None,
             From::Net => note(self.hole(), &mut wrong).flatten(),
         };
-        let hole = hole.and_then(|(hole, typed)| {
-            note(Distance::of(hole, Some(typed)).map_err(Wrong::Log), &mut wrong)
-        });
         // A kind that was said without a hole stays until a hole is measured, or it is said to be single or double.
         let said = before.and_then(|before| before.net_kind).filter(|kind| {
             *kind != NetKind::Loose
@@ -230,16 +233,16 @@ mod tests {
             ("2.5", NetKind::SmallHoles),
             ("1 in", NetKind::SmallHoles),
             ("1.5 in", NetKind::MediumHoles),
-            ("6 in", NetKind::Loose),
+            ("1.75 in", NetKind::MediumHoles),
+            ("6 in", NetKind::LargeHoles),
+            ("7 in", NetKind::Loose),
             ("15", NetKind::LargeHoles),
             ("", NetKind::MediumHoles),
         ] {
             let typed = typed("Blue 1", hole);
             let body = typed.body(None).unwrap();
             assert_eq!(body.eaten_from(), typed.kind(), "{hole}");
-            if hole != "6 in" {
-                assert_eq!(body.eaten_from(), kind, "{hole}");
-            }
+            assert_eq!(body.eaten_from(), kind, "{hole}");
         }
         let double = Typed {
             double: true,

@@ -21,12 +21,10 @@ pub trait NetsWords {
     fn on_scale(&self, stands: OnScale) -> String;
     /// The same, with what to take out or put in counted in slices where their weight is known.
     fn on_scale_in(&self, stands: OnScale, slice: Option<AsFed>) -> String;
-    /// The deviation keys, as a group.
-    fn deviation_keys(&self) -> &'static str;
-    /// A key of them: what it puts in, or takes out.
-    fn step_key(&self, step: AsFed, more: bool) -> String;
-    /// A key of a slice.
-    fn slice_key(&self, more: bool) -> String;
+    /// A plus or minus key, as it is shown and as it is called.
+    fn step_key(&self, step: AsFed, more: bool) -> [String; 2];
+    /// A key of a slice, in the same way.
+    fn slice_key(&self, slice: AsFed, more: bool) -> [String; 2];
     /// The head of a pass over several: whose net, which day where it is another than today, and how many there are.
     fn pass_head(&self, name: &str, nth: usize, of: usize, day: Option<&str>) -> String;
     /// The head of a pass over all.

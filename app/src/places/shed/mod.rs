@@ -2,7 +2,12 @@
 
 mod begin;
 mod hay;
+mod hanging;
 mod hay_form;
+mod keys;
+mod left;
+mod net_form;
+mod net_list;
 mod nets;
 mod new_tub;
 mod place;
@@ -13,7 +18,10 @@ mod visits;
 mod work;
 
 pub use hay::{Hay, NewHay};
-pub use nets::Nets;
+pub use hanging::Hanging;
+pub use net_form::{Net, NewNet};
+pub use net_list::YardNets;
+pub use nets::{Nets, WeighNets};
 pub use new_tub::NewTub;
 pub use place::Shed;
 pub use tub::Tub;

@@ -27,6 +27,7 @@ impl Quarters {
     pub const ALL: [Self; 5] = [Self::None, Self::One, Self::Two, Self::Three, Self::All];
 
     /// The part of the net, 0 to 1.
+    // numeric: quarters
     pub const fn part(self) -> f64 {
         match self {
             Self::None => 0.0,

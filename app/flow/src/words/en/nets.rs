@@ -65,16 +65,17 @@ impl NetsWords for English {
             stands => self.on_scale(stands),
         }
     }
-    fn deviation_keys(&self) -> &'static str {
-        "More or less than the target"
+    fn step_key(&self, step: AsFed, more: bool) -> [String; 2] {
+        let [sign, word] = more_or_less(more);
+        let step = self.feed_tenths(step);
+        let unit = self.mass_unit(self.shown.mass);
+        [format!("{sign}{step}"), format!("{step} {unit} {word}")]
     }
-    fn step_key(&self, step: AsFed, more: bool) -> String {
-        let sign = if more { "+" } else { "\u{2212}" };
-        format!("{sign} {}", self.feed_tenths(step))
-    }
-    fn slice_key(&self, more: bool) -> String {
-        let sign = if more { "+" } else { "\u{2212}" };
-        format!("{sign} {}", self.shown.region.slice)
+    fn slice_key(&self, slice: AsFed, more: bool) -> [String; 2] {
+        let [sign, word] = more_or_less(more);
+        let one = self.shown.region.slice;
+        let shown = format!("{sign}1 {one}");
+        [shown, format!("1 {one} {word}, {}", self.feed(slice))]
     }
     fn pass_head(&self, name: &str, nth: usize, of: usize, day: Option<&str>) -> String {
         let head = self.net_of(name, nth, of);
@@ -212,6 +213,15 @@ impl NetsWords for English {
     }
     fn these_keys(&self) -> &'static str {
         "Keys on the screen"
+    }
+}
+
+/// A sign and a word.
+const fn more_or_less(more: bool) -> [&'static str; 2] {
+    if more {
+        ["+", "more"]
+    } else {
+        ["\u{2212}", "less"]
     }
 }
 
