@@ -35,7 +35,11 @@ pub enum Left {
 ///
 /// # Errors
 /// More than hung, soaked hay weighed as dry.
-pub fn left_part(left: Left, hay: Option<AsFed>, soaked: bool) -> Result<Option<Ends<f64>>, DayError> {
+pub fn left_part(
+    left: Left,
+    hay: Option<AsFed>,
+    soaked: bool,
+) -> Result<Option<Ends<f64>>, DayError> {
     let within = *SCALE_WITHIN;
     let part = match left {
         Left::ByEye { part } => {
@@ -76,7 +80,9 @@ mod tests {
     use super::*;
 
     fn ends(left: Left, hay: f64, soaked: bool) -> [f64; 3] {
-        let part = left_part(left, Some(AsFed::kg(hay)), soaked).unwrap().unwrap();
+        let part = left_part(left, Some(AsFed::kg(hay)), soaked)
+            .unwrap()
+            .unwrap();
         [part.least, part.likely, part.most]
     }
 
@@ -94,7 +100,9 @@ mod tests {
 
     #[test]
     fn dry_hay_goes_by_its_two_weights() {
-        let left = Left::Dry { hay: AsFed::kg(1.0) };
+        let left = Left::Dry {
+            hay: AsFed::kg(1.0),
+        };
         assert!(near(ends(left, 4.0, false), [0.2375, 0.25, 0.2625]));
         assert_eq!(left_part(left, None, false), Ok(None));
         assert_eq!(
@@ -105,7 +113,9 @@ mod tests {
 
     #[test]
     fn soaked_hay_is_never_weighed_as_dry() {
-        let dry = Left::Dry { hay: AsFed::kg(1.0) };
+        let dry = Left::Dry {
+            hay: AsFed::kg(1.0),
+        };
         assert_eq!(
             left_part(dry, Some(AsFed::kg(4.0)), true),
             Err(DayError::WetAsDry)

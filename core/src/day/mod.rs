@@ -27,10 +27,8 @@ mod timing;
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
 pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, lay_out};
-pub use mends::{Mend, mends};
 pub use left::{Left, left_dry, left_part};
+pub use mends::{Mend, mends};
 pub use rate::{EatingRate, EatingTime, NetKind, eating_time, measured_rate, rate};
-pub use scale::{
-    OnScale, hay_in, key_step, nudged, on_scale, reading_for, slices_in, usual_net,
-};
+pub use scale::{OnScale, hay_in, key_step, nudged, on_scale, reading_for, slices_in, usual_net};
 pub use timing::{OwnRate, Timed, Timing, own_rate};

@@ -141,10 +141,7 @@ pub fn eating_time(body: BodyMass, net: NetKind, hay: DryMatter) -> EatingTime {
         at_mean_rate: hours.likely / slowing,
         slowing,
         hours,
-        from: rate
-            .from
-            .constant(&RATE_LOOSE)
-            .constant(&HOURS_LOOSE),
+        from: rate.from.constant(&RATE_LOOSE).constant(&HOURS_LOOSE),
     }
 }
 
@@ -221,7 +218,10 @@ mod tests {
         let small = Some(Length::cm(2.5));
         assert_eq!(NetKind::of_net(small, true), NetKind::DoubleSmall);
         assert_eq!(NetKind::of_net(small, false), NetKind::SmallHoles);
-        assert_eq!(NetKind::of_net(Some(Length::cm(4.4)), true), NetKind::MediumHoles);
+        assert_eq!(
+            NetKind::of_net(Some(Length::cm(4.4)), true),
+            NetKind::MediumHoles
+        );
     }
 
     #[test]

@@ -125,12 +125,18 @@ mod tests {
         for night in [timing(3.0, 5.0, true), timing(4.8, 8.0 + 1e-6, false)] {
             assert!(matches!(night.says(), Ok(Timed::AtLeast { .. })));
         }
-        assert!(matches!(timing(4.8, 8.0, false).says(), Ok(Timed::Rate { .. })));
+        assert!(matches!(
+            timing(4.8, 8.0, false).says(),
+            Ok(Timed::Rate { .. })
+        ));
         assert!(timing(30.0, 1.0, false).says().is_err());
         assert!(timing(3.0, 0.0, false).says().is_err());
         assert!(timing(3.0, -2.0, true).says().is_err());
         let only = own_rate(&[timing(3.0, 12.0, true)]);
-        assert_eq!((only.rate, only.timings, only.at_least), (None, 0, Some(0.25)));
+        assert_eq!(
+            (only.rate, only.timings, only.at_least),
+            (None, 0, Some(0.25))
+        );
     }
 
     #[test]
@@ -158,6 +164,10 @@ mod tests {
         assert!((own.rate.unwrap().likely - 0.6).abs() < 1e-9);
         let own = own_rate(&[timing(3.0, 5.0, false), timing(7.0, 10.0, true)]);
         let rate = own.rate.unwrap();
-        assert!([rate.slow, rate.likely, rate.fast].iter().all(|end| 0.7 - 1e-9 < *end));
+        assert!(
+            [rate.slow, rate.likely, rate.fast]
+                .iter()
+                .all(|end| 0.7 - 1e-9 < *end)
+        );
     }
 }

@@ -185,7 +185,7 @@ fn net(
     animal: &AnimalId,
     recipe: &Recipe,
 ) -> NetUse {
-    let (kind, most_at_once) = kind_and_most(entries, said);
+    let (kind, most_at_once) = kind_and_most(entries, said, animal);
     let [dry, soaked] = own_rates_of(entries, animal, kind, recipe);
     // A net of soaked hay that was found empty says as much of dry hay, which is eaten faster.
     let at_least = [dry.at_least, soaked.at_least].into_iter().flatten();
@@ -201,13 +201,19 @@ fn net(
 fn kind_and_most(
     entries: &[Entry<'_>],
     said: Option<&FeedingV1>,
+    animal: &AnimalId,
 ) -> (NetKind, Option<AsFed>) {
     if let Some(said) = said {
         let most = said.most_at_once.as_ref().map(|most| most.g.as_fed());
         return (said.net_kind, most);
     }
+    // A net that hangs for another animal holds nothing for this one.
+    let others = |entry: &Entry<'_>| {
+        let about = &entry.record.subject;
+        about.kind() == "animal" && about.id() != animal.as_str()
+    };
     let nets = entries.iter().rev().filter_map(|entry| match &entry.body {
-        Body::Net(body) => Some(body),
+        Body::Net(body) if !others(entry) => Some(body),
         _ => None,
     });
     let mut kind = None;

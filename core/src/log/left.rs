@@ -7,7 +7,7 @@ use super::subject::Subject;
 use crate::animal::LotId;
 use crate::day::{DayError, left_dry, left_part};
 use crate::limits::Ends;
-use crate::soak::{Recipe, dry_loss};
+use crate::soak::{Recipe, Water, dry_loss};
 use crate::sources::RecordId;
 use crate::units::{DryMatter, Instant};
 use std::collections::BTreeMap;
@@ -121,14 +121,18 @@ impl Hanging {
             Some((_, Body::NetFilled(filling))) => Some(filling),
             _ => None,
         });
-        let hay = hung.hay.as_ref().or_else(|| filling.map(|filling| &filling.hay));
+        let hay = hung
+            .hay
+            .as_ref()
+            .or_else(|| filling.map(|filling| &filling.hay));
         let hay = hay.map(|hay| hay.g.as_fed());
         let lot = hung
             .lot
             .as_ref()
             .or_else(|| filling.map(|filling| &filling.lot))
             .or(said.lot.as_ref());
-        let lost = lost_in_water(hung, held);
+        let to_soak = filling.is_some_and(|filling| filling.to_soak);
+        let lost = lost_in_water(hung, to_soak, held);
         let dry = hay
             .zip(lot.and_then(|lot| fraction(lot, held)))
             .map(|(hay, dry)| {
@@ -148,21 +152,31 @@ impl Hanging {
     }
 }
 
-/// The part of the dry matter that went with the water; `None` for hay that was not soaked.
-fn lost_in_water(hung: &NetHungV1, held: &Held<'_>) -> Option<Ends<f64>> {
+/// The part of the dry matter that went with the water; `None` for hay that was not soaked. Hay that was to be soaked and
+/// of which nobody logged a soak may be wet or dry: from nothing to what a usual soak takes.
+fn lost_in_water(hung: &NetHungV1, to_soak: bool, held: &Held<'_>) -> Option<Ends<f64>> {
     if hung.not_soaked.is_some() {
         return None;
     }
-    let (_, body) = held.get(hung.soak.as_ref()?)?;
-    let Body::SoakStep(step) = body else {
-        return None;
-    };
-    let SoakStep::Started { start } = &step.happened else {
-        return None;
-    };
-    let usual = Recipe::usual(start.recipe.water);
-    let recipe = start.recipe.recipe().unwrap_or(usual);
-    Some(dry_loss(recipe.soak()).part)
+    let started = hung.soak.as_ref().map(|soak| match held.get(soak) {
+        Some((_, Body::SoakStep(step))) => match &step.happened {
+            SoakStep::Started { start } => Some(start),
+            _ => None,
+        },
+        _ => None,
+    });
+    match started {
+        Some(Some(start)) => {
+            let usual = Recipe::usual(start.recipe.water);
+            let recipe = start.recipe.recipe().unwrap_or(usual);
+            Some(dry_loss(recipe.soak()).part)
+        }
+        None if !to_soak => None,
+        Some(None) | None => {
+            let part = dry_loss(Recipe::usual(Water::TapWinter).soak()).part;
+            Some(Ends { least: 0.0, ..part })
+        }
+    }
 }
 
 fn fraction(lot: &LotId, held: &Held<'_>) -> Option<Ends<f64>> {

@@ -14,7 +14,9 @@ mod documents;
 mod entries;
 
 use documents::{animals, feeding, food, group, lots, person, yard};
-use entries::{conditions, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights};
+use entries::{
+    conditions, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights,
+};
 
 /// A name.
 pub(crate) fn name(text: &str) -> Name {

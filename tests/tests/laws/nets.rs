@@ -22,7 +22,9 @@ fn kinds() -> impl Strategy<Value = NetKind> {
 fn left() -> impl Strategy<Value = Left> {
     prop_oneof![
         (0.0..=1.0).prop_map(|part| Left::ByEye { part }),
-        (0.0..30.0).prop_map(|hay| Left::Dry { hay: AsFed::kg(hay) }),
+        (0.0..30.0).prop_map(|hay| Left::Dry {
+            hay: AsFed::kg(hay)
+        }),
         (0.0..60.0, 0.0..60.0).prop_map(|(left, hung)| Left::Wet {
             left: AsFed::kg(left),
             hung: AsFed::kg(hung),

@@ -80,9 +80,7 @@ impl Typed {
     pub fn of(body: &NetV1) -> Self {
         let weight = |held: &Option<FeedWeight>| {
             held.as_ref().map_or_else(String::new, |held| {
-                held.typed
-                    .clone()
-                    .unwrap_or_else(|| grams(held.g.as_fed()))
+                held.typed.clone().unwrap_or_else(|| grams(held.g.as_fed()))
             })
         };
         Self {
@@ -98,7 +96,9 @@ impl Typed {
                     .clone()
                     .unwrap_or_else(|| format!("{} mm", hole.mm.get()))
             }),
-            double: body.double.unwrap_or(body.net_kind == Some(NetKind::DoubleSmall)),
+            double: body
+                .double
+                .unwrap_or(body.net_kind == Some(NetKind::DoubleSmall)),
         }
     }
 
@@ -119,7 +119,8 @@ impl Typed {
         if typed.is_empty() {
             return Ok(None);
         }
-        let hole = length(typed, LengthUnit::Cm).map_err(|error| Wrong::Parse(Field::Hole, error))?;
+        let hole =
+            length(typed, LengthUnit::Cm).map_err(|error| Wrong::Parse(Field::Hole, error))?;
         HOLE.check(hole.to_cm()).map_err(Wrong::Hole)?;
         Distance::of(hole, Some(typed.to_owned()))
             .map(Some)
@@ -173,7 +174,12 @@ impl Typed {
     ///
     /// # Errors
     /// Every field that is wrong.
-    pub fn act(&self, yard: &Subject, there: Option<&YardNet>, id: &str) -> Result<Act, Vec<Wrong>> {
+    pub fn act(
+        &self,
+        yard: &Subject,
+        there: Option<&YardNet>,
+        id: &str,
+    ) -> Result<Act, Vec<Wrong>> {
         let body = Body::Net(self.body(there.map(|net| &net.body))?);
         Ok(match there {
             Some(net) => Act::Change {
@@ -248,7 +254,10 @@ mod tests {
             double: true,
             ..typed("Blue 1", "2.5")
         };
-        assert_eq!(double.body(None).unwrap().eaten_from(), NetKind::DoubleSmall);
+        assert_eq!(
+            double.body(None).unwrap().eaten_from(),
+            NetKind::DoubleSmall
+        );
     }
 
     #[test]

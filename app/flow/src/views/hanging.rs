@@ -39,7 +39,7 @@ pub struct HungNet {
     pub hay: Option<AsFed>,
     /// Its dry matter, after soaking; `None` when that is not known.
     pub dry: Option<DryMatter>,
-    /// It was soaked.
+    /// It was soaked, or was to be and nobody said that it was not: what is left of it may be wet.
     pub soaked: bool,
     /// How far the hanging is known.
     pub known: Known,
@@ -121,7 +121,12 @@ pub fn hanging(shelf: &Shelf, today: &Today, id: &str, zone: &impl Zone) -> Opti
     let gathered = animal
         .as_ref()
         .and_then(|animal| gather(&records, animal, today.now, zone, &Wish::default()));
-    let mut nets = hung(shelf, today, &about, gathered.as_ref().map(|of| of.net.kind));
+    let mut nets = hung(
+        shelf,
+        today,
+        &about,
+        gathered.as_ref().map(|of| of.net.kind),
+    );
     if let Some(gathered) = &gathered {
         for net in &mut nets {
             let soaked = net.soaked.then_some(&gathered.soaking.recipe);
@@ -209,12 +214,13 @@ fn hung(shelf: &Shelf, today: &Today, about: &About, kind: Option<NetKind>) -> V
             let Body::NetHung(body) = body else {
                 return None;
             };
-            let filling = body.filling.as_ref().and_then(|id| {
-                match Body::read(shelf.get(&id.0)?).ok()? {
-                    Body::NetFilled(filling) => Some(filling),
-                    _ => None,
-                }
-            });
+            let filling =
+                body.filling
+                    .as_ref()
+                    .and_then(|id| match Body::read(shelf.get(&id.0)?).ok()? {
+                        Body::NetFilled(filling) => Some(filling),
+                        _ => None,
+                    });
             let filled = filling.as_ref();
             let net = body.net.clone().or_else(|| filled?.net.clone());
             let there = yard.iter().find(|there| Some(&there.id) == net.as_ref());
@@ -236,7 +242,8 @@ fn hung(shelf: &Shelf, today: &Today, about: &About, kind: Option<NetKind>) -> V
                     .or_else(|| Some(&filled?.hay))
                     .map(|hay| hay.g.as_fed()),
                 dry: None,
-                soaked: body.soak.is_some() && body.not_soaked.is_none(),
+                soaked: body.not_soaked.is_none()
+                    && (body.soak.is_some() || filled.is_some_and(|filled| filled.to_soak)),
                 known: record.known,
             })
         })

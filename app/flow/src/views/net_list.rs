@@ -88,11 +88,20 @@ fn place(shelf: &Shelf, net: &YardNet) -> NetPlace {
             .find(|(_, body)| of(body))
             .map(|(record, body)| (record.clone(), body))
     };
-    let filled = last(&Kind::NetFilled, &|body| {
-        matches!(body, Body::NetFilled(body) if is(&body.net))
-    });
+    let filled = last(
+        &Kind::NetFilled,
+        &|body| matches!(body, Body::NetFilled(body) if is(&body.net)),
+    );
+    // A hanging names the net, or the filling that says which net it was.
+    let fillings: Vec<RecordId> = shelf
+        .bodies(&Kind::NetFilled)
+        .into_iter()
+        .filter(|(_, body)| matches!(body, Body::NetFilled(body) if is(&body.net)))
+        .map(|(record, _)| record.id.clone())
+        .collect();
     let hung = last(&Kind::NetHung, &|body| {
-        matches!(body, Body::NetHung(body) if is(&body.net))
+        matches!(body, Body::NetHung(body) if is(&body.net)
+            || body.filling.as_ref().is_some_and(|filling| fillings.contains(filling)))
     });
     match (filled, hung) {
         (Some((filled, Body::NetFilled(body))), hung)

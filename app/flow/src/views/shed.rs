@@ -1,10 +1,10 @@
 //! The shed: nets to weigh, tubs, hay and the weather of the day.
 
 use crate::shelf::Shelf;
-use crate::views::{hanging, hay};
 use crate::views::nets::{NetsDay, nets_day, subjects};
 use crate::views::round::Today;
 use crate::views::tub::{Tub, tub};
+use crate::views::{hanging, hay};
 use tussock_core::animal::LotId;
 use tussock_core::forage::{ForageClass, Verdict};
 use tussock_core::log::bodies::{Chip, WeatherV1};

@@ -4,8 +4,8 @@ use super::work::Work;
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
 use crate::parts::{
-    ActKey, Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press,
-    Quiet, QuietRow, Sentence, WideKey,
+    ActKey, Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer,
+    Press, Quiet, QuietRow, Sentence, WideKey,
 };
 use crate::places::{Saving, Unread};
 use crate::world::World;
@@ -17,9 +17,7 @@ use tussock_core::units::parse::MassUnit;
 use tussock_flow::forms::hanging::Wrong;
 use tussock_flow::routes::Route;
 use tussock_flow::views::hanging::{Hanging as View, HungNet, hanging};
-use tussock_flow::words::{
-    English, HangingWords, HorsesWords, ShedWords, TubWords, UnitWords,
-};
+use tussock_flow::words::{English, HangingWords, HorsesWords, ShedWords, TubWords, UnitWords};
 
 /// What the parts of this screen share.
 #[derive(Clone, Copy)]
@@ -154,8 +152,7 @@ impl AtNets {
                 Offer::new(net.id.0.clone(), words.hung_net(&net, today, &DeviceZone)).with(hay)
             })
             .collect();
-        let chosen =
-            Signal::derive(move || self.net.with(|net| Some(net.as_ref()?.id.0.clone())));
+        let chosen = Signal::derive(move || self.net.with(|net| Some(net.as_ref()?.id.0.clone())));
         let choose = Callback::new(move |id: String| self.form.set("which", id));
         Some(
             view! {
@@ -217,7 +214,9 @@ impl AtNets {
         let unit = words.mass_unit(MassUnit::Kg).to_owned();
         let error = |of_hung: bool| {
             Signal::derive(move || {
-                let hung = self.wrong.with(|wrong| matches!(wrong, Some(Wrong::Hung(_))));
+                let hung = self
+                    .wrong
+                    .with(|wrong| matches!(wrong, Some(Wrong::Hung(_))));
                 (hung == of_hung).then(|| self.wrong_said()).flatten()
             })
         };

@@ -101,7 +101,9 @@ impl Scale {
             let Some(pass) = pass else {
                 return String::new();
             };
-            match (pass.only(), pass.all_weighed()) {
+            // The name finds no room beside more than a day.
+            let only = pass.only().filter(|_| days == 1);
+            match (only, pass.all_weighed()) {
                 (Some(name), true) => words.all_weighed(name, &words.for_days(days)),
                 (Some(name), false) => words.none_left(name, &words.for_days(days)),
                 (None, true) => words.pass_weighed(days),

@@ -33,11 +33,12 @@ impl AtNets {
                 .iter()
                 .map(|timed| view! { <li>{words.timed_line(timed, today, &DeviceZone)}</li> })
                 .collect_view();
+            let timed = (!eats.timed.is_empty()).then(|| view! { <ul class="soft">{timed}</ul> });
             Some(
                 view! {
                     <h2>{words.eats_head(&view.name)}</h2>
                     {rates}
-                    <ul class="soft">{timed}</ul>
+                    {timed}
                 }
                 .into_any(),
             )
@@ -45,9 +46,8 @@ impl AtNets {
     }
 
     pub(super) fn say(self, quarters: Quarters) {
-        let made = self.with_net(|view, net| {
-            Ok(form_of::by_eye(&view.about, net, quarters, &ids::new()))
-        });
+        let made =
+            self.with_net(|view, net| Ok(form_of::by_eye(&view.about, net, quarters, &ids::new())));
         self.hardly.set(form_of::hardly_touched(quarters));
         self.take(made);
     }
@@ -63,8 +63,7 @@ impl AtNets {
     pub(super) fn save(self) {
         let (rest, wet) = (self.form.now("rest"), self.form.now("wet"));
         let id = self.form.id("id");
-        let made =
-            self.with_net(|view, net| form_of::weighed(&view.about, net, &rest, &wet, &id));
+        let made = self.with_net(|view, net| form_of::weighed(&view.about, net, &rest, &wet, &id));
         self.hardly.set(false);
         self.take(made);
     }
@@ -90,9 +89,7 @@ impl AtNets {
     pub(super) fn hang(self) {
         let words = English::default();
         let yard = yard(self.world);
-        let job = self
-            .view
-            .with_untracked(|view| view.as_ref()?.due.clone());
+        let job = self.view.with_untracked(|view| view.as_ref()?.due.clone());
         let made = self.work.now.with_untracked(|now| {
             let (shelf, today) = now.as_ref()?;
             let ticking = Ticking {

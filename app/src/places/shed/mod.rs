@@ -1,8 +1,8 @@
 //! The shed: nets on the scale, soak tubs, hay.
 
 mod begin;
-mod hay;
 mod hanging;
+mod hay;
 mod hay_form;
 mod keys;
 mod left;
@@ -17,8 +17,8 @@ mod tub_times;
 mod visits;
 mod work;
 
-pub use hay::{Hay, NewHay};
 pub use hanging::Hanging;
+pub use hay::{Hay, NewHay};
 pub use net_form::{Net, NewNet};
 pub use net_list::YardNets;
 pub use nets::{Nets, WeighNets};

@@ -228,11 +228,10 @@ impl NetForm {
             return;
         }
         let there = self.there.get_untracked();
-        let act = self.typed.get_untracked().act(
-            &yard(self.world),
-            there.as_ref(),
-            &self.form.id("id"),
-        );
+        let act =
+            self.typed
+                .get_untracked()
+                .act(&yard(self.world), there.as_ref(), &self.form.id("id"));
         match act {
             Ok(act) => {
                 self.wrong.set(Vec::new());

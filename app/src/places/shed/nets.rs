@@ -167,26 +167,26 @@ impl Scale {
     fn inside(self, phase: Phase) -> AnyView {
         let words = English::default();
         match phase {
-        Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
-        Phase::NoPlan => {
-            let who = self.work.now.with_untracked(|now| {
-                let (shelf, _) = now.as_ref()?;
-                let animal = self.whose.with_value(|id| shelf.animal(id.as_ref()?));
-                animal.map(|animal| animal.name)
-            });
-            view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
+            Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
+            Phase::NoPlan => {
+                let who = self.work.now.with_untracked(|now| {
+                    let (shelf, _) = now.as_ref()?;
+                    let animal = self.whose.with_value(|id| shelf.animal(id.as_ref()?));
+                    animal.map(|animal| animal.name)
+                });
+                view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
+            }
+            Phase::Filled => view! {
+                <Sentence said=Signal::derive(move || self.filled()) />
+                {self.hung()}
+                <QuietRow>
+                    {self.one_more_day()}
+                    {self.left_link()}
+                </QuietRow>
+            }
+            .into_any(),
+            Phase::Weigh => self.weighing(),
         }
-        Phase::Filled => view! {
-            <Sentence said=Signal::derive(move || self.filled()) />
-            {self.hung()}
-            <QuietRow>
-                {self.one_more_day()}
-                {self.left_link()}
-            </QuietRow>
-        }
-        .into_any(),
-        Phase::Weigh => self.weighing(),
-    }
     }
 
     fn net(self) -> Option<DayNet> {
@@ -251,7 +251,8 @@ impl Scale {
                     made
                 });
             }
-            read.get().map(|read| words.on_scale_in(net.judge(read), net.slice))
+            read.get()
+                .map(|read| words.on_scale_in(net.judge(read), net.slice))
         });
         let sentence = Signal::derive(move || {
             let reading = read.get().filter(|_| typed());

@@ -18,7 +18,8 @@ use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::shed::{Shed as View, shed};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
-    English, HangingWords, HorsesWords, LogWords, NetWords, NetsWords, ShedWords, TubWords, UnitWords, VisitsWords,
+    English, HangingWords, HorsesWords, LogWords, NetWords, NetsWords, ShedWords, TubWords,
+    UnitWords, VisitsWords,
 };
 
 /// What a tag of the cord shows.
@@ -262,14 +263,17 @@ fn cord(view: &View, now: Instant) -> Vec<Shown> {
             route: Route::Nets(AnimalId(day.about.id().to_owned())),
         }
     });
-    let hanging = view.hanging.iter().map(|(about, name, since, count)| Shown {
-        state: State::Later,
-        word: words.hangs().to_owned(),
-        lead: None,
-        what: words.nets_hang(name, *count),
-        second: words.hangs_since(*since, view.weather.day, &DeviceZone),
-        route: Route::Hanging(AnimalId(about.id().to_owned())),
-    });
+    let hanging = view
+        .hanging
+        .iter()
+        .map(|(about, name, since, count)| Shown {
+            state: State::Later,
+            word: words.hangs().to_owned(),
+            lead: None,
+            what: words.nets_hang(name, *count),
+            second: words.hangs_since(*since, view.weather.day, &DeviceZone),
+            route: Route::Hanging(AnimalId(about.id().to_owned())),
+        });
     tubs.chain(nets).chain(hanging).collect()
 }
 

@@ -1,7 +1,9 @@
 //! What hangs: what was left of it, and how long it took.
 
 use super::*;
-use crate::forms::hanging::{Wrong as Refusal, by_eye, eaten_up, hardly_touched, weighed as weigh_back};
+use crate::forms::hanging::{
+    Wrong as Refusal, by_eye, eaten_up, hardly_touched, weighed as weigh_back,
+};
 use crate::views::hanging::{Hanging, hanging};
 use crate::words::HangingWords;
 use tussock_core::day::{DayError, Timed};
@@ -79,7 +81,10 @@ fn a_net_that_was_found_empty_says_how_fast_at_least_and_gives_no_rate() {
     assert!(matches!(timed.says, Some(Ok(Timed::AtLeast { .. }))));
     let words = English::default();
     let line = words.timed_line(timed, "2026-05-06".parse().unwrap(), &zone());
-    assert!(line.contains("at most 13 h") && line.contains("No rate"), "{line}");
+    assert!(
+        line.contains("at most 13 h") && line.contains("No rate"),
+        "{line}"
+    );
     assert!(words.eats(&eats, false).unwrap().contains("at least"));
 }
 
@@ -167,4 +172,62 @@ fn the_next_net_is_hung_here_and_the_one_before_is_asked_about() {
     );
     // A day and a half later nobody can say any more.
     assert!(of_bramble(&yard_of, at(7, "12:00:00")).nets.is_empty());
+}
+
+#[test]
+fn a_net_that_was_only_taken_as_hung_keeps_that_of_what_was_left() {
+    let mut yard_of = bramble();
+    let morning = at(5, "05:40:00");
+    let act = all_to_target(&yard_of.nets(morning), || yard_of.id()).unwrap();
+    yard_of.act(morning, &act);
+    let now = at(5, "18:00:00");
+    let today = yard_of.today(now);
+    let visit = today.visit().unwrap();
+    let (shelf, subject) = (yard_of.shelf.clone(), yard());
+    let act = Ticking {
+        shelf: &shelf,
+        today: &today,
+        yard: &subject,
+        tub_name: &|nth| English::default().tub_name(nth),
+    }
+    .as_planned(visit, &mut || yard_of.id())
+    .unwrap();
+    yard_of.act(now, &act);
+    let of = of_bramble(&yard_of, now);
+    let net = dry(&of);
+    // Nobody saw it hung, so its end times nothing.
+    assert!(!net.can_be_timed());
+    let act = eaten_up(&of.about, net, at(5, "21:00:00"), false, || yard_of.id()).unwrap();
+    yard_of.act(at(5, "21:00:00"), &act);
+    assert!(yard_of.shelf.of_kind(&Records::NetTimed).is_empty());
+    let records: Vec<&Record> = yard_of.shelf.records().collect();
+    let (found, _) = left_of(&records);
+    assert_eq!(found[0].known, Known::Assumed);
+    assert_eq!(found[0].left.unwrap().most.to_kg(), 0.0);
+}
+
+#[test]
+fn a_named_net_is_filled_then_hangs_then_is_empty() {
+    use crate::views::net_list::{NetPlace, rows};
+    let mut yard_of = bramble();
+    let morning = at(5, "05:40:00");
+    let about = Subject::animal(&AnimalId("bramble".into()));
+    let act = own_weight(&about, None, "Bramble, net 3", "0.9", "net-3").unwrap();
+    yard_of.act(morning, &act);
+    let place = |yard_of: &Yard| rows(&yard_of.shelf)[0].place.clone();
+    assert_eq!(place(&yard_of), NetPlace::NotKnown);
+    let act = all_to_target(&yard_of.nets(morning), || yard_of.id()).unwrap();
+    yard_of.act(morning, &act);
+    assert!(matches!(place(&yard_of), NetPlace::Filled { whose, .. } if whose == "Bramble"));
+    let evening = at(5, "18:00:00");
+    yard_of.tick(evening, JobKind::HangNet);
+    yard_of.tick(evening, JobKind::HangNet);
+    assert!(matches!(place(&yard_of), NetPlace::Hangs { since, .. } if since == evening));
+    let now = at(5, "21:00:00");
+    let of = of_bramble(&yard_of, now);
+    let net = of.nets.iter().find(|net| net.name.is_some()).unwrap();
+    assert_eq!(net.own, Some(AsFed::kg(0.9)));
+    let act = by_eye(&of.about, net, Quarters::None, "left-3");
+    yard_of.act(now, &act);
+    assert_eq!(place(&yard_of), NetPlace::Empty);
 }

@@ -55,7 +55,14 @@ fn all_that_hang_at_one_visit_are_weighed_together_whoever_they_are_for() {
     }
     assert_eq!(
         order,
-        ["Bramble 1", "Bramble 2", "Moss 1", "Bramble 3", "Bramble 4", "Moss 2"]
+        [
+            "Bramble 1",
+            "Bramble 2",
+            "Moss 1",
+            "Bramble 3",
+            "Bramble 4",
+            "Moss 2"
+        ]
     );
     let done = pass_of(&yard_of, now, 0);
     assert!(done.all_weighed() && done.only().is_none());
@@ -86,9 +93,7 @@ fn filled_to_target_for_a_pass_is_the_same_as_one_by_one() {
             .shelf
             .bodies(&tussock_core::log::Kind::NetFilled)
             .into_iter()
-            .map(|(record, body)| {
-                format!("{:?} {:?} {body:?}", record.subject, record.known)
-            })
+            .map(|(record, body)| format!("{:?} {:?} {body:?}", record.subject, record.known))
             .collect();
         found.sort();
         found

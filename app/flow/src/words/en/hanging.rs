@@ -30,7 +30,7 @@ impl HangingWords for English {
     }
     fn how_much_left(&self, net: &HungNet, today: LocalDate, zone: &dyn Zone) -> String {
         format!(
-            "How much is left of the net of {}?",
+            "What is left of the net of {}?",
             self.moment(net.at, today, zone)
         )
     }
@@ -100,9 +100,7 @@ impl HangingWords for English {
         match wrong {
             Wrong::Left(error) | Wrong::Hung(error) => self.parse_error(error),
             Wrong::Day(error) => self.day_error(error),
-            Wrong::NotKnown => {
-                "Nobody knows how much hay hung in it: judge it by eye".to_owned()
-            }
+            Wrong::NotKnown => "Nobody knows how much hay hung in it: judge it by eye".to_owned(),
             Wrong::Log(error) => self.log_error(error),
         }
     }

@@ -14,7 +14,7 @@ impl NetWords for English {
     }
     fn nets_here(&self, count: usize) -> String {
         match count {
-            0 => "No net is told apart yet".to_owned(),
+            0 => "No net has a name yet".to_owned(),
             _ => self.count(count, "net", "nets"),
         }
     }
@@ -67,9 +67,13 @@ impl NetWords for English {
     fn net_field_hint(&self, field: Field) -> &'static str {
         match field {
             Field::Name => "As it is marked, for example Blue 1.",
-            Field::Own => "Hang it empty on the scale. May be left out; then another net's stands in.",
+            Field::Own => {
+                "Hang it empty on the scale. May be left out; then another net's stands in."
+            }
             Field::Capacity => "How much hay goes in. May be left out.",
-            Field::Hole => "From knot to knot along one side, in cm, or as 1.5 in. May be left out.",
+            Field::Hole => {
+                "From corner to corner along one side, in cm, or as 1.5 in. May be left out."
+            }
         }
     }
     fn eaten_from_asked(&self) -> &'static str {

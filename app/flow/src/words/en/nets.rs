@@ -56,11 +56,19 @@ impl NetsWords for English {
         match stands {
             OnScale::Over { by } if counted(by).is_some() => {
                 let some = counted(by).map(|count| self.slices(count));
-                format!("{} over. Take out {}", self.feed(by), some.unwrap_or_default())
+                format!(
+                    "{} over. Take out {}",
+                    self.feed(by),
+                    some.unwrap_or_default()
+                )
             }
             OnScale::Short { by } if counted(by).is_some() => {
                 let some = counted(by).map(|count| self.slices(count));
-                format!("{} short. Put in {}", self.feed(by), some.unwrap_or_default())
+                format!(
+                    "{} short. Put in {}",
+                    self.feed(by),
+                    some.unwrap_or_default()
+                )
             }
             stands => self.on_scale(stands),
         }
@@ -91,7 +99,7 @@ impl NetsWords for English {
         format!("All nets are filled {}", self.for_days(days))
     }
     fn pass_none_left(&self, days: usize) -> String {
-        format!("Nothing is left to weigh {}", self.for_days(days))
+        format!("Nothing left to weigh {}", self.for_days(days))
     }
     fn pass_empty(&self) -> &'static str {
         "No plan with nets here yet"
