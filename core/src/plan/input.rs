@@ -255,3 +255,60 @@ impl PlanFor<'_> {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sources::Provenance;
+
+    fn steady(kg_per_h: f64) -> EatingRate {
+        EatingRate {
+            slow: kg_per_h * 0.9,
+            likely: kg_per_h,
+            fast: kg_per_h * 1.1,
+            from: Provenance::new(),
+        }
+    }
+
+    fn net(timed: Option<f64>, soaked: Option<f64>, at_least: Option<f64>) -> NetUse {
+        NetUse {
+            kind: NetKind::SmallHoles,
+            most_at_once: None,
+            timed: timed.map(steady),
+            timed_soaked: soaked.map(steady),
+            at_least,
+        }
+    }
+
+    #[test]
+    fn the_animals_own_rate_wins_and_soaked_hay_stands_apart() {
+        let body = BodyMass::kg(300.0);
+        let published = rate(body, NetKind::SmallHoles);
+        assert_eq!(net(None, None, None).rate(body, Soaked::None), published);
+        let both = net(Some(0.6), Some(0.4), None);
+        assert_eq!(both.rate(body, Soaked::None), steady(0.6));
+        assert_eq!(both.rate(body, Soaked::All), steady(0.4));
+        // Hunger goes by the faster, the time to eat soaked hay by the slower.
+        let mixed = both.rate(body, Soaked::Some);
+        assert_eq!(
+            (mixed.fast, mixed.slow),
+            (steady(0.6).fast, steady(0.4).slow)
+        );
+    }
+
+    #[test]
+    fn what_was_not_timed_is_taken_by_the_end_that_is_worse() {
+        let body = BodyMass::kg(300.0);
+        let published = rate(body, NetKind::SmallHoles);
+        let wet = net(Some(2.0), None, None).rate(body, Soaked::All);
+        assert_eq!((wet.fast, wet.slow), (steady(2.0).fast, published.slow));
+        // Only soaked nets were timed: dry hay is eaten faster, so that rate is not taken for it.
+        let dry = net(None, Some(0.1), None).rate(body, Soaked::None);
+        assert_eq!(dry, published);
+        let lifted = net(None, None, Some(3.0)).rate(body, Soaked::None);
+        assert!(3.0 <= lifted.slow);
+        // What was seen of dry hay does not make soaked hay eaten sooner.
+        let wet = net(None, None, Some(3.0)).rate(body, Soaked::All);
+        assert_eq!((wet.fast, wet.slow), (3.0, published.slow));
+    }
+}

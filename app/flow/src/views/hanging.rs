@@ -1,7 +1,7 @@
 //! The nets that hang in front of an animal or group, what is asked of them, and how fast it eats.
 
 use crate::shelf::Shelf;
-use crate::views::net_list::{done_with, whose};
+use crate::views::net_list::{over, whose};
 use crate::views::nets::yard_nets;
 use crate::views::round::{Today, ticks};
 use tussock_core::animal::{AnimalId, LotId, NetId};
@@ -148,10 +148,11 @@ pub fn hanging(shelf: &Shelf, today: &Today, id: &str, zone: &impl Zone) -> Opti
 
 /// The nets that hang somewhere and of which nobody said what was left, by whom they hang in front of.
 pub fn all(shelf: &Shelf, today: &Today) -> Vec<(About, String, Instant, usize)> {
+    let over = over(shelf);
     let mut found: Vec<(About, String, Instant, usize)> = Vec::new();
     for (record, _) in shelf.bodies(&Kind::NetHung).into_iter().rev() {
         let asked = today.now - Span::hours(ASKED_HOURS) <= record.at && record.at <= today.now;
-        if !asked || done_with(shelf, &record.id) {
+        if !asked || over.contains(&record.id) {
             continue;
         }
         match found
@@ -201,6 +202,7 @@ fn eats(records: &[&Record], gathered: &Gathered) -> Eats {
 
 fn hung(shelf: &Shelf, today: &Today, about: &About, kind: Option<NetKind>) -> Vec<HungNet> {
     let yard = yard_nets(shelf);
+    let over = over(shelf);
     let mut nets: Vec<HungNet> = shelf
         .bodies(&Kind::NetHung)
         .into_iter()
@@ -208,7 +210,7 @@ fn hung(shelf: &Shelf, today: &Today, about: &About, kind: Option<NetKind>) -> V
             record.subject == *about
                 && today.now - Span::hours(ASKED_HOURS) <= record.at
                 && record.at <= today.now
-                && !done_with(shelf, &record.id)
+                && !over.contains(&record.id)
         })
         .filter_map(|(record, body)| {
             let Body::NetHung(body) = body else {

@@ -4,6 +4,7 @@ use crate::shelf::Shelf;
 use crate::views::nets::{YardNet, yard_nets};
 use tussock_core::animal::NetId;
 use tussock_core::day::NetKind;
+use tussock_core::log::bodies::{NetFilledV1, NetHungV1};
 use tussock_core::log::{Body, Kind, Record, Subject as About};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{AsFed, Instant};
@@ -50,10 +51,11 @@ pub struct NetRow {
 
 /// The nets of the yard, by name.
 pub fn rows(shelf: &Shelf) -> Vec<NetRow> {
+    let done = Done::of(shelf);
     yard_nets(shelf)
         .into_iter()
         .map(|net| NetRow {
-            place: place(shelf, &net),
+            place: place(shelf, &done, &net),
             kind: net.body.eaten_from(),
             own: net.body.own_weight.as_ref().map(|own| own.g.as_fed()),
             capacity: net.body.capacity.as_ref().map(|most| most.g.as_fed()),
@@ -78,42 +80,58 @@ pub(super) fn whose(shelf: &Shelf, about: &About) -> String {
     }
 }
 
+/// What was filled, hung and taken down, the newest first.
+struct Done<'a> {
+    filled: Vec<(&'a Record, NetFilledV1)>,
+    hung: Vec<(&'a Record, NetHungV1)>,
+    over: Vec<RecordId>,
+}
+
+impl<'a> Done<'a> {
+    fn of(shelf: &'a Shelf) -> Self {
+        let bodies = |kind| shelf.bodies(kind).into_iter();
+        Self {
+            filled: bodies(&Kind::NetFilled)
+                .filter_map(|(record, body)| match body {
+                    Body::NetFilled(body) => Some((record, body)),
+                    _ => None,
+                })
+                .collect(),
+            hung: bodies(&Kind::NetHung)
+                .filter_map(|(record, body)| match body {
+                    Body::NetHung(body) => Some((record, body)),
+                    _ => None,
+                })
+                .collect(),
+            over: over(shelf),
+        }
+    }
+}
+
 /// By what was last done with it under its name.
-fn place(shelf: &Shelf, net: &YardNet) -> NetPlace {
+fn place(shelf: &Shelf, done: &Done<'_>, net: &YardNet) -> NetPlace {
     let is = |id: &Option<NetId>| id.as_ref() == Some(&net.id);
-    let last = |kind: &Kind, of: &dyn Fn(&Body) -> bool| -> Option<(Record, Body)> {
-        shelf
-            .bodies(kind)
-            .into_iter()
-            .find(|(_, body)| of(body))
-            .map(|(record, body)| (record.clone(), body))
-    };
-    let filled = last(
-        &Kind::NetFilled,
-        &|body| matches!(body, Body::NetFilled(body) if is(&body.net)),
-    );
-    // A hanging names the net, or the filling that says which net it was.
-    let fillings: Vec<RecordId> = shelf
-        .bodies(&Kind::NetFilled)
-        .into_iter()
-        .filter(|(_, body)| matches!(body, Body::NetFilled(body) if is(&body.net)))
-        .map(|(record, _)| record.id.clone())
+    let fillings: Vec<_> = done
+        .filled
+        .iter()
+        .filter(|(_, body)| is(&body.net))
         .collect();
-    let hung = last(&Kind::NetHung, &|body| {
-        matches!(body, Body::NetHung(body) if is(&body.net)
-            || body.filling.as_ref().is_some_and(|filling| fillings.contains(filling)))
-    });
-    match (filled, hung) {
-        (Some((filled, Body::NetFilled(body))), hung)
-            if hung.as_ref().is_none_or(|(hung, _)| hung.at < filled.at) =>
-        {
+    // A hanging names the net, or the filling that says which net it was.
+    let of_filling = |id: &RecordId| fillings.iter().any(|(record, _)| record.id == *id);
+    let hung = done
+        .hung
+        .iter()
+        .find(|(_, body)| is(&body.net) || body.filling.as_ref().is_some_and(of_filling))
+        .map(|(record, _)| record);
+    match (fillings.first(), hung) {
+        (Some((filled, body)), hung) if hung.is_none_or(|hung| hung.at < filled.at) => {
             NetPlace::Filled {
                 hay: body.hay.g.as_fed(),
                 whose: whose(shelf, &filled.subject),
             }
         }
-        (_, Some((hung, _))) if done_with(shelf, &hung.id) => NetPlace::Empty,
-        (_, Some((hung, _))) => NetPlace::Hangs {
+        (_, Some(hung)) if done.over.contains(&hung.id) => NetPlace::Empty,
+        (_, Some(hung)) => NetPlace::Hangs {
             whose: whose(shelf, &hung.subject),
             since: hung.at,
         },
@@ -121,14 +139,15 @@ fn place(shelf: &Shelf, net: &YardNet) -> NetPlace {
     }
 }
 
-/// Whether somebody said what was left of a hanging, or that it was eaten up.
-pub(super) fn done_with(shelf: &Shelf, hanging: &RecordId) -> bool {
-    let of = |kind: &Kind| {
-        shelf.bodies(kind).into_iter().any(|(_, body)| match body {
-            Body::LeftOver(body) => body.hung.as_ref() == Some(hanging),
-            Body::NetTimed(body) => body.hung.as_ref() == Some(hanging),
-            _ => false,
+/// The hangings of which somebody said what was left, or that they were eaten up.
+pub(super) fn over(shelf: &Shelf) -> Vec<RecordId> {
+    let said = |kind| shelf.bodies(kind).into_iter();
+    said(&Kind::LeftOver)
+        .chain(said(&Kind::NetTimed))
+        .filter_map(|(_, body)| match body {
+            Body::LeftOver(body) => body.hung,
+            Body::NetTimed(body) => body.hung,
+            _ => None,
         })
-    };
-    of(&Kind::LeftOver) || of(&Kind::NetTimed)
+        .collect()
 }

@@ -273,15 +273,12 @@ impl AtNets {
                 .into_any();
         }
         let due = self.view.with(|view| view.as_ref()?.due.clone());
-        match due {
-            Some(job) => {
-                let hang = Callback::new(move |()| self.hang());
-                view! { <Action says=words.hung_now(&job) press=hang busy=self.busy /> }.into_any()
-            }
-            None => {
-                let nets = Route::Nets(self.id.get_value()).to_string();
-                view! { <Action says=words.weigh_nets() press=nets /> }.into_any()
-            }
+        if let Some(job) = due {
+            let hang = Callback::new(move |()| self.hang());
+            return view! { <Action says=words.hung_now(&job) press=hang busy=self.busy /> }
+                .into_any();
         }
+        let nets = Route::Nets(self.id.get_value()).to_string();
+        view! { <Action says=words.weigh_nets() press=nets /> }.into_any()
     }
 }

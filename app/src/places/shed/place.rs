@@ -64,9 +64,20 @@ pub fn Shed() -> impl IntoView {
         })
     });
     let action = Memo::new(move |_| at.action());
+    // A tub that is due takes the action; the nets stay a touch away.
+    let aside = Memo::new(move |_| {
+        let now = world.now.get();
+        at.view.with(|view| {
+            view.as_ref()
+                .is_some_and(|view| view.due_tub(now).is_some() && 0 < view.to_weigh())
+        })
+    });
     let foot = move || {
         view! {
             <QuietRow>
+                <Show when=move || aside.get()>
+                    <Quiet says=words.weigh_nets() press=Route::WeighNets.to_string() />
+                </Show>
                 <Quiet says=words.add_hay() press=Route::NewHay.to_string() />
                 <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
                 <Quiet says=words.the_nets() press=Route::YardNets.to_string() />
