@@ -3,7 +3,7 @@
 //! [`Route::parse`] and `Display` are inverse. An address that is not understood opens the round, never an error.
 
 use std::fmt;
-use tussock_core::animal::{AnimalId, GroupId, LotId, TubId};
+use tussock_core::animal::{AnimalId, GroupId, LotId, NetId, TubId};
 
 /// A place of the app, in the order of the place bar.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -98,6 +98,16 @@ pub enum Route {
     Hay(LotId),
     /// Weighing the nets of an animal's day, from the first that is not weighed.
     Nets(AnimalId),
+    /// Weighing all nets that are due, whoever they are for.
+    WeighNets,
+    /// What hangs in front of an animal or group, and what was left.
+    Hanging(AnimalId),
+    /// The nets of the yard.
+    YardNets,
+    /// A new net.
+    NewNet,
+    /// A net.
+    Net(NetId),
     /// Starting a soak.
     NewTub,
     /// A soak tub.
@@ -142,6 +152,11 @@ impl Route {
             ["shed", "hay", "new"] => Self::NewHay,
             ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
             ["shed", "nets", id] => Self::Nets(animal(id)?),
+            ["shed", "weigh"] => Self::WeighNets,
+            ["shed", "hung", id] => Self::Hanging(animal(id)?),
+            ["shed", "net"] => Self::YardNets,
+            ["shed", "net", "new"] => Self::NewNet,
+            ["shed", "net", id] => Self::Net(NetId(id_text(id)?)),
             ["shed", "tub", "new"] => Self::NewTub,
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
             ["desk"] => Self::Desk,
@@ -174,6 +189,11 @@ impl Route {
             | Self::NewHay
             | Self::Hay(_)
             | Self::Nets(_)
+            | Self::WeighNets
+            | Self::Hanging(_)
+            | Self::YardNets
+            | Self::NewNet
+            | Self::Net(_)
             | Self::NewTub
             | Self::Tub(_) => Some(Place::Shed),
             Self::Desk | Self::Copies | Self::Sources | Self::Settings => Some(Place::Desk),
@@ -211,6 +231,11 @@ impl fmt::Display for Route {
             Self::NewHay => f.write_str("#/shed/hay/new"),
             Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
+            Self::WeighNets => f.write_str("#/shed/weigh"),
+            Self::Hanging(id) => write!(f, "#/shed/hung/{}", id.0),
+            Self::YardNets => f.write_str("#/shed/net"),
+            Self::NewNet => f.write_str("#/shed/net/new"),
+            Self::Net(id) => write!(f, "#/shed/net/{}", id.0),
             Self::NewTub => f.write_str("#/shed/tub/new"),
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
             Self::Desk => f.write_str("#/desk"),
@@ -243,6 +268,9 @@ mod tests {
             Route::Visits,
             Route::NewHay,
             Route::NewTub,
+            Route::WeighNets,
+            Route::YardNets,
+            Route::NewNet,
             Route::Desk,
             Route::Copies,
             Route::Sources,
@@ -261,10 +289,12 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..4).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..6).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
+            3 => Route::Hanging(AnimalId(id)),
+            4 => Route::Net(NetId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

@@ -24,3 +24,16 @@ pub fn WideKey(
         </div>
     }
 }
+
+/// A key that does something at once, for a group of keys side by side.
+#[component]
+pub fn ActKey(
+    /// The words on it.
+    #[prop(into)]
+    says: Signal<String>,
+    /// What it does. A second tap within 600 ms is not passed on.
+    #[prop(into)]
+    act: Callback<()>,
+) -> impl IntoView {
+    view! { <button class="key" type="button" data-long="" on:click=once(act)>{says}</button> }
+}

@@ -53,7 +53,7 @@ pub use cut::{CutDrawing, SiteCord, SiteCords};
 pub use field::{Field, Keyboard};
 pub use frame::{Frame, FrameBanner, FrameKind, FrameWidth};
 pub use icon::{Drawing, Icon};
-pub use key::WideKey;
+pub use key::{ActKey, WideKey};
 pub use net_scale::NetScale;
 pub use pad::{Key, Pad, PadCell, PadSwitch};
 pub use picture::Picture;

@@ -19,6 +19,8 @@ pub enum Key {
     HalfMore,
     /// Leaves this one out.
     Skip,
+    /// A key of the fourth column, from the top: it changes the number by a step that the screen knows.
+    Step(u8),
 }
 
 impl Key {
@@ -32,7 +34,7 @@ impl Key {
             Self::Erase => {
                 text.pop();
             }
-            Self::HalfLess | Self::HalfMore | Self::Skip => {}
+            Self::HalfLess | Self::HalfMore | Self::Skip | Self::Step(_) => {}
         }
         text
     }
@@ -95,7 +97,7 @@ pub fn Pad(
     /// What the group of keys is, for screen readers.
     #[prop(into)]
     name: Signal<String>,
-    /// The keys, three a row.
+    /// The keys, three a row; those of a fourth column at the end.
     cells: Vec<PadCell>,
     /// A key was pressed.
     #[prop(into)]
@@ -104,6 +106,11 @@ pub fn Pad(
     #[prop(optional, into)]
     entry: Option<Entry>,
 ) -> impl IntoView {
+    let steps = cells
+        .iter()
+        .filter(|cell| matches!(cell.key, Key::Step(_)))
+        .count();
+    let steps = (0 < steps).then(|| steps.to_string());
     let keys = cells
         .into_iter()
         .map(|cell| {
@@ -114,6 +121,10 @@ pub fn Pad(
                 held,
             } = cell;
             let long = (shown.chars().count() > 1).then_some("");
+            let step = match key {
+                Key::Step(step) => Some(step.to_string()),
+                _ => None,
+            };
             let face = if key == Key::Erase {
                 view! { <Icon of=Drawing::Erase /> }.into_any()
             } else {
@@ -124,6 +135,7 @@ pub fn Pad(
                     class="key"
                     type="button"
                     data-long=long
+                    data-step=step
                     aria-label=(!name.is_empty()).then_some(name)
                     aria-pressed=move || held.map(|held| if held.get() { "true" } else { "false" })
                     on:mousedown=move |event| event.prevent_default()
@@ -141,7 +153,7 @@ pub fn Pad(
     };
     view! {
         <div class="pad" data-keyboard=keyboard>
-            <div class="pad-keys" role="group" aria-label=name>{keys}</div>
+            <div class="pad-keys" role="group" aria-label=name data-steps=steps>{keys}</div>
         </div>
     }
 }

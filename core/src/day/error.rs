@@ -14,6 +14,10 @@ pub enum DayError {
         /// The dry matter, in kilograms, that finds no place.
         left_kg: f64,
     },
+    /// More is said to be left than hung.
+    MoreLeftThanHung,
+    /// What was soaked is wet and cannot be weighed as dry hay.
+    WetAsDry,
 }
 
 impl From<OutOfRange> for DayError {

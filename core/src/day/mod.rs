@@ -5,6 +5,9 @@
 //! short as it can be, within what can hang at once and, for soaked hay, what must be eaten by its time; the shares
 //! are whole steps of the scale and add up to the day. [`mends`] says what would shorten the rest, cheapest first.
 //!
+//! Once a net has been timed the animal's own rate wins ([`own_rate`]); a net that was found empty says only how fast it
+//! is eaten at least. What was left is a part of what hung, as a band ([`left_part`]); wet hay is never taken for dry.
+//!
 //! A net on the scale reads its hay and its own weight; [`on_scale`] says how a reading stands to its target.
 //!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
@@ -12,16 +15,20 @@
 mod error;
 mod gaps;
 mod layout;
+mod left;
 mod mends;
 pub mod published;
 mod rate;
 mod scale;
 #[cfg(test)]
 mod tests;
+mod timing;
 
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
 pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, lay_out};
+pub use left::{Left, left_dry, left_part};
 pub use mends::{Mend, mends};
-pub use rate::{EatingRate, NetKind, measured_rate, rate};
-pub use scale::{OnScale, hay_in, on_scale, reading_for, usual_net};
+pub use rate::{EatingRate, EatingTime, NetKind, eating_time, measured_rate, rate};
+pub use scale::{OnScale, hay_in, key_step, nudged, on_scale, reading_for, slices_in, usual_net};
+pub use timing::{OwnRate, Timed, Timing, own_rate};

@@ -227,6 +227,63 @@ pub const MEASURED_RATE: Published<Bounds> = Published {
     mark: Mark::Ours,
 };
 
+/// The longest that somebody is taken to have looked in on a net; a net that took longer was found empty, and its time is
+/// the most it can have taken.
+pub const WATCHED_MOST: Published<f64> = Published {
+    id: "day.watched_most",
+    value: 8.0,
+    unit: "h",
+    work: Work::Tussock,
+    place: "day/published.rs; a night without anybody looking is longer",
+    mark: Mark::Ours,
+};
+/// How many of the last timings make the animal's own rate: it learns, and its teeth change.
+pub const TIMINGS_USED: Published<usize> = Published {
+    id: "day.timings_used",
+    value: 5,
+    unit: "last timings",
+    work: Work::Tussock,
+    place: "day/published.rs",
+    mark: Mark::Ours,
+};
+/// How far a judgement by eye in quarters may be out, either way.
+pub const EYE_BAND: Published<f64> = Published {
+    id: "day.eye_band",
+    value: 0.125,
+    unit: "of the net",
+    work: Work::Tussock,
+    place: "half a quarter",
+    mark: Mark::Ours,
+};
+/// What a kilogram of wet hay that was left stands for against a kilogram of the same net as it was hung: rain makes it
+/// heavier, and it dries as it hangs.
+pub const WET_BAND: Published<[f64; 2]> = Published {
+    id: "day.wet_band",
+    value: [0.9, 1.25],
+    unit: "of the part by weight",
+    work: Work::Tussock,
+    place: "day/published.rs; rain and drying while it hangs",
+    mark: Mark::Ours,
+};
+/// How wide a hole may be, in centimetres.
+pub const HOLE: Published<Bounds> = Published {
+    id: "day.hole",
+    value: Bounds::new("hole_cm", 0.5, 40.0),
+    unit: "",
+    work: Work::Tussock,
+    place: "outside it millimetres for centimetres are likelier",
+    mark: Mark::Ours,
+};
+/// What a key beside the slot of the scale puts in or takes out.
+pub const KEY_STEP: Published<f64> = Published {
+    id: "day.key_step",
+    value: 0.1,
+    unit: "kg",
+    work: Work::CommonPractice,
+    place: "a large handful",
+    mark: Mark::CommonPractice,
+};
+
 list_constants![
     HOLE_SMALL,
     HOLE_MEDIUM,
@@ -254,4 +311,10 @@ list_constants![
     NIGHT_TO,
     DAY_DRY_MATTER,
     MEASURED_RATE,
+    WATCHED_MOST,
+    TIMINGS_USED,
+    EYE_BAND,
+    WET_BAND,
+    HOLE,
+    KEY_STEP,
 ];

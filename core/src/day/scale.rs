@@ -1,6 +1,6 @@
 //! A net on the scale: what it should read, what hay is in it, and how the reading stands to its target.
 
-use super::published::{NET_OWN_WEIGHT, SCALE_DOUBT, SCALE_WITHIN};
+use super::published::{KEY_STEP, NET_OWN_WEIGHT, SCALE_DOUBT, SCALE_WITHIN};
 use crate::units::AsFed;
 
 /// How a reading stands to its target.
@@ -45,6 +45,26 @@ pub fn reading_for(hay: AsFed, net: AsFed) -> AsFed {
 /// The hay behind a reading; none when the net alone weighs more.
 pub fn hay_in(reading: AsFed, net: AsFed) -> AsFed {
     (reading - net).max(AsFed::ZERO)
+}
+
+/// What one press of a plus or minus key puts in or takes out.
+pub fn key_step() -> AsFed {
+    AsFed::kg(*KEY_STEP)
+}
+
+/// A reading after so many steps of a key, to the gram; a minus key never goes below nothing.
+pub fn nudged(reading: AsFed, step: AsFed, steps: i32) -> AsFed {
+    let kg = reading.to_kg() + step.to_kg() * f64::from(steps);
+    AsFed::kg((kg.max(0.0) * 1000.0).round() / 1000.0)
+}
+
+/// How many slices an amount is, to the nearest half; `None` when it is nearer to none, or a slice weighs nothing.
+pub fn slices_in(by: AsFed, slice: AsFed) -> Option<f64> {
+    if slice <= AsFed::ZERO {
+        return None;
+    }
+    let halves = (by.to_kg() / slice.to_kg() * 2.0).round();
+    (0.0 < halves && halves.is_finite()).then_some(halves / 2.0)
 }
 
 /// How a reading, net and all, stands to its target.
@@ -98,5 +118,23 @@ mod tests {
         assert_eq!(hay_in(AsFed::kg(0.5), AsFed::kg(0.75)), AsFed::ZERO);
         let hay = hay_in(AsFed::kg(4.52), AsFed::kg(0.75));
         assert!((hay.to_kg() - 3.77).abs() < 1e-9);
+    }
+
+    #[test]
+    fn keys_put_in_and_take_out_whole_steps_and_never_go_below_nothing() {
+        let reading = AsFed::kg(4.35);
+        let more = nudged(reading, key_step(), 1);
+        assert!((more.to_kg() - 4.45).abs() < 1e-9);
+        assert_eq!(nudged(more, key_step(), -1), reading);
+        assert_eq!(nudged(AsFed::kg(0.05), key_step(), -1), AsFed::ZERO);
+    }
+
+    #[test]
+    fn an_amount_is_told_in_halves_of_a_slice() {
+        let slice = AsFed::kg(1.8);
+        assert_eq!(slices_in(AsFed::kg(3.5), slice), Some(2.0));
+        assert_eq!(slices_in(AsFed::kg(0.9), slice), Some(0.5));
+        assert_eq!(slices_in(AsFed::kg(0.17), slice), None);
+        assert_eq!(slices_in(AsFed::kg(1.0), AsFed::ZERO), None);
     }
 }

@@ -2,6 +2,7 @@
 
 use super::bodies::{Body, FeedingV1};
 use super::gather::{Entry, Problem, Wish};
+use super::timed::own_rates_of;
 use crate::animal::AnimalId;
 use crate::day::NetKind;
 use crate::forage::{ForageKind, Lot};
@@ -53,7 +54,7 @@ impl Feeds {
             hays: hays(entries, said, wish, problems),
             balancer: balancer(entries, said, problems),
             visits: visits(entries, wish, day),
-            net: net(entries, said),
+            net: net(entries, said, animal, &recipe),
             soaking: Soaking { recipe, air },
             weather,
             asked: said
@@ -176,33 +177,58 @@ fn visits(entries: &[Entry<'_>], wish: &Wish, day: LocalDate) -> Vec<LocalTime> 
 }
 
 /// What is said of nets, else the kind of the net that came last and the most that all nets hold at once.
-fn net(entries: &[Entry<'_>], said: Option<&FeedingV1>) -> NetUse {
-    if let Some(said) = said {
-        return NetUse {
-            kind: said.net_kind,
-            most_at_once: said.most_at_once.as_ref().map(|most| most.g.as_fed()),
-            timed: None,
-        };
+///
+/// The animal's own rate is that of the nets of this kind that it was timed with.
+fn net(
+    entries: &[Entry<'_>],
+    said: Option<&FeedingV1>,
+    animal: &AnimalId,
+    recipe: &Recipe,
+) -> NetUse {
+    let (kind, most_at_once) = kind_and_most(entries, said, animal);
+    let [dry, soaked] = own_rates_of(entries, animal, kind, recipe);
+    // A net of soaked hay that was found empty says as much of dry hay, which is eaten faster.
+    let at_least = [dry.at_least, soaked.at_least].into_iter().flatten();
+    NetUse {
+        kind,
+        most_at_once,
+        at_least: at_least.reduce(f64::max),
+        timed: dry.rate,
+        timed_soaked: soaked.rate,
     }
+}
+
+fn kind_and_most(
+    entries: &[Entry<'_>],
+    said: Option<&FeedingV1>,
+    animal: &AnimalId,
+) -> (NetKind, Option<AsFed>) {
+    if let Some(said) = said {
+        let most = said.most_at_once.as_ref().map(|most| most.g.as_fed());
+        return (said.net_kind, most);
+    }
+    // A net that hangs for another animal holds nothing for this one.
+    let others = |entry: &Entry<'_>| {
+        let about = &entry.record.subject;
+        about.kind() == "animal" && about.id() != animal.as_str()
+    };
     let nets = entries.iter().rev().filter_map(|entry| match &entry.body {
-        Body::Net(body) => Some(body),
+        Body::Net(body) if !others(entry) => Some(body),
         _ => None,
     });
     let mut kind = None;
     let mut most = Some(AsFed::ZERO);
     for net in nets {
-        let by_hole = || NetKind::of_hole(net.hole.as_ref().map(|hole| hole.mm.length()));
-        kind = kind.or(Some(net.net_kind.unwrap_or_else(by_hole)));
+        kind = kind.or(Some(net.eaten_from()));
         most = match (most, &net.capacity) {
             (Some(sum), Some(capacity)) => Some(sum + capacity.g.as_fed()),
             _ => None,
         };
     }
-    NetUse {
-        kind: kind.unwrap_or(NetKind::of_hole(None)),
-        most_at_once: most.filter(|most| AsFed::ZERO < *most),
-        timed: None,
-    }
+    (
+        kind.unwrap_or(NetKind::of_hole(None)),
+        most.filter(|most| AsFed::ZERO < *most),
+    )
 }
 
 /// The air and the weather for water by the last chips that were set on the day or the one before it; mild

@@ -82,6 +82,8 @@ kinds! {
     NetFilled = "net_filled", 1;
     /// A net hung.
     NetHung = "net_hung", 1;
+    /// A net timed until it was empty.
+    NetTimed = "net_timed", 1;
     /// A step of a soak.
     SoakStep = "soak_step", 1;
     /// What an animal left.

@@ -3,7 +3,7 @@
 use super::draft::{BalancerLine, Draft, EnergyLine, GrassLine};
 use super::error::PlanError;
 use super::hay::{self, Feeding, Floors};
-use super::input::{PlanFor, Soaking};
+use super::input::{PlanFor, Soaked, Soaking};
 use super::levers::levers;
 use super::work::work;
 use crate::animal::{Risk, VetScope, VetWord, risk};
@@ -75,12 +75,13 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     let forage = whole_steps(amounts.forage, &amounts, &allowance);
     let balancer = dose.map(|dose| balancer_line(&feedings, forage, food, dose, &needs));
 
-    let rate = of
-        .net
-        .timed
-        .clone()
-        .unwrap_or_else(|| day::rate(weighed.weight.value, of.net.kind));
     let soaks = feedings.iter().any(|feeding| feeding.washed_out.is_some());
+    let soaked = match feedings.iter().all(|feeding| feeding.washed_out.is_some()) {
+        true => Soaked::All,
+        false if soaks => Soaked::Some,
+        false => Soaked::None,
+    };
+    let rate = of.net.rate(weighed.weight.value, soaked);
     let day_needs = DayNeeds {
         visits: of.visits,
         forage,

@@ -2,12 +2,12 @@
 
 use crate::animal::{Animal, Answer, Risk, SaidOn, Seen, VetFlag, VetScope, VetWord};
 use crate::assess::{ConditionRange, Crest, DatedWeight, Tape};
-use crate::day::{EatingRate, NetKind};
+use crate::day::{EatingRate, NetKind, rate};
 use crate::forage::Lot;
 use crate::limits::WaterWeather;
 use crate::ration::Food;
 use crate::soak::{Air, Recipe};
-use crate::units::{AsFed, Instant, LocalDate, LocalTime, PartOfBody};
+use crate::units::{AsFed, BodyMass, Instant, LocalDate, LocalTime, PartOfBody};
 
 /// A condition score on a day.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -130,8 +130,51 @@ pub struct NetUse {
     pub kind: NetKind,
     /// The most that can hang at one visit, as fed.
     pub most_at_once: Option<AsFed>,
-    /// The animal's own rate, when a net was timed: it always wins.
+    /// The animal's own rate with dry hay, when a net was timed: it always wins.
     pub timed: Option<EatingRate>,
+    /// The same with soaked hay, which is eaten more slowly.
+    pub timed_soaked: Option<EatingRate>,
+    /// It eats at least so much an hour, in kilograms of dry matter, by nets that were found empty.
+    pub at_least: Option<f64>,
+}
+
+/// How much of the forage of a day is soaked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Soaked {
+    /// None of it.
+    None,
+    /// Some of it.
+    Some,
+    /// All of it.
+    All,
+}
+
+impl NetUse {
+    /// How fast the animal eats: its own rate, else the published one, raised to what it is known to eat at least.
+    ///
+    /// Where soaked hay was not timed, its fast end is that of dry hay, which leaves the animal longest without forage, and
+    /// its slow end the slower of the two rates, which leaves soaked hay hanging longest.
+    pub fn rate(&self, body: BodyMass, soaked: Soaked) -> EatingRate {
+        let published = rate(body, self.kind);
+        let slow = published.slow;
+        let dry = self.timed.clone().unwrap_or(published);
+        let dry = match self.at_least {
+            Some(least) => dry.at_least(least),
+            None => dry,
+        };
+        let wet = self.timed_soaked.clone().unwrap_or_else(|| EatingRate {
+            slow: slow.min(dry.slow),
+            ..dry.clone()
+        });
+        match soaked {
+            Soaked::None => dry,
+            Soaked::All => wet,
+            Soaked::Some => EatingRate {
+                slow: wet.slow.min(dry.slow),
+                ..dry
+            },
+        }
+    }
 }
 
 /// How hay is soaked here, when it must be.
@@ -210,5 +253,62 @@ impl PlanFor<'_> {
                 .iter()
                 .any(|word| word.lifts(&self.animal.id, scope, self.day, seen))
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sources::Provenance;
+
+    fn steady(kg_per_h: f64) -> EatingRate {
+        EatingRate {
+            slow: kg_per_h * 0.9,
+            likely: kg_per_h,
+            fast: kg_per_h * 1.1,
+            from: Provenance::new(),
+        }
+    }
+
+    fn net(timed: Option<f64>, soaked: Option<f64>, at_least: Option<f64>) -> NetUse {
+        NetUse {
+            kind: NetKind::SmallHoles,
+            most_at_once: None,
+            timed: timed.map(steady),
+            timed_soaked: soaked.map(steady),
+            at_least,
+        }
+    }
+
+    #[test]
+    fn the_animals_own_rate_wins_and_soaked_hay_stands_apart() {
+        let body = BodyMass::kg(300.0);
+        let published = rate(body, NetKind::SmallHoles);
+        assert_eq!(net(None, None, None).rate(body, Soaked::None), published);
+        let both = net(Some(0.6), Some(0.4), None);
+        assert_eq!(both.rate(body, Soaked::None), steady(0.6));
+        assert_eq!(both.rate(body, Soaked::All), steady(0.4));
+        // Hunger goes by the faster, the time to eat soaked hay by the slower.
+        let mixed = both.rate(body, Soaked::Some);
+        assert_eq!(
+            (mixed.fast, mixed.slow),
+            (steady(0.6).fast, steady(0.4).slow)
+        );
+    }
+
+    #[test]
+    fn what_was_not_timed_is_taken_by_the_end_that_is_worse() {
+        let body = BodyMass::kg(300.0);
+        let published = rate(body, NetKind::SmallHoles);
+        let wet = net(Some(2.0), None, None).rate(body, Soaked::All);
+        assert_eq!((wet.fast, wet.slow), (steady(2.0).fast, published.slow));
+        // Only soaked nets were timed: dry hay is eaten faster, so that rate is not taken for it.
+        let dry = net(None, Some(0.1), None).rate(body, Soaked::None);
+        assert_eq!(dry, published);
+        let lifted = net(None, None, Some(3.0)).rate(body, Soaked::None);
+        assert!(3.0 <= lifted.slow);
+        // What was seen of dry hay does not make soaked hay eaten sooner.
+        let wet = net(None, None, Some(3.0)).rate(body, Soaked::All);
+        assert_eq!((wet.fast, wet.slow), (3.0, published.slow));
     }
 }

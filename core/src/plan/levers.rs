@@ -88,7 +88,7 @@ pub(super) fn levers(draft: &Draft, of: &PlanFor<'_>) -> Vec<Lever> {
     {
         found.push(Lever::TypeTheLabel);
     }
-    if of.net.timed.is_none() {
+    if of.net.timed.is_none() && of.net.timed_soaked.is_none() {
         found.push(Lever::TimeANet);
     }
     if !draft.risk.level.restricts_sugar() {

@@ -21,5 +21,5 @@ pub use build::draft;
 pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised, WorkLine};
 pub use error::PlanError;
 pub use group::{GroupDraft, GroupFor, MemberShare, Separate, group};
-pub use input::{HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaking};
+pub use input::{HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked, Soaking};
 pub use levers::Lever;

@@ -1,8 +1,9 @@
 //! Samples of entries.
 
-use super::{body, cm, date, feed, grams, id, job, lot, name, net, said, time};
+use super::{at, body, cm, date, feed, grams, id, job, lot, name, net, said, time};
 use tussock_core::animal::{AnimalId, Answer, FoodId, PersonId, TubId, VetPermit};
 use tussock_core::assess::{ConditionScale, LengthKind, Ribs, ScaleInstrument, Site};
+use tussock_core::day::NetKind;
 use tussock_core::log::Stamp;
 use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Count, Tenths};
 use tussock_core::log::bodies::*;
@@ -134,6 +135,28 @@ pub(super) fn soak_steps() -> Vec<SoakStepV1> {
     .map(|happened| SoakStepV1 {
         happened,
         job: Some(job("lift/soak-1")),
+    })
+    .to_vec()
+}
+
+pub(super) fn net_timings() -> Vec<NetTimedV1> {
+    [
+        NetKind::Loose,
+        NetKind::LargeHoles,
+        NetKind::MediumHoles,
+        NetKind::SmallHoles,
+        NetKind::DoubleSmall,
+    ]
+    .map(|net_kind| NetTimedV1 {
+        hung: Some(id("hung-1")),
+        net: Some(net()),
+        net_kind,
+        lot: Some(lot()),
+        hay: feed(3_600, Some("3,6")),
+        soaked: true,
+        from: at(0),
+        to: at(330),
+        found: false,
     })
     .to_vec()
 }

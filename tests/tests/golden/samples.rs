@@ -14,7 +14,9 @@ mod documents;
 mod entries;
 
 use documents::{animals, feeding, food, group, lots, person, yard};
-use entries::{conditions, left_overs, look_over, plan, soak_steps, vet_word, weights};
+use entries::{
+    conditions, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights,
+};
 
 /// A name.
 pub(crate) fn name(text: &str) -> Name {
@@ -116,13 +118,18 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             note: Some(said("Oaks along the north side; trough by the gate.")),
         })],
         Kind::Food => vec![Body::Food(food())],
-        Kind::Net => vec![Body::Net(NetV1 {
-            name: name("Blue 1"),
-            net_kind: Some(NetKind::SmallHoles),
-            own_weight: Some(feed(450, Some("0.45"))),
-            hole: Some(cm(25, "2.5 cm")),
-            capacity: Some(feed(6_000, Some("6 kg"))),
-        })],
+        Kind::Net => [None, Some(true)]
+            .map(|double| {
+                Body::Net(NetV1 {
+                    name: name("Blue 1"),
+                    net_kind: Some(NetKind::SmallHoles),
+                    own_weight: Some(feed(450, Some("0.45"))),
+                    hole: Some(cm(25, "2.5 cm")),
+                    capacity: Some(feed(6_000, Some("6 kg"))),
+                    double,
+                })
+            })
+            .to_vec(),
         Kind::Tub => vec![Body::Tub(TubV1 {
             name: name("Tub by the tap"),
             capacity: Some(feed(8_000, Some("8"))),
@@ -166,6 +173,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             not_soaked: Some(NotSoaked::Frozen),
             job: Some(job("hang/moss/2026-05-05/1")),
         })],
+        Kind::NetTimed => net_timings().into_iter().map(Body::NetTimed).collect(),
         Kind::SoakStep => soak_steps().into_iter().map(Body::SoakStep).collect(),
         Kind::LeftOver => left_overs().into_iter().map(Body::LeftOver).collect(),
         Kind::Job => [

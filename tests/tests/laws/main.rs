@@ -6,6 +6,7 @@
 
 mod log;
 mod money;
+mod nets;
 mod parsing;
 mod quantities;
 mod seed;

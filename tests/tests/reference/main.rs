@@ -8,6 +8,7 @@
 )]
 
 mod assess;
+mod day;
 mod forage;
 mod limits;
 mod soak;
@@ -30,6 +31,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("limits", limits::formulas(), limits::rows()),
         ("forage", forage::formulas(), forage::rows()),
         ("soak", soak::formulas(), soak::rows()),
+        ("day", day::formulas(), day::rows()),
     ]
 }
 

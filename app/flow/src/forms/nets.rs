@@ -1,8 +1,8 @@
 //! A net on the scale: what was typed, and what it writes.
 
 use crate::acts::{Act, New};
-use crate::views::nets::{DayNet, NetState, NetsDay, YardNet};
-use tussock_core::day::{OnScale, hay_in};
+use crate::views::nets::{DayNet, NetState, NetsDay, Pass, YardNet};
+use tussock_core::day::{OnScale, hay_in, nudged};
 use tussock_core::log::bodies::base::{FeedGrams, FeedWeight};
 use tussock_core::log::bodies::{NetFilledV1, NetV1};
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
@@ -67,6 +67,32 @@ pub fn all_to_target(day: &NetsDay, mut id: impl FnMut() -> String) -> Result<Ac
     Ok(Act::All(acts))
 }
 
+/// The act that writes every net that is left of a pass as filled to its target.
+///
+/// # Errors
+/// An amount beyond what is stored.
+pub fn pass_to_target(pass: &Pass, mut id: impl FnMut() -> String) -> Result<Act, LogError> {
+    let acts: Result<Vec<Act>, LogError> = pass
+        .days
+        .iter()
+        .map(|day| all_to_target(day, &mut id))
+        .collect();
+    Ok(Act::All(acts?))
+}
+
+/// The reading after a plus or minus key: of what was typed, else of the target, which the net was filled to.
+///
+/// # Errors
+/// What was typed and cannot be read.
+pub fn nudge(net: &DayNet, typed: &str, step: AsFed, steps: i32) -> Result<AsFed, ParseError> {
+    let from = if typed.trim().is_empty() {
+        net.target()
+    } else {
+        reading(typed)?
+    };
+    Ok(nudged(from, step, steps))
+}
+
 fn to_target(net: &DayNet) -> Result<NetFilledV1, LogError> {
     Ok(NetFilledV1 {
         net: net.own.net.clone(),
@@ -127,6 +153,7 @@ pub fn own_weight(
             own_weight: Some(weight),
             hole: None,
             capacity: None,
+            double: None,
         }),
     }))
 }

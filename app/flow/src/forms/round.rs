@@ -3,7 +3,7 @@
 use crate::acts::{Act, New};
 use crate::forms::tub::{Start, Wrong, free_tub, hung, nets_of, step};
 use crate::shelf::Shelf;
-use crate::views::filled::stock;
+use crate::views::filled::{stock, take};
 use crate::views::nets::plan_on;
 use crate::views::round::{Today, about, ticks};
 use crate::views::shed::weather;
@@ -85,7 +85,7 @@ impl Ticking<'_> {
         Some(step(open, happened, Some(job.kind), Known::Seen, &id()).map_err(Refused::Log))
     }
 
-    /// A net that is hung takes the oldest filling of its lot. The last net out of a soak is what feeds it.
+    /// A net that is hung takes the filling of its lot that was made for it. The last net out of a soak is what feeds it.
     fn hang(
         &self,
         job: &Job,
@@ -102,15 +102,14 @@ impl Ticking<'_> {
         beside: &[&Job],
         id: &mut dyn FnMut() -> String,
     ) -> Result<Act, LogError> {
-        let same_lot = |other: &&&Job| {
-            other.subject == job.subject && other.lot == job.lot && other.kind == job.kind
-        };
-        let taken = beside.iter().filter(same_lot).count();
-        let filling = job.lot.as_ref().and_then(|lot| {
-            let stock = stock(self.shelf, &about(&job.subject));
-            let mut of_lot = stock.left.into_iter().filter(|filling| filling.lot == *lot);
-            of_lot.nth(taken)
-        });
+        let same = |other: &&&Job| other.subject == job.subject && other.kind == job.kind;
+        let mut left = stock(self.shelf, &about(&job.subject)).left;
+        let mut fill = |job: &Job| take(&mut left, job.lot.as_ref()?, job.amount, job.soaked);
+        for other in beside.iter().filter(same) {
+            // What those beside it took is theirs.
+            let _ = fill(other);
+        }
+        let filling = fill(job);
         let filling: Option<(RecordId, AsFed)> = filling.map(|filling| (filling.id, filling.hay));
         let mut acts = vec![hung(job, filling, known, &id())?];
         if let Some(open) = self.soak(job) {

@@ -28,6 +28,8 @@ pub struct Filling {
     pub hay: AsFed,
     /// What it was filled for: its target, else the hay in it.
     pub target: AsFed,
+    /// It was filled to be soaked.
+    pub to_soak: bool,
 }
 
 /// What was filled for a subject: what hangs where, and what is in stock, oldest first.
@@ -52,6 +54,7 @@ pub fn stock(shelf: &Shelf, about: &About) -> Stock {
                 lot: body.lot,
                 hay: body.hay.g.as_fed(),
                 target: body.target.unwrap_or(body.hay.g).as_fed(),
+                to_soak: body.to_soak,
             }),
             _ => None,
         })
@@ -131,6 +134,21 @@ pub(super) fn fitting(left: &[Filling], lot: &LotId, hay: AsFed) -> Option<usize
     })
 }
 
+/// Takes the filling that a net to hang takes out of stock: of its lot, one that was filled to be soaked or not as it is
+/// to be, and of those the one that was filled for as much; the oldest of several.
+pub fn take(
+    left: &mut Vec<Filling>,
+    lot: &LotId,
+    hay: Option<AsFed>,
+    soaked: bool,
+) -> Option<Filling> {
+    let alike = nearest(left, hay, |filling| {
+        filling.lot == *lot && filling.to_soak == soaked
+    });
+    let index = alike.or_else(|| nearest(left, hay, |filling| filling.lot == *lot))?;
+    Some(left.remove(index))
+}
+
 /// Of those that may be, the one whose target comes nearest; the oldest of several, and where nobody says how much.
 fn nearest(left: &[Filling], hay: Option<AsFed>, may: impl Fn(&Filling) -> bool) -> Option<usize> {
     left.iter()
@@ -159,6 +177,7 @@ mod tests {
             lot: LotId("meadow".to_owned()),
             hay: AsFed::kg(hay),
             target: AsFed::kg(target),
+            to_soak: false,
         }
     }
 
@@ -172,6 +191,27 @@ mod tests {
             fitting(&left, &LotId("other".to_owned()), AsFed::kg(4.3)),
             None
         );
+    }
+
+    #[test]
+    fn a_net_to_hang_takes_what_was_filled_for_it() {
+        let dry = filling("b", 2.25, 2.25);
+        let wet = Filling {
+            to_soak: true,
+            ..filling("a", 4.3, 4.3)
+        };
+        let meadow = LotId("meadow".to_owned());
+        let taken = |hay, soaked| {
+            let mut left = vec![wet.clone(), dry.clone(), filling("c", 4.3, 4.3)];
+            let taken = take(&mut left, &meadow, Some(AsFed::kg(hay)), soaked).unwrap();
+            assert_eq!(left.len(), 2);
+            taken.id.0
+        };
+        assert_eq!(taken(2.25, false), "b");
+        assert_eq!(taken(4.3, false), "c");
+        assert_eq!(taken(4.3, true), "a");
+        // Better another filling than none.
+        assert_eq!(taken(2.25, true), "a");
     }
 
     #[test]

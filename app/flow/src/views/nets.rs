@@ -3,8 +3,10 @@
 //! What was filled before and is not hung fills the day's nets: see [`filled`](super::filled).
 
 mod own;
+mod pass;
 
 pub use own::{Own, OwnFrom, YardNet, yard_nets};
+pub use pass::{Pass, pass, subjects};
 
 use crate::shelf::Shelf;
 use crate::views::filled::{Filling, Stock, fitting, stock};
@@ -13,7 +15,7 @@ use own::own;
 use std::collections::BTreeMap;
 use tussock_core::animal::LotId;
 use tussock_core::day::{OnScale, on_scale, reading_for};
-use tussock_core::log::Subject as About;
+use tussock_core::log::{Body, Kind, Subject as About};
 use tussock_core::round::{IssuedPlan, JobKind, Key, Slot};
 use tussock_core::units::{AsFed, LocalDate, LocalTime};
 
@@ -46,6 +48,8 @@ pub struct DayNet {
     pub soaked: bool,
     /// Its own weight.
     pub own: Own,
+    /// What a slice of its hay weighs, where somebody weighed some.
+    pub slice: Option<AsFed>,
     /// Where it stands.
     pub state: NetState,
 }
@@ -145,22 +149,47 @@ pub fn plan_on<'a>(today: &'a Today, id: &str, day: LocalDate) -> Option<&'a Iss
 
 /// The nets of a subject on today or a day to come; `None` without a plan or without nets in it.
 pub fn nets_day(shelf: &Shelf, today: &Today, id: &str, day: LocalDate) -> Option<NetsDay> {
-    let plan = plan_on(today, id, day).filter(|plan| !plan.nets.is_empty())?;
-    let about = about(&plan.subject);
-    let Stock { hung, mut left } = stock(shelf, &about);
+    nets_days(shelf, today, id, day)
+        .into_iter()
+        .find(|found| found.day == day)
+}
+
+/// The nets of a subject from today to a day to come, a day each; days without nets are left out. What is in stock fills
+/// the nets of a day before those of a later one.
+pub fn nets_days(shelf: &Shelf, today: &Today, id: &str, to: LocalDate) -> Vec<NetsDay> {
     let yard = yard_nets(shelf);
-    // What is in stock fills today's nets before those of a later day.
-    if today.day < day
-        && let Some(before) = plan_on(today, id, today.day)
-    {
-        of_day(today, before, today.day, &hung, &mut left, &yard);
+    let slices = slices(shelf);
+    let mut held: Option<Stock> = None;
+    let mut found = Vec::new();
+    for day in today.day.iter_days().take_while(|day| *day <= to) {
+        let Some(plan) = plan_on(today, id, day).filter(|plan| !plan.nets.is_empty()) else {
+            continue;
+        };
+        let about = about(&plan.subject);
+        let Stock { hung, left } = held.get_or_insert_with(|| stock(shelf, &about));
+        found.push(NetsDay {
+            about,
+            name: plan.name.clone(),
+            day,
+            nets: of_day(today, plan, day, hung, left, &yard, &slices),
+        });
     }
-    Some(NetsDay {
-        about,
-        name: plan.name.clone(),
-        day,
-        nets: of_day(today, plan, day, &hung, &mut left, &yard),
-    })
+    found
+}
+
+/// What a slice of each lot weighs, where somebody weighed some.
+fn slices(shelf: &Shelf) -> BTreeMap<LotId, AsFed> {
+    shelf
+        .bodies(&Kind::Lot)
+        .into_iter()
+        .filter_map(|(record, body)| match body {
+            Body::Lot(body) => {
+                let slice = body.slice?.g.as_fed();
+                (AsFed::ZERO < slice).then(|| (LotId(record.id.0.clone()), slice))
+            }
+            _ => None,
+        })
+        .collect()
 }
 
 fn of_day(
@@ -170,6 +199,7 @@ fn of_day(
     hung: &BTreeMap<Key, Filling>,
     left: &mut Vec<Filling>,
     yard: &[YardNet],
+    slices: &BTreeMap<LotId, AsFed>,
 ) -> Vec<DayNet> {
     let mut visits = plan.visits.clone();
     visits.extend(plan.nets.iter().map(|net| net.visit));
@@ -204,6 +234,7 @@ fn of_day(
                 hay: net.hay,
                 soaked: net.soaked,
                 own: own(yard, net.net.as_ref(), &subject, nets.len() + 1),
+                slice: slices.get(&net.lot).copied(),
                 state,
             });
         }

@@ -33,14 +33,22 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Food,
         Kind::Net,
         Kind::Tub,
+        Kind::Feeding,
         Kind::Plan,
         Kind::VetWord,
     ];
     // What stands until it is looked at, scored or weighed anew, however long ago that was.
-    let readings = [Kind::LookOver, Kind::Weight, Kind::Condition, Kind::Crest];
+    let readings = [
+        Kind::LookOver,
+        Kind::Weight,
+        Kind::Condition,
+        Kind::Crest,
+        Kind::NetTimed,
+    ];
     let entries = [
         Kind::NetFilled,
         Kind::NetHung,
+        Kind::LeftOver,
         Kind::SoakStep,
         Kind::Job,
         Kind::Weather,

@@ -1,14 +1,14 @@
 //! The shed: nets to weigh, tubs, hay and the weather of the day.
 
 use crate::shelf::Shelf;
-use crate::views::hay;
-use crate::views::nets::{NetsDay, nets_day};
+use crate::views::nets::{NetsDay, nets_day, subjects};
 use crate::views::round::Today;
 use crate::views::tub::{Tub, tub};
+use crate::views::{hanging, hay};
 use tussock_core::animal::LotId;
 use tussock_core::forage::{ForageClass, Verdict};
 use tussock_core::log::bodies::{Chip, WeatherV1};
-use tussock_core::log::{Body, Kind};
+use tussock_core::log::{Body, Kind, Subject as About};
 use tussock_core::soak::Air;
 use tussock_core::sources::RecordId;
 use tussock_core::units::{Instant, LocalDate};
@@ -88,6 +88,8 @@ impl Weather {
 pub struct Shed {
     /// The nets of today, an animal or group a row; those without nets are left out.
     pub nets: Vec<NetsDay>,
+    /// The nets that hang and of which nobody said what was left: in front of whom, its name, since when, how many.
+    pub hanging: Vec<(About, String, Instant, usize)>,
     /// The soaks that are going on, the next due first.
     pub tubs: Vec<Tub>,
     /// The hay, by name.
@@ -115,14 +117,6 @@ impl Shed {
 
 /// The shed from the records of [`super::round::needs`].
 pub fn shed(shelf: &Shelf, today: &Today) -> Shed {
-    let mut ids: Vec<(&str, &str)> = today
-        .due
-        .plans
-        .iter()
-        .map(|plan| (plan.name.as_str(), plan.subject.parts().1))
-        .collect();
-    ids.sort_unstable();
-    ids.dedup();
     let mut tubs: Vec<Tub> = today
         .due
         .soaks
@@ -139,10 +133,11 @@ pub fn shed(shelf: &Shelf, today: &Today) -> Shed {
         (next, tub.soak.id.clone())
     });
     Shed {
-        nets: ids
+        nets: subjects(today)
             .into_iter()
-            .filter_map(|(_, id)| nets_day(shelf, today, id, today.day))
+            .filter_map(|id| nets_day(shelf, today, id, today.day))
             .collect(),
+        hanging: hanging::all(shelf, today),
         tubs,
         lots: hay::rows(shelf),
         weather: weather(shelf, today.day),

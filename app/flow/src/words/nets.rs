@@ -19,6 +19,26 @@ pub trait NetsWords {
     fn own_from(&self, from: OwnFrom) -> Option<&'static str>;
     /// How a reading stands to its target.
     fn on_scale(&self, stands: OnScale) -> String;
+    /// The same, with what to take out or put in counted in slices where their weight is known.
+    fn on_scale_in(&self, stands: OnScale, slice: Option<AsFed>) -> String;
+    /// A plus or minus key, as it is shown and as it is called.
+    fn step_key(&self, step: AsFed, more: bool) -> [String; 2];
+    /// A key of a slice, in the same way.
+    fn slice_key(&self, slice: AsFed, more: bool) -> [String; 2];
+    /// The head of a pass over several: whose net, which day where it is another than today, and how many there are.
+    fn pass_head(&self, name: &str, nth: usize, of: usize, day: Option<&str>) -> String;
+    /// The head of a pass over all.
+    fn all_nets(&self) -> &'static str;
+    /// Every net of a pass is filled.
+    fn pass_weighed(&self, days: usize) -> String;
+    /// No net of a pass is left, and not all were weighed.
+    fn pass_none_left(&self, days: usize) -> String;
+    /// A pass without any plan with nets.
+    fn pass_empty(&self) -> &'static str;
+    /// So many days, today the first, in the line of the pass.
+    fn for_days(&self, days: usize) -> String;
+    /// Takes the next day into the pass.
+    fn add_a_day(&self, day: &str) -> String;
     /// What is wrong with a reading.
     fn reading_wrong(&self, wrong: &Wrong) -> String;
     /// "1 of 4 weighed, 3.6 of 14.4 kg hay today".

@@ -1,8 +1,13 @@
 //! The shed: nets on the scale, soak tubs, hay.
 
 mod begin;
+mod hanging;
 mod hay;
 mod hay_form;
+mod keys;
+mod left;
+mod net_form;
+mod net_list;
 mod nets;
 mod new_tub;
 mod place;
@@ -12,8 +17,11 @@ mod tub_times;
 mod visits;
 mod work;
 
+pub use hanging::Hanging;
 pub use hay::{Hay, NewHay};
-pub use nets::Nets;
+pub use net_form::{Net, NewNet};
+pub use net_list::YardNets;
+pub use nets::{Nets, WeighNets};
 pub use new_tub::NewTub;
 pub use place::Shed;
 pub use tub::Tub;

@@ -10,10 +10,11 @@ use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
+use tussock_core::units::AsFed;
 use tussock_flow::forms::nets::{self as form_of, Wrong};
 use tussock_flow::routes::Route;
-use tussock_flow::views::nets::{DayNet, NetsDay, nets_day};
-use tussock_flow::words::{English, HorsesWords, NetsWords, ShedWords, UnitWords};
+use tussock_flow::views::nets::{DayNet, NetsDay, Pass, pass};
+use tussock_flow::words::{English, HorsesWords, NetsWords, UnitWords};
 
 /// What the screen is at.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -29,12 +30,19 @@ pub(super) enum Phase {
 pub(super) struct Scale {
     pub form: Form,
     pub work: Work,
+    /// Whose nets; `None` for all that are due.
+    pub whose: StoredValue<Option<AnimalId>>,
+    /// All that is filled in one go.
+    pub pass: Memo<Option<Pass>>,
+    /// The day of the net that is next, or of the last one.
     pub day: Memo<Option<NetsDay>>,
     pub next: Memo<Option<(usize, DayNet)>>,
+    /// What a slice of its hay weighs.
+    pub slice: Memo<Option<AsFed>>,
     /// The empty net is on the scale.
     pub empty: RwSignal<bool>,
-    /// Tomorrow's nets.
-    pub ahead: RwSignal<bool>,
+    /// How many days ahead are filled as well.
+    pub ahead: RwSignal<usize>,
     pub value: Signal<String>,
     pub wrong: RwSignal<Option<Wrong>>,
     pub failed: RwSignal<bool>,
@@ -48,31 +56,50 @@ pub fn Nets(
     /// For whom.
     animal: AnimalId,
 ) -> impl IntoView {
+    weighing(Some(animal))
+}
+
+/// Weighing all nets that are due, whoever they are for, in one pass.
+#[component]
+pub fn WeighNets() -> impl IntoView {
+    weighing(None)
+}
+
+fn weighing(whose: Option<AnimalId>) -> AnyView {
     let world = World::here();
     let words = English::default();
-    let form = Form::open(world, Route::Nets(animal.clone()).to_string());
+    let route = whose.clone().map_or(Route::WeighNets, Route::Nets);
+    let form = Form::open(world, route.to_string());
     let work = Work::of(world);
-    let ahead = RwSignal::new(false);
-    let id = StoredValue::new(animal);
-    let day = Memo::new(move |_| {
+    let ahead = RwSignal::new(0);
+    let id = StoredValue::new(whose);
+    let pass = Memo::new(move |_| {
         let ahead = ahead.get();
         work.now.with(|now| {
             let (shelf, today) = now.as_ref()?;
-            let day = if ahead {
-                today.day.succ_opt()?
-            } else {
-                today.day
-            };
-            id.with_value(|id| nets_day(shelf, today, id.as_str(), day))
+            id.with_value(|id| {
+                let whose = id.as_ref().map(AnimalId::as_str);
+                Some(pass(shelf, today, whose, ahead)).filter(|pass| !pass.days.is_empty())
+            })
+        })
+    });
+    let day = Memo::new(move |_| {
+        pass.with(|pass| {
+            let pass = pass.as_ref()?;
+            let next = pass.next().map(|(day, _, _)| day);
+            next.or(pass.days.last()).cloned()
         })
     });
     let next = Memo::new(move |_| {
-        day.with(|day| day.as_ref()?.next().map(|(nth, net)| (nth, net.clone())))
+        pass.with(|pass| {
+            let (_, nth, net) = pass.as_ref()?.next()?;
+            Some((nth, net.clone()))
+        })
     });
     let phase = Memo::new(move |_| {
         if work.now.with(Option::is_none) {
             Phase::Opening
-        } else if day.with(Option::is_none) {
+        } else if pass.with(Option::is_none) {
             Phase::NoPlan
         } else if next.with(Option::is_none) {
             Phase::Filled
@@ -97,8 +124,11 @@ pub fn Nets(
     let scale = Scale {
         form,
         work,
+        whose: id,
+        pass,
         day,
         next,
+        slice: Memo::new(move |_| next.with(|next| next.as_ref()?.1.slice)),
         empty,
         ahead,
         value,
@@ -107,13 +137,7 @@ pub fn Nets(
         busy: RwSignal::new(false),
         entry: Entry::new(),
     };
-    let head = Signal::derive(move || {
-        let of = day.with(|day| day.as_ref().map_or(0, |day| day.nets.len()));
-        match next.with(|next| next.as_ref().map(|(nth, _)| *nth)) {
-            Some(nth) => words.net_of(&scale.name(), nth, of),
-            None => words.shed().to_owned(),
-        }
-    });
+    let head = Memo::new(move |_| scale.head());
     let when = Signal::derive(move || {
         next.with(|next| next.as_ref().map(|(_, net)| words.time(net.visit)))
     });
@@ -123,72 +147,51 @@ pub fn Nets(
             <Saving failed=scale.failed />
             <Show when=move || phase.get() == Phase::Weigh>{move || scale.pad()}</Show>
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Shed.to_string()) }>
-                {move || scale.action(phase.get(), &id.get_value())}
+                {move || scale.action(phase.get())}
             </ActionRow>
         }
     };
-    let inside = move || scale.inside(phase.get(), &id.get_value());
+    let inside = move || scale.inside(phase.get());
     view! {
         <Frame kind=FrameKind::Flow what=head when=when foot=foot>
             <Unread shelf=work.shelf />
-            {work.waiting(Some(id.with_value(|id| id.0.clone())))}
+            {work.waiting(id.with_value(|id| id.as_ref().map(|id| id.0.clone())))}
+            {scale.told(head)}
             {inside}
         </Frame>
     }
+    .into_any()
 }
 
 impl Scale {
-    fn inside(self, phase: Phase, id: &AnimalId) -> AnyView {
+    fn inside(self, phase: Phase) -> AnyView {
         let words = English::default();
         match phase {
-        Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
-        Phase::NoPlan => {
-            let who = self.work.now.with_untracked(|now| {
-                let (shelf, _) = now.as_ref()?;
-                shelf.animal(id).map(|animal| animal.name)
-            });
-            view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
-        }
-        Phase::Filled => view! {
-            <Sentence said=Signal::derive(move || {
-                let all = self.day.with(|day| day.as_ref().is_some_and(NetsDay::all_weighed));
-                if all {
-                    words.all_weighed(&self.name(), &self.when())
-                } else {
-                    words.none_left(&self.name(), &self.when())
-                }
-            }) />
-            {self.hung()}
-            <Show when=move || !self.ahead.get()>
+            Phase::Opening => view! { <Sentence said=words.opening() /> }.into_any(),
+            Phase::NoPlan => {
+                let who = self.work.now.with_untracked(|now| {
+                    let (shelf, _) = now.as_ref()?;
+                    let animal = self.whose.with_value(|id| shelf.animal(id.as_ref()?));
+                    animal.map(|animal| animal.name)
+                });
+                view! { <Sentence said=words.no_nets(&who.unwrap_or_default()) /> }.into_any()
+            }
+            Phase::Filled => view! {
+                <Sentence said=Signal::derive(move || self.filled()) />
+                {self.hung()}
                 <QuietRow>
-                    <Quiet says=words.tomorrows_nets() press=Callback::new(move |()| self.ahead.set(true)) />
+                    {self.one_more_day()}
+                    {self.left_link()}
                 </QuietRow>
-            </Show>
+            }
+            .into_any(),
+            Phase::Weigh => self.weighing(),
         }
-        .into_any(),
-        Phase::Weigh => self.weighing(),
-    }
-    }
-
-    fn name(self) -> String {
-        self.day
-            .with(|day| day.as_ref().map(|day| day.name.clone()))
-            .unwrap_or_default()
     }
 
     fn net(self) -> Option<DayNet> {
         self.next
             .with(|next| next.as_ref().map(|(_, net)| net.clone()))
-    }
-
-    /// "today", or the day that is weighed for.
-    pub(super) fn when(self) -> String {
-        let words = English::default();
-        let day = self.day.with(|day| day.as_ref().map(|day| day.day));
-        match day.filter(|_| self.ahead.get()) {
-            Some(day) => words.for_day(&words.day(day)),
-            None => words.for_today().to_owned(),
-        }
     }
 
     pub(super) fn type_in(self, text: String) {
@@ -248,7 +251,8 @@ impl Scale {
                     made
                 });
             }
-            read.get().map(|read| words.on_scale(net.judge(read)))
+            read.get()
+                .map(|read| words.on_scale_in(net.judge(read), net.slice))
         });
         let sentence = Signal::derive(move || {
             let reading = read.get().filter(|_| typed());
@@ -287,6 +291,8 @@ impl Scale {
             <QuietRow>
                 <Quiet says=self.turn_says() press=Callback::new(move |()| self.turn()) />
                 <PadSwitch entry phone=words.phone_keys() pad=words.these_keys() />
+                {self.one_more_day()}
+                {self.left_link()}
             </QuietRow>
         }
         .into_any()

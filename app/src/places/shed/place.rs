@@ -18,7 +18,8 @@ use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::shed::{Shed as View, shed};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
-    English, HorsesWords, LogWords, NetsWords, ShedWords, TubWords, UnitWords, VisitsWords,
+    English, HangingWords, HorsesWords, LogWords, NetWords, NetsWords, ShedWords, TubWords,
+    UnitWords, VisitsWords,
 };
 
 /// What a tag of the cord shows.
@@ -63,11 +64,23 @@ pub fn Shed() -> impl IntoView {
         })
     });
     let action = Memo::new(move |_| at.action());
+    // A tub that is due takes the action; the nets stay a touch away.
+    let aside = Memo::new(move |_| {
+        let now = world.now.get();
+        at.view.with(|view| {
+            view.as_ref()
+                .is_some_and(|view| view.due_tub(now).is_some() && 0 < view.to_weigh())
+        })
+    });
     let foot = move || {
         view! {
             <QuietRow>
+                <Show when=move || aside.get()>
+                    <Quiet says=words.weigh_nets() press=Route::WeighNets.to_string() />
+                </Show>
                 <Quiet says=words.add_hay() press=Route::NewHay.to_string() />
                 <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
+                <Quiet says=words.the_nets() press=Route::YardNets.to_string() />
                 <Quiet says=words.when_somebody_comes() press=Route::Visits.to_string() />
             </QuietRow>
             <UpdateOffer />
@@ -131,10 +144,7 @@ impl AtShed {
                 return (words.open_tub(&name_of(tub)), route);
             }
             match view.and_then(View::next_nets) {
-                Some(day) => (
-                    words.weigh_nets().to_owned(),
-                    Route::Nets(AnimalId(day.about.id().to_owned())),
-                ),
+                Some(_) => (words.weigh_nets().to_owned(), Route::WeighNets),
                 None if view.is_some_and(|view| view.lots.is_empty()) => {
                     (words.add_hay().to_owned(), Route::NewHay)
                 }
@@ -264,7 +274,18 @@ fn cord(view: &View, now: Instant) -> Vec<Shown> {
             route: Route::Nets(AnimalId(day.about.id().to_owned())),
         }
     });
-    tubs.chain(nets).collect()
+    let hanging = view
+        .hanging
+        .iter()
+        .map(|(about, name, since, count)| Shown {
+            state: State::Later,
+            word: words.hangs().to_owned(),
+            lead: None,
+            what: words.nets_hang(name, *count),
+            second: words.hangs_since(*since, view.weather.day, &DeviceZone),
+            route: Route::Hanging(AnimalId(about.id().to_owned())),
+        });
+    tubs.chain(nets).chain(hanging).collect()
 }
 
 fn joined(parts: [Option<String>; 2]) -> String {

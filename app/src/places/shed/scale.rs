@@ -2,13 +2,13 @@
 
 use super::nets::{Phase, Scale};
 use crate::device::ids;
-use crate::parts::{Action, Hung, HungTag, Pad, PadCell, Quiet, QuietRow, State};
+use crate::parts::{Action, Hung, HungTag, Key, Pad, Quiet, QuietRow, State};
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
 use tussock_flow::acts::Act;
 use tussock_flow::forms::nets::{self as form_of, Wrong};
 use tussock_flow::routes::Route;
-use tussock_flow::views::nets::{NetState, NetsDay, yard_nets};
+use tussock_flow::views::nets::{NetState, yard_nets};
 use tussock_flow::views::shed::shed;
 use tussock_flow::words::{English, NetsWords, ShedWords, TubWords, UnitWords};
 
@@ -39,9 +39,9 @@ impl Scale {
                 .collect_view()
         };
         let line = move || {
-            self.day
-                .get()
-                .map(|day| words.weighed_of(day.weighed(), day.nets.len(), day.hay(), &self.when()))
+            let pass = self.pass.get()?;
+            let when = words.for_days(self.days());
+            Some(words.weighed_of(pass.weighed(), pass.count(), pass.hay(), &when))
         };
         view! {
             <Hung name=words.nets_of_day()>{tags}</Hung>
@@ -56,9 +56,10 @@ impl Scale {
         view! {
             <Pad
                 name=words.pad()
-                cells=PadCell::number(".", words.point(), words.erase())
-                on_key=Callback::new(move |key: crate::parts::Key| {
-                    self.type_in(key.typed(&value.get_untracked()));
+                cells=self.cells()
+                on_key=Callback::new(move |key: Key| match key {
+                    Key::Step(step) => self.step(step),
+                    key => self.type_in(key.typed(&value.get_untracked())),
                 })
                 entry=self.entry
             />
@@ -68,14 +69,11 @@ impl Scale {
     /// The one tap for a set that was filled by its targets.
     pub(super) fn fill(self) -> impl IntoView {
         let words = English::default();
-        let left = move || {
-            self.day
-                .with(|day| day.as_ref().map_or(0, NetsDay::to_weigh))
-        };
+        let left = move || self.left();
         let fill = Callback::new(move |()| {
-            let acts = self.day.with_untracked(|day| {
-                day.as_ref()
-                    .map(|day| form_of::all_to_target(day, ids::new))
+            let acts = self.pass.with_untracked(|pass| {
+                pass.as_ref()
+                    .map(|pass| form_of::pass_to_target(pass, ids::new))
             });
             match acts {
                 Some(Ok(act)) => self.write(act),
@@ -111,15 +109,12 @@ impl Scale {
         })
     }
 
-    pub(super) fn action(self, phase: Phase, id: &AnimalId) -> AnyView {
+    pub(super) fn action(self, phase: Phase) -> AnyView {
         let words = English::default();
         match phase {
             Phase::Weigh => {
                 let says = Signal::derive(move || {
-                    let left = self
-                        .day
-                        .with(|day| day.as_ref().map_or(0, NetsDay::to_weigh));
-                    let says = match (self.empty.get(), left) {
+                    let says = match (self.empty.get(), self.left()) {
                         (true, _) => words.save_empty_net(),
                         (false, 1) => words.save_last_net(),
                         (false, _) => words.save_next_net(),
@@ -130,12 +125,17 @@ impl Scale {
                 view! { <Action says press=save busy=self.busy /> }.into_any()
             }
             Phase::NoPlan => {
-                let plan = Route::Plan(id.clone()).to_string();
-                view! { <Action says=words.see_plan() press=plan /> }.into_any()
+                let (says, route) = match self.whose.get_value() {
+                    Some(id) => (words.see_plan(), Route::Plan(id)),
+                    None => (words.to_the_shed(), Route::Shed),
+                };
+                view! { <Action says press=route.to_string() /> }.into_any()
             }
             Phase::Filled | Phase::Opening => {
                 let other = self.work.now.with_untracked(|now| {
                     let (shelf, today) = now.as_ref()?;
+                    // One pass leaves nobody else to go on with.
+                    self.whose.with_value(Option::is_some).then_some(())?;
                     let shed = shed(shelf, today);
                     let next = shed.next_nets()?;
                     let route = Route::Nets(AnimalId(next.about.id().to_owned()));

@@ -2,6 +2,7 @@
 
 use super::base::{FeedWeight, JobKey};
 use crate::animal::{LotId, NetId};
+use crate::day::Left;
 use crate::log::stored::{choice, tagged, twin};
 use crate::sources::RecordId;
 
@@ -21,6 +22,23 @@ choice! {
     }
 }
 
+impl Quarters {
+    /// Every answer, from nothing to all.
+    pub const ALL: [Self; 5] = [Self::None, Self::One, Self::Two, Self::Three, Self::All];
+
+    /// The part of the net, 0 to 1.
+    // numeric: quarters
+    pub const fn part(self) -> f64 {
+        match self {
+            Self::None => 0.0,
+            Self::One => 0.25,
+            Self::Two => 0.5,
+            Self::Three => 0.75,
+            Self::All => 1.0,
+        }
+    }
+}
+
 /// How much is left.
 #[derive(Clone, Debug, PartialEq)]
 pub enum LeftAmount {
@@ -36,11 +54,29 @@ pub enum LeftAmount {
     },
     /// Wet hay, weighed against the wet weight of the same net.
     Wet {
-        /// What is left, wet.
+        /// What is left, wet, without the net.
         left: FeedWeight,
-        /// What the same net weighed wet when it was hung.
+        /// What the hay of the same net weighed wet when it was hung, without the net.
         hung: FeedWeight,
     },
+}
+
+impl LeftAmount {
+    /// As the room `day` takes it.
+    pub fn left(&self) -> Left {
+        match self {
+            Self::ByEye { quarters } => Left::ByEye {
+                part: quarters.part(),
+            },
+            Self::Dry { hay } => Left::Dry {
+                hay: hay.g.as_fed(),
+            },
+            Self::Wet { left, hung } => Left::Wet {
+                left: left.g.as_fed(),
+                hung: hung.g.as_fed(),
+            },
+        }
+    }
 }
 
 tagged!(LeftAmount, by "how" {

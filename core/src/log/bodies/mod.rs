@@ -22,6 +22,7 @@ mod look_over;
 mod lot;
 mod net;
 mod net_entry;
+mod net_timed;
 mod paddock;
 mod person;
 mod plan;
@@ -45,6 +46,7 @@ pub use look_over::LookOverV1;
 pub use lot::{LabReportV1, LabValueV1, LotV1, PriceV1};
 pub use net::{NetV1, TubV1};
 pub use net_entry::{NetFilledV1, NetHungV1};
+pub use net_timed::NetTimedV1;
 pub use paddock::PaddockV1;
 pub use person::{PersonV1, Role};
 pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
@@ -111,6 +113,7 @@ bodies! {
     VetWord(VetWordV1),
     NetFilled(NetFilledV1),
     NetHung(NetHungV1),
+    NetTimed(NetTimedV1),
     SoakStep(SoakStepV1),
     LeftOver(LeftOverV1),
     Job(JobV1),
@@ -140,6 +143,7 @@ impl Body {
             | Self::Paddock(_)
             | Self::Food(_)
             | Self::Net(_)
+            | Self::NetTimed(_)
             | Self::Tub(_)
             | Self::Visits(_)
             | Self::Feeding(_)

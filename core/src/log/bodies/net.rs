@@ -25,8 +25,20 @@ twin! {
         hole: Option<Distance>,
         /// How much hay goes into it.
         capacity: Option<FeedWeight>,
+        /// It hangs one in another; `None` when nobody said.
+        double: Option<bool>,
     }
 }
+
+impl NetV1 {
+    /// What it is eaten from, as the eating rate goes by it: what is said, else by the width of its holes.
+    pub fn eaten_from(&self) -> NetKind {
+        let hole = self.hole.as_ref().map(|hole| hole.mm.length());
+        self.net_kind
+            .unwrap_or_else(|| NetKind::of_net(hole, self.double == Some(true)))
+    }
+}
+
 twin! {
     /// A soak tub.
     TubV1 {

@@ -1,6 +1,8 @@
 //! An owner's morning as acts: nets filled, hay soaked, lifted out, fed, thrown away.
 
+mod hanging;
 mod jobs;
+mod pass;
 mod soaks;
 mod weighing;
 

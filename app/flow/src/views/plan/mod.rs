@@ -172,6 +172,7 @@ fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(RecordId, St
         | Kind::Crest
         | Kind::LookOver
         | Kind::VetWord
+        | Kind::NetTimed
         | Kind::Plan => record.subject.id() == animal,
         Kind::Lot => draft.hays.iter().any(|hay| hay.lot.0 == record.id.0),
         Kind::Group | Kind::Feeding | Kind::Food | Kind::Net | Kind::Visits | Kind::Weather => true,

@@ -100,6 +100,13 @@ impl DayWords for English {
                 "{} of dry matter finds no net: add a net, a visit or a larger net",
                 super::numbers::kg_above_nothing(*left_kg)
             ),
+            DayError::MoreLeftThanHung => {
+                "More is left than hung: read both weights again".to_owned()
+            }
+            DayError::WetAsDry => {
+                "Soaked hay is wet: judge it by eye, or against the wet weight of the same net"
+                    .to_owned()
+            }
         }
     }
 }

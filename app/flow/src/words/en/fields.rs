@@ -31,6 +31,7 @@ const NAMES: &[(&str, &str)] = &[
     ("foal_age_days", "The foal's age"),
     ("foal_heart_girth_in", "The foal's heart girth"),
     ("girth_cm", "Heart girth"),
+    ("hole_cm", "The width of the holes"),
     ("length_to_girth", "Length divided by girth"),
     ("loss_fraction", "The part that is lost"),
     ("lost_fraction", "The part that is lost"),

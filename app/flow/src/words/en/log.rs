@@ -163,6 +163,7 @@ impl LogWords for English {
             Kind::VetWord => "The vet's word",
             Kind::NetFilled => "Nets filled",
             Kind::NetHung => "Net hung",
+            Kind::NetTimed => "Net timed",
             Kind::SoakStep => "Soak",
             Kind::LeftOver => "Left over",
             Kind::Job => "Job",

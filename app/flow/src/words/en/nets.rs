@@ -4,7 +4,7 @@ use super::English;
 use crate::forms::nets::Wrong;
 use crate::views::nets::{Own, OwnFrom};
 use crate::words::{LogWords, NetsWords, UnitWords};
-use tussock_core::day::OnScale;
+use tussock_core::day::{OnScale, slices_in};
 use tussock_core::units::AsFed;
 
 impl NetsWords for English {
@@ -50,6 +50,69 @@ impl NetsWords for English {
             ),
             OnScale::NoHay => "The empty net weighs as much".to_owned(),
         }
+    }
+    fn on_scale_in(&self, stands: OnScale, slice: Option<AsFed>) -> String {
+        let counted = |by: AsFed| slice.and_then(|slice| slices_in(by, slice));
+        match stands {
+            OnScale::Over { by } if counted(by).is_some() => {
+                let some = counted(by).map(|count| self.slices(count));
+                format!(
+                    "{} over. Take out {}",
+                    self.feed(by),
+                    some.unwrap_or_default()
+                )
+            }
+            OnScale::Short { by } if counted(by).is_some() => {
+                let some = counted(by).map(|count| self.slices(count));
+                format!(
+                    "{} short. Put in {}",
+                    self.feed(by),
+                    some.unwrap_or_default()
+                )
+            }
+            stands => self.on_scale(stands),
+        }
+    }
+    fn step_key(&self, step: AsFed, more: bool) -> [String; 2] {
+        let [sign, word] = more_or_less(more);
+        let step = self.feed_tenths(step);
+        let unit = self.mass_unit(self.shown.mass);
+        [format!("{sign}{step}"), format!("{step} {unit} {word}")]
+    }
+    fn slice_key(&self, slice: AsFed, more: bool) -> [String; 2] {
+        let [sign, word] = more_or_less(more);
+        let one = self.shown.region.slice;
+        let shown = format!("{sign}1 {one}");
+        [shown, format!("1 {one} {word}, {}", self.feed(slice))]
+    }
+    fn pass_head(&self, name: &str, nth: usize, of: usize, day: Option<&str>) -> String {
+        let head = self.net_of(name, nth, of);
+        match day {
+            Some(day) => format!("{head}, {day}"),
+            None => head,
+        }
+    }
+    fn all_nets(&self) -> &'static str {
+        "All nets"
+    }
+    fn pass_weighed(&self, days: usize) -> String {
+        format!("All nets are filled {}", self.for_days(days))
+    }
+    fn pass_none_left(&self, days: usize) -> String {
+        format!("Nothing left to weigh {}", self.for_days(days))
+    }
+    fn pass_empty(&self) -> &'static str {
+        "No plan with nets here yet"
+    }
+    fn for_days(&self, days: usize) -> String {
+        match days {
+            0 | 1 => self.for_today().to_owned(),
+            2 => "for today and tomorrow".to_owned(),
+            _ => format!("for {days} days"),
+        }
+    }
+    fn add_a_day(&self, day: &str) -> String {
+        format!("{day}'s nets as well")
     }
     fn reading_wrong(&self, wrong: &Wrong) -> String {
         match wrong {
@@ -158,6 +221,29 @@ impl NetsWords for English {
     }
     fn these_keys(&self) -> &'static str {
         "Keys on the screen"
+    }
+}
+
+/// A sign and a word.
+const fn more_or_less(more: bool) -> [&'static str; 2] {
+    if more {
+        ["+", "more"]
+    } else {
+        ["\u{2212}", "less"]
+    }
+}
+
+impl English {
+    /// "2 slices", "half a slice", in the region's word.
+    fn slices(&self, count: f64) -> String {
+        let (one, more) = (self.shown.region.slice, self.shown.region.slices);
+        if count < 1.0 {
+            format!("half a {one}")
+        } else if count.to_bits() == 1.0_f64.to_bits() {
+            format!("1 {one}")
+        } else {
+            format!("{count} {more}")
+        }
     }
 }
 

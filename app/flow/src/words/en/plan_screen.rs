@@ -104,7 +104,7 @@ impl PlanScreenWords for English {
         "A typical balancer, from memory"
     }
     fn rate_stands_in(&self) -> &'static str {
-        "How fast it eats: typical for its weight and this kind of net"
+        "How fast it eats: typical for its weight and net; small holes slow down as they empty"
     }
     fn visits_stand_in(&self, times: &[String]) -> String {
         format!("Visits at {}: nobody has said when", self.in_a_row(times))

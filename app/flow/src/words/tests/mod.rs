@@ -3,6 +3,7 @@
 mod animal;
 mod cases;
 mod loop_of_work;
+mod nets;
 mod numbers;
 mod records;
 

@@ -234,6 +234,7 @@ fn every_field_of_the_core_has_a_name_without_its_unit() {
         "foal_heart_girth_in",
         "heart_girth_cm",
         "height_cm",
+        "hole_cm",
         "length_to_girth",
         "loss_fraction",
         "lost_fraction",

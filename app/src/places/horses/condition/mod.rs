@@ -143,7 +143,7 @@ fn OneSite(
             touch(Touch::Skip);
             walk.world.go(&walk.route(step.next()));
         }
-        Key::Point | Key::Erase => {}
+        Key::Point | Key::Erase | Key::Step(_) => {}
     });
     let foot = move || {
         let digits = (1..=9).map(|digit| {

@@ -362,6 +362,8 @@ fn every_word_for_a_day_is_there() {
             DayError::NoVisits => DayError::NoVisits,
             DayError::OutOfRange(_) => DayError::OutOfRange(outside()),
             DayError::CannotHang { .. } => DayError::CannotHang { left_kg: 0.02 },
+            DayError::MoreLeftThanHung => DayError::MoreLeftThanHung,
+            DayError::WetAsDry => DayError::WetAsDry,
         ] {
             check(&say.day_error(&error));
         }
