@@ -11,6 +11,7 @@ mod animal;
 pub mod base;
 mod condition;
 mod crest;
+mod delivery;
 mod feeding;
 mod food;
 mod group;
@@ -36,6 +37,9 @@ mod yard;
 pub use animal::AnimalV1;
 pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
 pub use crest::{CrestPoints, CrestV1};
+pub use delivery::{
+    BaleTenths, DeliveryV1, HeatV1, HeldV1, LotCountV1, LotGrams, LotWeight, RodV1, StackTenths,
+};
 pub use feeding::{FeedingV1, HayShareV1, PartPercent};
 pub use food::{FoodUse, FoodV1, LabelBasis, LabelContent, LabelLineV1};
 pub use group::GroupV1;
@@ -98,6 +102,7 @@ bodies! {
     Animal(AnimalV1),
     Group(GroupV1),
     Lot(LotV1),
+    LotCount(LotCountV1),
     Paddock(PaddockV1),
     Food(FoodV1),
     Net(NetV1),
@@ -137,6 +142,7 @@ impl Body {
             | Self::Animal(_)
             | Self::Group(_)
             | Self::Lot(_)
+            | Self::LotCount(_)
             | Self::Paddock(_)
             | Self::Food(_)
             | Self::Net(_)
