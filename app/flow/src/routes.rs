@@ -96,6 +96,12 @@ pub enum Route {
     NewHay,
     /// A lot of hay.
     Hay(LotId),
+    /// Counting what is left of a lot.
+    CountHay(LotId),
+    /// A night without a lot.
+    Tonight(LotId),
+    /// Two lots beside each other.
+    Compare,
     /// Weighing the nets of an animal's day, from the first that is not weighed.
     Nets(AnimalId),
     /// Starting a soak.
@@ -140,6 +146,9 @@ impl Route {
             ["shed"] => Self::Shed,
             ["shed", "visits"] => Self::Visits,
             ["shed", "hay", "new"] => Self::NewHay,
+            ["shed", "compare"] => Self::Compare,
+            ["shed", "hay", id, "count"] => Self::CountHay(LotId(id_text(id)?)),
+            ["shed", "hay", id, "tonight"] => Self::Tonight(LotId(id_text(id)?)),
             ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
             ["shed", "nets", id] => Self::Nets(animal(id)?),
             ["shed", "tub", "new"] => Self::NewTub,
@@ -173,6 +182,9 @@ impl Route {
             | Self::Visits
             | Self::NewHay
             | Self::Hay(_)
+            | Self::CountHay(_)
+            | Self::Tonight(_)
+            | Self::Compare
             | Self::Nets(_)
             | Self::NewTub
             | Self::Tub(_) => Some(Place::Shed),
@@ -210,6 +222,9 @@ impl fmt::Display for Route {
             Self::Visits => f.write_str("#/shed/visits"),
             Self::NewHay => f.write_str("#/shed/hay/new"),
             Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
+            Self::CountHay(id) => write!(f, "#/shed/hay/{}/count", id.0),
+            Self::Tonight(id) => write!(f, "#/shed/hay/{}/tonight", id.0),
+            Self::Compare => f.write_str("#/shed/compare"),
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
             Self::NewTub => f.write_str("#/shed/tub/new"),
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
@@ -243,6 +258,7 @@ mod tests {
             Route::Visits,
             Route::NewHay,
             Route::NewTub,
+            Route::Compare,
             Route::Desk,
             Route::Copies,
             Route::Sources,
@@ -261,10 +277,12 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..4).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..6).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
+            3 => Route::CountHay(LotId(id)),
+            4 => Route::Tonight(LotId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

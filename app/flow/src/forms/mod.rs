@@ -2,11 +2,14 @@
 
 pub mod animal;
 pub mod condition;
+pub mod delivery;
 pub mod details;
 pub mod group;
 pub mod hay;
+pub mod left_of_lot;
 pub mod look_over;
 pub mod nets;
+pub mod open_lot;
 pub mod round;
 pub mod shed;
 pub mod start;

@@ -3,6 +3,7 @@
 use crate::acts::{Act, New};
 use crate::forms::tub::{Start, Wrong, free_tub, hung, nets_of, step};
 use crate::shelf::Shelf;
+use crate::views::changeover::stands_for;
 use crate::views::filled::stock;
 use crate::views::nets::plan_on;
 use crate::views::round::{Today, about, ticks};
@@ -85,7 +86,7 @@ impl Ticking<'_> {
         Some(step(open, happened, Some(job.kind), Known::Seen, &id()).map_err(Refused::Log))
     }
 
-    /// A net that is hung takes the oldest filling of its lot. The last net out of a soak is what feeds it.
+    /// A net that is hung takes the oldest filling of its lot, or of the one that its lot stands in for. The last net out of a soak is what feeds it.
     fn hang(
         &self,
         job: &Job,
@@ -108,7 +109,10 @@ impl Ticking<'_> {
         let taken = beside.iter().filter(same_lot).count();
         let filling = job.lot.as_ref().and_then(|lot| {
             let stock = stock(self.shelf, &about(&job.subject));
-            let mut of_lot = stock.left.into_iter().filter(|filling| filling.lot == *lot);
+            let before: Vec<_> = stands_for(self.today, &job.subject, lot).collect();
+            let mut of_lot = stock.left.into_iter().filter(|filling| {
+                filling.lot == *lot || before.iter().any(|instead| instead.of == filling.lot)
+            });
             of_lot.nth(taken)
         });
         let filling: Option<(RecordId, AsFed)> = filling.map(|filling| (filling.id, filling.hay));
