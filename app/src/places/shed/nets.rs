@@ -1,5 +1,6 @@
 //! A net on the scale.
 
+use super::another_hay::another_hay;
 use super::work::Work;
 use crate::form::Form;
 use crate::parts::{
@@ -117,6 +118,8 @@ pub fn Nets(
     let when = Signal::derive(move || {
         next.with(|next| next.as_ref().map(|(_, net)| words.time(net.visit)))
     });
+    let lot =
+        Signal::derive(move || next.with(|next| next.as_ref().map(|(_, net)| net.lot.clone())));
     let foot = move || {
         view! {
             <Show when=move || phase.get() == Phase::Weigh>{move || scale.fill()}</Show>
@@ -133,6 +136,9 @@ pub fn Nets(
             <Unread shelf=work.shelf />
             {work.waiting(Some(id.with_value(|id| id.0.clone())))}
             {inside}
+            <Show when=move || phase.get() == Phase::Weigh>
+                {move || another_hay(work, id.with_value(|id| id.0.clone()), lot, scale.failed)}
+            </Show>
         </Frame>
     }
 }
