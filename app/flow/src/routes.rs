@@ -96,6 +96,12 @@ pub enum Route {
     NewHay,
     /// A lot of hay.
     Hay(LotId),
+    /// Counting what is left of a lot.
+    CountHay(LotId),
+    /// A night without a lot.
+    Tonight(LotId),
+    /// Two lots beside each other.
+    Compare,
     /// Weighing the nets of an animal's day, from the first that is not weighed.
     Nets(AnimalId),
     /// Weighing all nets that are due, whoever they are for.
@@ -150,6 +156,9 @@ impl Route {
             ["shed"] => Self::Shed,
             ["shed", "visits"] => Self::Visits,
             ["shed", "hay", "new"] => Self::NewHay,
+            ["shed", "compare"] => Self::Compare,
+            ["shed", "hay", id, "count"] => Self::CountHay(LotId(id_text(id)?)),
+            ["shed", "hay", id, "tonight"] => Self::Tonight(LotId(id_text(id)?)),
             ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
             ["shed", "nets", id] => Self::Nets(animal(id)?),
             ["shed", "weigh"] => Self::WeighNets,
@@ -188,6 +197,9 @@ impl Route {
             | Self::Visits
             | Self::NewHay
             | Self::Hay(_)
+            | Self::CountHay(_)
+            | Self::Tonight(_)
+            | Self::Compare
             | Self::Nets(_)
             | Self::WeighNets
             | Self::Hanging(_)
@@ -230,6 +242,9 @@ impl fmt::Display for Route {
             Self::Visits => f.write_str("#/shed/visits"),
             Self::NewHay => f.write_str("#/shed/hay/new"),
             Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
+            Self::CountHay(id) => write!(f, "#/shed/hay/{}/count", id.0),
+            Self::Tonight(id) => write!(f, "#/shed/hay/{}/tonight", id.0),
+            Self::Compare => f.write_str("#/shed/compare"),
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
             Self::WeighNets => f.write_str("#/shed/weigh"),
             Self::Hanging(id) => write!(f, "#/shed/hung/{}", id.0),
@@ -271,6 +286,7 @@ mod tests {
             Route::WeighNets,
             Route::YardNets,
             Route::NewNet,
+            Route::Compare,
             Route::Desk,
             Route::Copies,
             Route::Sources,
@@ -289,12 +305,14 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..6).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..8).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
             3 => Route::Hanging(AnimalId(id)),
             4 => Route::Net(NetId(id)),
+            5 => Route::CountHay(LotId(id)),
+            6 => Route::Tonight(LotId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

@@ -5,8 +5,10 @@ use super::cost::Price;
 use super::hazards::Fault;
 use super::published::{HAY_DRY, HAY_DRY_HIGH, HAY_DRY_LOW};
 use super::report::LabReport;
+use super::stock::Held;
+use super::storage::{BaleKind, Rod, StoredBadly};
 use crate::animal::LotId;
-use crate::units::{DryFraction, LocalDate};
+use crate::units::{AsFed, DryFraction, LocalDate};
 
 /// Whether a forage is fed as it comes or after soaking.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -15,6 +17,29 @@ pub enum Fed {
     Dry,
     /// After soaking.
     Soaked,
+}
+
+/// What came, and how it is stored. What nobody said is `None` or empty.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Delivery {
+    /// How much was bought.
+    pub bought: Option<Held>,
+    /// How it is baled.
+    pub bale: Option<BaleKind>,
+    /// Bales that were weighed.
+    pub bales: Vec<AsFed>,
+    /// Slices that were weighed.
+    pub slices: Vec<AsFed>,
+    /// Moisture as it was baled or bought, in percent. It is not its dry matter when it is fed: hay dries in the stack.
+    pub moisture: Option<f64>,
+    /// The day it was baled.
+    pub baled_on: Option<LocalDate>,
+    /// What spoils it in store.
+    pub stored: Vec<StoredBadly>,
+    /// Rods that stood in the stack, by day.
+    pub heat: Vec<(LocalDate, Rod)>,
+    /// Days from ordering to delivery.
+    pub lead_days: Option<i64>,
 }
 
 /// A forage lot.
@@ -36,6 +61,12 @@ pub struct Lot {
     pub bought_on: Option<LocalDate>,
     /// What is wrong with it to the eye and the nose.
     pub faults: Vec<Fault>,
+    /// What came, and how it is stored.
+    pub delivery: Delivery,
+    /// The day it was opened.
+    pub opened_on: Option<LocalDate>,
+    /// The lot in place of which it was opened.
+    pub in_place_of: Option<LotId>,
 }
 
 /// Where a dry matter comes from.
@@ -85,6 +116,9 @@ impl Lot {
             price: None,
             bought_on: None,
             faults: Vec::new(),
+            delivery: Delivery::default(),
+            opened_on: None,
+            in_place_of: None,
         }
     }
 

@@ -243,4 +243,50 @@ published! {
     LOSS_FIELD: Bounds = Bounds::new("loss_fraction", 0.0, 0.9); "loss_field", "of dry matter", Tussock, "cost", Ours;
     /// The most that is believed of each analyte in a forage, in its unit.
     MOST_BELIEVABLE: [(Analyte, f64); 24] = [(Analyte::CrudeProtein, 40.0), (Analyte::Lysine, 3.0), (Analyte::Adf, 70.0), (Analyte::Ndf, 90.0), (Analyte::Fat, 15.0), (Analyte::Ash, 30.0), (Analyte::Wsc, 50.0), (Analyte::Esc, 45.0), (Analyte::Starch, 60.0), (Analyte::Nsc, 70.0), (Analyte::Calcium, 4.0), (Analyte::Phosphorus, 2.0), (Analyte::Magnesium, 1.5), (Analyte::Potassium, 7.0), (Analyte::Sodium, 3.0), (Analyte::Chloride, 4.0), (Analyte::Sulphur, 1.5), (Analyte::Iron, 5000.0), (Analyte::Copper, 200.0), (Analyte::Zinc, 500.0), (Analyte::Manganese, 1500.0), (Analyte::Selenium, 20.0), (Analyte::Iodine, 50.0), (Analyte::Cobalt, 20.0)]; "most_believable", "% or mg/kg", Tussock, "report check", Ours;
+    /// The most moisture at baling of small square, round and large square bales.
+    MOISTURE_MOST: [f64; 3] = [20.0, 18.0, 16.0]; "moisture_most", "% as fed", OsuHayMoisture, "small square, round, large square", Published;
+    /// The most moisture of hay stored loose.
+    MOISTURE_BULK: f64 = 15.0; "moisture_bulk", "% as fed", CommonPractice, "storage in bulk", FromMemory;
+    /// Hay for horses is ideally up to here; above, it may mould without a preservative.
+    MOISTURE_IDEAL: f64 = 15.0; "moisture_ideal", "% as fed", OsuHayMoisture, "horse hay, ideal 10 to 15", Published;
+    /// Above this hay heats and may burn.
+    MOISTURE_FIRE: f64 = 25.0; "moisture_fire", "% as fed", OsuHayMoisture, "heat and fire", Published;
+    /// The moisture of hay that is believed.
+    MOISTURE_FIELD: Bounds = Bounds::new("moisture_percent", 3.0, 80.0); "moisture_field", "% as fed", Tussock, "form", Ours;
+    /// Heat in the stack: measure daily, pull apart, ring the fire service, emergency.
+    HEAT: [f64; 4] = [48.8, 60.0, 65.0, 71.0]; "heat", "degC", HuhnkeHayHeating, "table: 120, 140, 150, 160 degF, rounded down; the stricter where authors differ", Published;
+    /// The temperature in a stack that is believed.
+    HEAT_FIELD: Bounds = Bounds::new("stack_celsius", -30.0, 150.0); "heat_field", "degC", Tussock, "form", Ours;
+    /// For so long new hay is watched for heat.
+    HEAT_WATCH_DAYS: i64 = 21; "heat_watch_days", "days", HuhnkeHayHeating, "two weeks and more; three to be sure", Published;
+    /// How far one bale of a lot lies from another that nobody weighed, as a part of its weight.
+    BALE_SPREAD: f64 = 0.1; "bale_spread", "of its weight", CommonPractice, "order of magnitude", FromMemory;
+    /// What a bale weighs.
+    BALE_FIELD: Bounds = Bounds::new("bale_weight_kg", 2.0, 1000.0); "bale_field", "kg", Tussock, "form", Ours;
+    /// What a slice of a bale weighs.
+    SLICE_FIELD: Bounds = Bounds::new("slice_weight_kg", 0.1, 60.0); "slice_field", "kg", Tussock, "form", Ours;
+    /// How many bales to weigh for a mean with its error.
+    WEIGH_BALES: usize = 3; "weigh_bales", "bales", Tussock, "defaults", Ours;
+    /// How many slices to weigh once a lot.
+    WEIGH_SLICES: usize = 10; "weigh_slices", "slices", Tussock, "filling and hanging", Ours;
+    /// Waste from nets, least and most.
+    NET_WASTE: [f64; 2] = [0.02, 0.05]; "net_waste", "of dry matter", CommonPractice, "nets: 2 to 5 %", FromMemory;
+    /// Days from ordering hay to its delivery when nobody said them.
+    LEAD_DAYS: i64 = 7; "lead_days", "days", Tussock, "defaults", Ours;
+    /// Over how many whole days what was weighed out says what goes in a day.
+    RECENT_DAYS: i64 = 7; "recent_days", "days", Tussock, "stock", Ours;
+    /// The longest time that is reckoned for a lot.
+    LONGEST_DAYS: f64 = 3650.0; "longest_days", "days", Tussock, "stock", Ours;
+    /// Dry matter of unmolassed beet pulp before soaking.
+    PULP_DRY: DryFraction = DryFraction::constant_percent(92.0); "pulp_dry", "", Nasem2021, "feed library, beet pulp, dry, no molasses", Published;
+    /// WSC + starch of unmolassed beet pulp.
+    PULP_SUGAR_STARCH: f64 = 6.3; "pulp_sugar_starch", "% of dry matter", Nasem2021, "feed library, beet pulp, dry, no molasses", Published;
+    /// Starch of unmolassed beet pulp.
+    PULP_STARCH: f64 = 0.6; "pulp_starch", "% of dry matter", Nasem2021, "feed library, beet pulp, dry, no molasses", Published;
+    /// Beet pulp in one feed of an animal that is not used to it, dry weight, at most.
+    PULP_A_FEED: f64 = 2.0; "pulp_a_feed", "g/kg body/meal", Tussock, "a night without hay", Ours;
+    /// Beet pulp of a night is given in at least so many feeds.
+    PULP_FEEDS_LEAST: u32 = 2; "pulp_feeds_least", "feeds", Tussock, "several feeds", Ours;
+    /// More feeds than this nobody gives in a night.
+    PULP_FEEDS_MOST: u32 = 4; "pulp_feeds_most", "feeds", Tussock, "several feeds", Ours;
 }

@@ -5,6 +5,7 @@ use super::envelope::Record;
 use super::gather::{Entry, Problem};
 use super::subject::Subject as About;
 use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
+use crate::forage::{Instead, Lot};
 use crate::round::published::MORNING;
 use crate::round::{
     Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Stopped,
@@ -28,6 +29,9 @@ pub struct Due {
     pub soaks: Vec<OpenSoak>,
     /// The answers.
     pub answered: Vec<Answered>,
+    /// The lots that stand in for those which plans name, a plan's subject and an opened lot each. The nets of the plans
+    /// are weighed from them already; what was issued stays as it is.
+    pub instead: Vec<(Subject, Instead)>,
     /// What could not be read.
     pub problems: Vec<Problem>,
 }
@@ -76,6 +80,7 @@ impl Due {
             .into_iter()
             .map(|held| yard.back(held, &due.words))
             .collect();
+        due.instead = changeover::weigh_from_opened(&mut due.plans, &yard.lots(), yard.today);
         due
     }
 
@@ -121,6 +126,17 @@ impl<'a, Z: Zone> Yard<'a, Z> {
             Body::Yard(body) if entry.record.id.0 == id => Some(body.name.as_str()),
             _ => None,
         })
+    }
+
+    /// The lots that can be read.
+    fn lots(&self) -> Vec<Lot> {
+        self.entries
+            .iter()
+            .filter_map(|entry| match &entry.body {
+                Body::Lot(body) => Some(body.lot(&entry.record.id).ok()?.0),
+                _ => None,
+            })
+            .collect()
     }
 
     fn groups(&self) -> impl Iterator<Item = Group> {
@@ -302,6 +318,7 @@ fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -> IssuedPla
     }
 }
 
+mod changeover;
 mod soaks;
 mod stopped;
 #[cfg(test)]

@@ -3,9 +3,9 @@
 use super::bodies::{Body, FeedingV1};
 use super::gather::{Entry, Problem, Wish};
 use super::timed::own_rates_of;
-use crate::animal::AnimalId;
+use crate::animal::{AnimalId, LotId};
 use crate::day::NetKind;
-use crate::forage::{ForageKind, Lot};
+use crate::forage::{ForageKind, Lot, instead};
 use crate::limits::WaterWeather;
 use crate::plan::{NetUse, Soaking};
 use crate::ration::Food;
@@ -51,7 +51,7 @@ impl Feeds {
             .and_then(|soaking| soaking.recipe().ok())
             .unwrap_or_else(|| Recipe::usual(water));
         Self {
-            hays: hays(entries, said, wish, problems),
+            hays: hays(entries, said, wish, day, problems),
             balancer: balancer(entries, said, problems),
             visits: visits(entries, wish, day),
             net: net(entries, said, animal, &recipe),
@@ -87,6 +87,7 @@ fn hays(
     entries: &[Entry<'_>],
     said: Option<&FeedingV1>,
     wish: &Wish,
+    day: LocalDate,
     problems: &mut Vec<Problem>,
 ) -> Vec<(Lot, f64)> {
     let lots: Vec<Lot> = entries
@@ -116,24 +117,35 @@ fn hays(
         wish.hays.clone()
     };
     if wanted.is_empty() {
+        // What was opened last is what is fed; of what nobody opened, what came last.
         let hay = lots
             .iter()
-            .rev()
-            .find(|lot| lot.class.kind() == ForageKind::Hay);
+            .filter(|lot| lot.class.kind() == ForageKind::Hay)
+            .max_by_key(|lot| lot.opened_on.filter(|on| *on <= day));
         return hay
             .or(lots.last())
             .map(|lot| (lot.clone(), 1.0))
             .into_iter()
             .collect();
     }
-    wanted
-        .into_iter()
-        .filter_map(|(id, part)| {
-            lots.iter()
-                .find(|lot| lot.id.0 == id)
-                .map(|lot| (lot.clone(), part))
-        })
-        .collect()
+    // What is said of a lot goes for the one that was opened in place of it. What is wished for goes as it is.
+    let opened = |id: &str| {
+        let of = LotId(id.to_owned());
+        let said = wish.hays.is_empty();
+        said.then(|| instead(&lots, &of, LocalDate::MIN, day))?
+    };
+    let mut fed: Vec<(Lot, f64)> = Vec::new();
+    for (id, part) in wanted {
+        let id = opened(&id).map_or(id, |instead| instead.lot.0);
+        let Some(lot) = lots.iter().find(|lot| lot.id.0 == id) else {
+            continue;
+        };
+        match fed.iter_mut().find(|(other, _)| other.id == lot.id) {
+            Some((_, parts)) => *parts += part,
+            None => fed.push((lot.clone(), part)),
+        }
+    }
+    fed
 }
 
 /// The balancer that is said, else the one that came last.

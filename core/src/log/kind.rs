@@ -56,6 +56,8 @@ kinds! {
     Group = "group", 1;
     /// A forage lot with its lab reports.
     Lot = "lot", 1;
+    /// What is left of a lot, counted.
+    LotCount = "lot_count", 1;
     /// A paddock.
     Paddock = "paddock", 1;
     /// A food other than forage, with its label.

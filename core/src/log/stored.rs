@@ -71,6 +71,17 @@ impl<T: Stored> Stored for Option<T> {
     }
 }
 
+/// What is too large to lie in every body of its kind.
+impl<T: Stored> Stored for Box<T> {
+    fn read(value: Option<&Value>, path: &Path<'_>) -> Result<Self, LogError> {
+        T::read(value, path).map(Self::new)
+    }
+
+    fn write(&self) -> Option<Value> {
+        self.as_ref().write()
+    }
+}
+
 /// A list; always written, and read as empty when it is left out.
 impl<T: Stored> Stored for Vec<T> {
     fn read(value: Option<&Value>, path: &Path<'_>) -> Result<Self, LogError> {

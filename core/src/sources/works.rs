@@ -133,6 +133,10 @@ pub enum Work {
     BalancerLabels,
     /// Hyperlipaemia in equids, JAVMA 234.
     Javma2009,
+    /// The extension sheet of OSU on moisture of hay.
+    OsuHayMoisture,
+    /// Huhnke's extension sheet on heating of hay.
+    HuhnkeHayHeating,
 }
 
 /// How a work is cited.
@@ -555,6 +559,18 @@ impl Work {
                 "Hyperlipaemia in donkeys",
                 "J Am Vet Med Assoc 234:915",
             ),
+            Self::OsuHayMoisture => Citation {
+                authors: "OSU extension",
+                year: None,
+                title: "Moisture of hay at baling",
+                appeared: "fact sheet",
+            },
+            Self::HuhnkeHayHeating => Citation {
+                authors: "Huhnke",
+                year: None,
+                title: "Heating of stored hay",
+                appeared: "extension fact sheet",
+            },
         }
     }
 }

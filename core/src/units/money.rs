@@ -4,7 +4,19 @@
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Currency([u8; 3]);
 
+/// Currencies whose minor unit is the whole.
+const WITHOUT_MINOR: [&str; 5] = ["CLP", "ISK", "JPY", "KRW", "VND"];
+
 impl Currency {
+    /// How many minor units make a whole one.
+    pub fn minor_in_whole(self) -> i64 {
+        if WITHOUT_MINOR.contains(&self.code().as_str()) {
+            1
+        } else {
+            100
+        }
+    }
+
     /// From a code of three capital letters.
     pub fn from_code(code: &str) -> Result<Self, MoneyError> {
         match <[u8; 3]>::try_from(code.as_bytes()) {
@@ -31,6 +43,24 @@ pub struct Money {
 }
 
 impl Money {
+    /// From whole units as people type them, to the nearest minor unit.
+    pub fn of(whole: f64, currency: Currency) -> Result<Self, MoneyError> {
+        let minor = (whole * currency.minor_in_whole() as f64).round();
+        // numeric: 2^53, up to which every whole number is exact
+        if minor.is_finite() && minor.abs() < 9_007_199_254_740_992.0 {
+            #[allow(clippy::cast_possible_truncation, reason = "checked just above")]
+            let minor = minor as i64;
+            Ok(Self { minor, currency })
+        } else {
+            Err(MoneyError::TooLarge)
+        }
+    }
+
+    /// In whole units, as a person would type it: `6.5`.
+    pub fn typed(self) -> String {
+        (self.minor as f64 / self.currency.minor_in_whole() as f64).to_string()
+    }
+
     /// The sum, when both are of one currency and it fits.
     pub fn plus(self, other: Self) -> Result<Self, MoneyError> {
         if self.currency != other.currency {
@@ -89,5 +119,10 @@ mod tests {
             Err(MoneyError::TwoCurrencies { .. })
         ));
         assert!(Currency::from_code("eur").is_err());
+        assert_eq!(Money::of(6.5, gbp).unwrap().minor, 650);
+        assert_eq!(Money::of(6.5, gbp).unwrap().typed(), "6.5");
+        let yen = Currency::from_code("JPY").unwrap();
+        assert_eq!(Money::of(900.0, yen).unwrap().minor, 900);
+        assert_eq!(Money::of(f64::NAN, yen), Err(MoneyError::TooLarge));
     }
 }

@@ -7,7 +7,7 @@ use tussock_core::animal::{
     VetFlag, Workload,
 };
 use tussock_core::day::NetKind;
-use tussock_core::forage::{Analyte, Basis, Fault, Fed, ForageClass};
+use tussock_core::forage::{Analyte, BaleKind, Basis, Fault, Fed, ForageClass, StoredBadly};
 use tussock_core::limits::Nutrient;
 use tussock_core::log::bodies::base::{BodyHundredths, Count, MicroDegrees};
 use tussock_core::log::bodies::*;
@@ -173,7 +173,7 @@ pub(super) fn lots() -> Vec<LotV1> {
         ],
         price: Some(PriceV1::Bale {
             price: pounds(650),
-            weight: feed(18_500, Some("18.5")),
+            weight: Some(feed(18_500, Some("18.5"))),
         }),
         bought_on: Some(date("2025-09-01")),
         opened_on: Some(date("2026-05-04")),
@@ -187,6 +187,8 @@ pub(super) fn lots() -> Vec<LotV1> {
         ],
         slice: Some(feed(1_200, Some("1.2"))),
         note: Some(said("Stacked by the door.")),
+        delivery: None,
+        in_place_of: None,
     };
     let second = LotV1 {
         name: name("Big bales"),
@@ -196,7 +198,79 @@ pub(super) fn lots() -> Vec<LotV1> {
         reports: Vec::new(),
         ..first.clone()
     };
-    vec![first, second]
+    let third = LotV1 {
+        name: name("Lane field"),
+        price: Some(PriceV1::Bale {
+            price: pounds(700),
+            weight: None,
+        }),
+        reports: Vec::new(),
+        delivery: Some(Box::new(delivery())),
+        in_place_of: Some(super::lot()),
+        ..first.clone()
+    };
+    let fourth = LotV1 {
+        name: name("Round bales"),
+        delivery: Some(Box::new(DeliveryV1 {
+            bought: Some(HeldV1::Weight {
+                weight: LotWeight {
+                    g: LotGrams::new(4_200_000).unwrap(),
+                    typed: Some(said("4200")),
+                },
+            }),
+            bale: Some(BaleKind::Round),
+            ..DeliveryV1::empty()
+        })),
+        ..third.clone()
+    };
+    vec![first, second, third, fourth]
+}
+
+fn delivery() -> DeliveryV1 {
+    let heat = |on: &str, rod| HeatV1 { on: date(on), rod };
+    DeliveryV1 {
+        bought: Some(HeldV1::Bales {
+            tenths: BaleTenths::new(1_200).unwrap(),
+        }),
+        bale: Some(BaleKind::SmallSquare),
+        bales: vec![feed(18_400, Some("18.4")), feed(19_100, Some("19.1"))],
+        slices: vec![feed(1_900, Some("1.9")), feed(2_150, Some("2.15"))],
+        moisture: Some(reported("14.5", "%", "14,5")),
+        baled_on: Some(date("2025-06-20")),
+        stored: StoredBadly::ALL.to_vec(),
+        heat: vec![
+            heat(
+                "2025-06-24",
+                RodV1::Read {
+                    celsius: StackTenths::new(415).unwrap(),
+                },
+            ),
+            heat("2025-06-27", RodV1::Held {}),
+            heat("2025-06-29", RodV1::TooHot {}),
+        ],
+        lead_days: Some(Count::new(10).unwrap()),
+    }
+}
+
+/// What was counted of a lot: in bales, and by weight.
+pub(super) fn counts() -> Vec<LotCountV1> {
+    vec![
+        LotCountV1 {
+            left: HeldV1::Bales {
+                tenths: BaleTenths::new(315).unwrap(),
+            },
+            note: Some(said("Half a bale is open.")),
+        },
+        LotCountV1 {
+            left: HeldV1::Weight {
+                weight: LotWeight {
+                    g: LotGrams::new(640_000).unwrap(),
+                    typed: Some(said("640")),
+                },
+            },
+            note: None,
+        },
+    ]
 }
 
 pub(super) fn food() -> FoodV1 {

@@ -13,7 +13,7 @@ use tussock_core::units::{Currency, Instant, LocalDate, LocalTime, Money, PartOf
 mod documents;
 mod entries;
 
-use documents::{animals, feeding, food, group, lots, person, yard};
+use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
     conditions, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights,
 };
@@ -112,6 +112,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
         Kind::Animal => animals().into_iter().map(Body::Animal).collect(),
         Kind::Group => vec![Body::Group(group())],
         Kind::Lot => lots().into_iter().map(Body::Lot).collect(),
+        Kind::LotCount => counts().into_iter().map(Body::LotCount).collect(),
         Kind::Paddock => vec![Body::Paddock(PaddockV1 {
             name: name("Hill"),
             area_m2: Some(SquareMetres::new(4_200).unwrap()),

@@ -5,6 +5,7 @@
 //! then on: commit it with the mending.
 
 mod log;
+mod lots;
 mod money;
 mod nets;
 mod parsing;

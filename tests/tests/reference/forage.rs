@@ -1,5 +1,7 @@
 //! Hay: its class, its report, its energy, its sugar and its cost.
 
+mod storage;
+
 use tussock_core::animal::{LotId, RiskLevel};
 use tussock_core::forage::{
     Analyte, Basis, Belief, Fed, ForageClass, Hazard, LabReport, Losses, Lot, MixPart, Price,
@@ -16,6 +18,7 @@ pub fn formulas() -> Formulas {
     let mut all = of_reports();
     all.extend(of_sugar());
     all.extend(of_classes_and_cost());
+    all.extend(storage::formulas());
     all
 }
 
@@ -25,8 +28,10 @@ pub fn rows() -> RowCounts {
         ("forage_laboratory", 7),
         ("frank_2010", 24),
         ("hay_report_example", 3),
+        ("huhnke_hay_heating", 10),
         ("mpmath", 38),
         ("nasem_2021", 39),
+        ("osu_hay_moisture", 5),
         ("pagan_1998", 5),
     ]
 }

@@ -1,5 +1,6 @@
 //! A lot of hay and its laboratory report, as typed.
 
+use super::delivery;
 use crate::acts::{Act, New};
 use tussock_core::animal::LotId;
 use tussock_core::forage::{
@@ -9,8 +10,8 @@ use tussock_core::log::bodies::base::{Decimal, Reported};
 use tussock_core::log::bodies::{LabReportV1, LabValueV1, LotV1};
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
 use tussock_core::sources::RecordId;
-use tussock_core::units::DryFraction;
 use tussock_core::units::parse::{ParseError, number};
+use tussock_core::units::{DryFraction, LocalDate};
 
 /// The classes with the words that stand in a draft; `None` is "do not know", for which the widest grass class stands in.
 pub const CLASSES: [(Option<ForageClass>, &str); 17] = [
@@ -72,6 +73,8 @@ pub struct Typed {
     pub fed: Fed,
     /// The lines of the report, each in its unit; empty where it was left out.
     pub values: Vec<(Analyte, String)>,
+    /// What came, and how it is stored.
+    pub came: delivery::Typed,
 }
 
 /// What is wrong with a field.
@@ -89,6 +92,8 @@ pub enum Wrong {
     Line(Analyte, ParseError),
     /// The report.
     Report(ForageError),
+    /// What came.
+    Came(delivery::Wrong),
     /// It cannot be stored.
     Log(LogError),
 }
@@ -162,7 +167,12 @@ impl Typed {
     ///
     /// # Errors
     /// Everything that is wrong.
-    pub fn act(&self, id: &LotId, before: Option<&LotV1>) -> Result<Act, Vec<Wrong>> {
+    pub fn act(
+        &self,
+        id: &LotId,
+        before: Option<&LotV1>,
+        today: LocalDate,
+    ) -> Result<Act, Vec<Wrong>> {
         let mut wrong = Vec::new();
         let name = self.name.trim();
         if name.is_empty() {
@@ -180,9 +190,13 @@ impl Typed {
             return Err(wrong);
         };
         let class = class.unwrap_or(ForageClass::Grass);
-        self.body(name, class, before)
-            .map(|body| written(id, Body::Lot(body), before.is_some()))
-            .map_err(|error| vec![Wrong::Log(error)])
+        let mut body = self
+            .body(name, class, before)
+            .map_err(|error| vec![Wrong::Log(error)])?;
+        self.came
+            .into_lot(&mut body, today)
+            .map_err(|wrong| wrong.into_iter().map(Wrong::Came).collect::<Vec<_>>())?;
+        Ok(written(id, Body::Lot(body), before.is_some()))
     }
 
     fn body(

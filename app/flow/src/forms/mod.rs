@@ -2,13 +2,16 @@
 
 pub mod animal;
 pub mod condition;
+pub mod delivery;
 pub mod details;
 pub mod group;
 pub mod hanging;
 pub mod hay;
+pub mod left_of_lot;
 pub mod look_over;
 pub mod net;
 pub mod nets;
+pub mod open_lot;
 pub mod round;
 pub mod shed;
 pub mod start;

@@ -3,6 +3,7 @@
 use crate::acts::{Act, New};
 use crate::forms::tub::{Start, Wrong, free_tub, hung, nets_of, step};
 use crate::shelf::Shelf;
+use crate::views::changeover::stands_for;
 use crate::views::filled::{stock, take};
 use crate::views::nets::plan_on;
 use crate::views::round::{Today, about, ticks};
@@ -85,7 +86,8 @@ impl Ticking<'_> {
         Some(step(open, happened, Some(job.kind), Known::Seen, &id()).map_err(Refused::Log))
     }
 
-    /// A net that is hung takes the filling of its lot that was made for it. The last net out of a soak is what feeds it.
+    /// A net that is hung takes the filling that was made for it, of its lot or of the one that its lot stands in for.
+    /// The last net out of a soak is what feeds it.
     fn hang(
         &self,
         job: &Job,
@@ -104,7 +106,14 @@ impl Ticking<'_> {
     ) -> Result<Act, LogError> {
         let same = |other: &&&Job| other.subject == job.subject && other.kind == job.kind;
         let mut left = stock(self.shelf, &about(&job.subject)).left;
-        let mut fill = |job: &Job| take(&mut left, job.lot.as_ref()?, job.amount, job.soaked);
+        let mut fill = |job: &Job| {
+            let lot = job.lot.as_ref()?;
+            // What was filled before the lot was opened is used up first.
+            let before = stands_for(self.today, &job.subject, lot).map(|instead| &instead.of);
+            before
+                .chain([lot])
+                .find_map(|lot| take(&mut left, lot, job.amount, job.soaked))
+        };
         for other in beside.iter().filter(same) {
             // What those beside it took is theirs.
             let _ = fill(other);

@@ -286,7 +286,10 @@ pub fn next(
                 &id(),
             )?];
             for net in nets_of(today, &tub.soak.id) {
-                acts.push(hung(net, None, Known::Seen, &id())?);
+                // What came out of the water hangs, whichever hay was opened meanwhile.
+                let lot = Some(tub.soak.lot.clone());
+                let net = Job { lot, ..net.clone() };
+                acts.push(hung(&net, None, Known::Seen, &id())?);
             }
             Act::All(acts)
         }

@@ -1,9 +1,8 @@
 //! Hay: its sugar for the strictest animal of the yard, its hazards, its reports.
 
-use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::views::shed::LotRow;
-use tussock_core::animal::{LotId, RiskLevel, risk};
+use tussock_core::animal::{AnimalId, LotId, RiskLevel, risk};
 use tussock_core::forage::{
     DryEstimate, Fed, Hazard, Judgement, Lot, ReportFinding, TestOutlook, WayOut, estimate,
     hazards, judge, test_outlook,
@@ -14,26 +13,13 @@ use tussock_core::log::{Body, Kind, LogError};
 use tussock_core::sources::RecordId;
 use tussock_core::units::DryMatter;
 
-/// The most things of a yard that one screen asks for.
-const OF_A_YARD: u32 = 200;
-
-/// What a screen of one lot asks the disk for: the lot, and the animals with their scores, for whom it is judged.
-pub fn needs(lot: &LotId) -> Vec<Range> {
-    let mut ranges = vec![Range::One(lot.0.clone())];
-    ranges.extend(
-        [Kind::Animal, Kind::Condition, Kind::Crest]
-            .iter()
-            .map(|kind| Range::Kind {
-                kind: kind.word().to_owned(),
-                from: 0,
-                limit: OF_A_YARD,
-            }),
-    );
-    ranges
-}
-
 /// The strictest risk among the animals; [`RiskLevel::NotKnown`] while there is none.
 pub fn strictest(shelf: &Shelf) -> RiskLevel {
+    strictest_of(shelf, |_| true)
+}
+
+/// The strictest risk among some of the animals; [`RiskLevel::NotKnown`] while there is none of them.
+pub fn strictest_of(shelf: &Shelf, among: impl Fn(&AnimalId) -> bool) -> RiskLevel {
     let place = |level| match level {
         RiskLevel::Proven => 0,
         RiskLevel::AtRisk => 1,
@@ -43,6 +29,7 @@ pub fn strictest(shelf: &Shelf) -> RiskLevel {
     shelf
         .animals()
         .iter()
+        .filter(|animal| among(&animal.id))
         .map(|animal| {
             let id = animal.id.as_str();
             let condition = shelf

@@ -1,6 +1,8 @@
 //! What a screen shows, from the records it asked for. Pure: the records, now and the zone in, plain values out.
 
 pub mod beside;
+pub mod changeover;
+pub mod compare;
 pub mod condition;
 pub mod cut;
 pub mod details;
@@ -14,8 +16,10 @@ pub mod nets;
 pub mod plan;
 pub mod round;
 pub mod shed;
+pub mod stock;
 #[cfg(test)]
 pub(crate) mod test_yard;
+pub mod tonight;
 pub mod tub;
 
 #[cfg(test)]

@@ -9,6 +9,7 @@ pub use own::{Own, OwnFrom, YardNet, yard_nets};
 pub use pass::{Pass, pass, subjects};
 
 use crate::shelf::Shelf;
+use crate::views::changeover::stands_for;
 use crate::views::filled::{Filling, Stock, fitting, stock};
 use crate::views::round::{Today, about};
 use own::own;
@@ -218,20 +219,30 @@ fn of_day(
             };
             let open = today.day < day || today.job(&key).is_some();
             let in_stock = || fitting(left, &net.lot, net.hay);
+            // One that was filled before another hay was opened is filled.
+            let from_old = || {
+                stands_for(today, &plan.subject, &net.lot)
+                    .find_map(|instead| fitting(left, &instead.of, instead.was(net.hay)))
+            };
+            let (mut lot, mut hay) = (net.lot.clone(), net.hay);
             let state = if let Some(filling) = hung.get(&key) {
                 NetState::Weighed(filling.hay)
             } else if !open {
                 NetState::Past
-            } else if let Some(index) = in_stock() {
-                NetState::Weighed(left.remove(index).hay)
+            } else if let Some(index) = in_stock().or_else(from_old) {
+                let filling = left.remove(index);
+                if filling.lot != lot {
+                    (lot, hay) = (filling.lot, filling.target);
+                }
+                NetState::Weighed(filling.hay)
             } else {
                 NetState::ToWeigh
             };
             nets.push(DayNet {
                 key,
                 visit: time,
-                lot: net.lot.clone(),
-                hay: net.hay,
+                lot,
+                hay,
                 soaked: net.soaked,
                 own: own(yard, net.net.as_ref(), &subject, nets.len() + 1),
                 slice: slices.get(&net.lot).copied(),

@@ -1,7 +1,5 @@
 //! The labels of the shed.
 
-use crate::views::shed::LotRow;
-
 /// What the shed says.
 pub trait ShedWords {
     /// The place.
@@ -24,8 +22,6 @@ pub trait ShedWords {
     fn hay_here(&self) -> &'static str;
     /// No hay is there yet.
     fn no_hay_here(&self) -> &'static str;
-    /// The second line of a lot.
-    fn lot_line(&self, row: &LotRow) -> String;
     /// Adds a lot.
     fn add_hay(&self) -> &'static str;
     /// Starts a soak.

@@ -11,6 +11,7 @@ use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Quiet, QuietRow, Sentence,
 };
+use crate::places::shed::in_place;
 use crate::places::{Saving, Unread};
 use crate::world::World;
 use allowed::{allowed_view, followed_view};
@@ -185,8 +186,15 @@ fn said_of(view: &PlanView) -> AnyView {
         .iter()
         .map(|problem| view! { <Caution said=words.record_problem(problem) /> })
         .collect_view();
+    let changeovers = view
+        .accepted
+        .iter()
+        .flat_map(|accepted| &accepted.changeovers)
+        .map(in_place)
+        .collect_view();
     view! {
         {said}
+        {changeovers}
         {problems}
         <p class="soft small">{words.no_diagnosis()}</p>
     }

@@ -1,6 +1,9 @@
 //! A lot of hay: its sugar, its hazards, its reports; and a new one.
 
 use super::hay_form::HayForm;
+use super::hay_stock::{links, stock_of, store};
+use super::work::Work;
+use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Quiet, QuietRow, Row, Rows, Sentence,
@@ -10,10 +13,11 @@ use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::LotId;
 use tussock_core::log::bodies::LotV1;
+use tussock_core::units::Zone;
 use tussock_flow::acts::Act;
 use tussock_flow::forms::hay::without_report;
 use tussock_flow::routes::Route;
-use tussock_flow::views::hay::{Hay as Seen, hay, needs};
+use tussock_flow::views::hay::{Hay as Seen, hay};
 use tussock_flow::words::{
     English, ForageWords, HayWords, HorsesWords, LogWords, ShedWords, TubWords,
 };
@@ -59,7 +63,8 @@ impl Writing {
         before: Option<&LotV1>,
         then: impl FnOnce() + 'static,
     ) {
-        match fields.typed.get_untracked().act(id, before) {
+        let today = DeviceZone.to_local(clock::now()).date;
+        match fields.typed.get_untracked().act(id, before, today) {
             Ok(act) => {
                 fields.wrong.set(Vec::new());
                 self.write(act, then);
@@ -111,7 +116,8 @@ pub fn Hay(
     let writing = Writing::of(form);
     let fields = HayForm::of(form);
     let id = StoredValue::new(lot);
-    let shelf = world.shelf(move || needs(&id.get_value()));
+    let work = Work::with_stock(world);
+    let shelf = work.shelf;
     let seen = Memo::new(move |_| match shelf.get() {
         Some(Ok(shelf)) => hay(&shelf, &id.get_value()),
         _ => None,
@@ -149,7 +155,7 @@ pub fn Hay(
             view! { {draft_line(form)} {fields.fields()} }.into_any()
         } else {
             seen.get()
-                .map(|seen| shown(&writing, &id.get_value(), &seen))
+                .map(|seen| shown(&writing, &id.get_value(), &seen, work))
                 .into_any()
         }
     };
@@ -184,7 +190,7 @@ pub fn Hay(
 }
 
 /// What is known of a lot.
-fn shown(writing: &Writing, id: &LotId, seen: &Seen) -> AnyView {
+fn shown(writing: &Writing, id: &LotId, seen: &Seen, work: Work) -> AnyView {
     let words = English::default();
     let why = words.why_asked();
     let read = match &seen.read {
@@ -235,6 +241,9 @@ fn shown(writing: &Writing, id: &LotId, seen: &Seen) -> AnyView {
         {judged}
         {outlook}
         {hazards}
+        {store(&read.lot, work)}
+        {stock_of(id, seen.body.price.is_some(), work)}
+        {links(id)}
         {reports(writing, id, seen)}
     }
     .into_any()

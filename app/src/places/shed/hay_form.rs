@@ -1,10 +1,12 @@
 //! The form of a lot: name, class, dry matter, and a laboratory report as it is printed.
 
+use super::came_form;
 use crate::form::Form;
 use crate::parts::{Caution, Choice, Field, Keyboard, Offer};
 use leptos::prelude::*;
 use tussock_core::forage::{Analyte, Basis, Fed, ForageClass, LabReport, ReportFinding};
 use tussock_core::log::bodies::LotV1;
+use tussock_flow::forms::delivery::Typed as Came;
 use tussock_flow::forms::hay::{CLASSES, LINES, Typed, Wrong};
 use tussock_flow::words::{English, ForageWords, HayWords};
 
@@ -14,7 +16,7 @@ const FEDS: [(Fed, &str); 2] = [(Fed::Dry, "dry"), (Fed::Soaked, "soaked")];
 /// What is typed, as a signal, and what was read of it.
 #[derive(Clone, Copy)]
 pub(super) struct HayForm {
-    form: Form,
+    pub(super) form: Form,
     /// What is typed.
     pub typed: Signal<Typed>,
     /// What is wrong, once saving was tried.
@@ -31,6 +33,7 @@ impl HayForm {
             .map(|analyte| (analyte, form.text(analyte.field())))
             .collect();
         let values = StoredValue::new(values);
+        let came = came_form::typed(form);
         let typed = Signal::derive(move || Typed {
             name: name.get(),
             class: class.with(|class| {
@@ -57,6 +60,7 @@ impl HayForm {
                     .map(|(analyte, text)| (*analyte, text.get()))
                     .collect()
             }),
+            came: came.get(),
         });
         Self {
             form,
@@ -80,9 +84,12 @@ impl HayForm {
         if let Some(dry) = &body.dry_matter {
             set("dry", dry.value.digits());
         }
+        for (field, text) in Came::of(body) {
+            set(field, &text);
+        }
     }
 
-    fn said(
+    pub(super) fn said(
         self,
         which: impl Fn(&Wrong) -> bool + Send + Sync + 'static,
     ) -> Signal<Option<String>> {
@@ -136,6 +143,7 @@ impl HayForm {
                 unit="%".to_owned()
                 keyboard=Keyboard::Decimal
             />
+            {self.came()}
             <h2>{words.lab_report()}</h2>
             <p class="soft">{words.lab_report_hint()}</p>
             <Choice

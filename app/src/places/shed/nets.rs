@@ -1,5 +1,6 @@
 //! A net on the scale.
 
+use super::another_hay::another_hay;
 use super::work::Work;
 use crate::form::Form;
 use crate::parts::{
@@ -141,6 +142,12 @@ fn weighing(whose: Option<AnimalId>) -> AnyView {
     let when = Signal::derive(move || {
         next.with(|next| next.as_ref().map(|(_, net)| words.time(net.visit)))
     });
+    let lot =
+        Signal::derive(move || next.with(|next| next.as_ref().map(|(_, net)| net.lot.clone())));
+    let fed = Signal::derive(move || {
+        let of = day.with(|day| day.as_ref().map(|day| day.about.id().to_owned()));
+        of.unwrap_or_default()
+    });
     let foot = move || {
         view! {
             <Show when=move || phase.get() == Phase::Weigh>{move || scale.fill()}</Show>
@@ -158,6 +165,9 @@ fn weighing(whose: Option<AnimalId>) -> AnyView {
             {work.waiting(id.with_value(|id| id.as_ref().map(|id| id.0.clone())))}
             {scale.told(head)}
             {inside}
+            <Show when=move || phase.get() == Phase::Weigh>
+                {move || another_hay(work, fed, lot, scale.failed)}
+            </Show>
         </Frame>
     }
     .into_any()

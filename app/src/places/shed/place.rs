@@ -16,10 +16,11 @@ use tussock_core::units::Instant;
 use tussock_flow::forms::shed::{CHIPS, chip};
 use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::shed::{Shed as View, shed};
+use tussock_flow::views::stock::{StockRow, rows};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
-    English, HangingWords, HorsesWords, LogWords, NetWords, NetsWords, ShedWords, TubWords,
-    UnitWords, VisitsWords,
+    English, HangingWords, HorsesWords, LogWords, LotsWords, NetWords, NetsWords, ShedWords,
+    StockWords, TubWords, UnitWords, VisitsWords,
 };
 
 /// What a tag of the cord shows.
@@ -38,6 +39,7 @@ struct Shown {
 struct AtShed {
     world: World,
     view: Memo<Option<View>>,
+    stock: Memo<Option<Vec<StockRow>>>,
     failed: RwSignal<bool>,
 }
 
@@ -46,12 +48,18 @@ struct AtShed {
 pub fn Shed() -> impl IntoView {
     let world = World::here();
     let words = English::default();
-    let work = Work::of(world);
+    let work = Work::with_stock(world);
     let at = AtShed {
         world,
         view: Memo::new(move |_| {
             work.now
                 .with(|now| now.as_ref().map(|(shelf, today)| shed(shelf, today)))
+        }),
+        stock: Memo::new(move |_| {
+            work.now.with(|now| {
+                let (shelf, today) = now.as_ref()?;
+                Some(rows(shelf, today, &DeviceZone))
+            })
         }),
         failed: RwSignal::new(false),
     };
@@ -155,7 +163,8 @@ impl AtShed {
 
     fn lots(self) -> AnyView {
         let words = English::default();
-        let rows = self.view.get().map(|view| view.lots).unwrap_or_default();
+        let rows = self.stock.get().unwrap_or_default();
+        let several = 1 < rows.len();
         if rows.is_empty() {
             return view! { <p class="soft">{words.no_hay_here()}</p> }.into_any();
         }
@@ -163,17 +172,27 @@ impl AtShed {
             .into_iter()
             .map(|row| {
                 let state = shape(row.standing());
+                let days = row.stock.as_ref().and_then(|stock| words.days_left(stock));
                 view! {
                     <Row
-                        name=row.name.clone()
-                        second=words.lot_line(&row)
-                        press=Route::Hay(row.id).to_string()
+                        name=row.lot.name.clone()
+                        value=days
+                        strong=true
+                        second=words.stock_line(&row)
+                        press=Route::Hay(row.lot.id).to_string()
                         shape=move || view! { <StateShape state=Signal::stored(state) /> }
                     />
                 }
             })
             .collect_view();
-        view! { <Rows name=words.hay_here()>{rows}</Rows> }.into_any()
+        let compare = several.then(|| {
+            view! {
+                <QuietRow>
+                    <Quiet says=words.compare_two() press=Route::Compare.to_string() />
+                </QuietRow>
+            }
+        });
+        view! { <Rows name=words.hay_here()>{rows}</Rows> {compare} }.into_any()
     }
 
     /// The chips of the day.

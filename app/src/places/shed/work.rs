@@ -6,9 +6,12 @@ use crate::parts::{Caution, State};
 use crate::world::{Reading, World};
 use leptos::prelude::*;
 use tussock_core::log::Subject;
+use tussock_core::units::Instant;
+use tussock_flow::rows::Range;
 use tussock_flow::shelf::Shelf;
 use tussock_flow::views::round::{self, Today};
 use tussock_flow::views::shed::Standing;
+use tussock_flow::views::stock;
 use tussock_flow::words::{English, RoundWords};
 
 /// The records and what they make of the day; `None` while the disk is read.
@@ -23,7 +26,16 @@ pub(crate) struct Work {
 impl Work {
     /// Asks the disk, and again with every write and every minute.
     pub(crate) fn of(world: World) -> Self {
-        let shelf = world.shelf(|| round::needs(clock::now()));
+        Self::asking(world, round::needs)
+    }
+
+    /// The same with what went of the lots since a harvest, for their stock.
+    pub(crate) fn with_stock(world: World) -> Self {
+        Self::asking(world, stock::needs)
+    }
+
+    fn asking(world: World, needs: fn(Instant) -> Vec<Range>) -> Self {
+        let shelf = world.shelf(move || needs(clock::now()));
         let minute = world.minute();
         let now = Memo::new(move |_| {
             let at = minute.get();

@@ -154,6 +154,13 @@ impl FeedGrams {
     }
 }
 
+impl Count {
+    /// Up to a whole number.
+    pub fn of(value: f64) -> Result<Self, LogError> {
+        from_measure(value.ceil(), Self::RANGE, Self::new)
+    }
+}
+
 impl Millimetres {
     /// To the nearest millimetre.
     pub fn of(length: Length) -> Result<Self, LogError> {

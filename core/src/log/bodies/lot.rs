@@ -1,16 +1,17 @@
 //! A forage lot with its laboratory reports, as reported.
 
-use super::base::{Count, FeedGrams, FeedWeight, Reported};
+use super::base::{Count, FeedWeight, Reported};
+use super::delivery::DeliveryV1;
 use super::reported::{MG_PER_KG_IN_PERCENT, mcal_per_kg, percent};
 use crate::animal::LotId;
 use crate::forage::{
-    Analyte, AnalyteUnit, Basis, Fault, Fed, ForageClass, ForageError, LabReport, Lot, Price,
-    RawReport, ReportFinding,
+    Analyte, AnalyteUnit, Basis, Delivery, Fault, Fed, ForageClass, ForageError, LabReport, Lot,
+    Price, RawReport, ReportFinding, bale_weight, sampled,
 };
 use crate::log::error::{LogError, Path};
 use crate::log::stored::{Name, tagged, twin, words};
 use crate::sources::RecordId;
-use crate::units::{DryFraction, LocalDate, Money, OutOfRange};
+use crate::units::{AsFed, DryFraction, LocalDate, Money, OutOfRange};
 
 words!(ForageClass {
     Grass = "grass",
@@ -114,8 +115,8 @@ pub enum PriceV1 {
     Bale {
         /// The price of one.
         price: Money,
-        /// Its weight.
-        weight: FeedWeight,
+        /// Its weight, when it was said with the price.
+        weight: Option<FeedWeight>,
     },
 }
 
@@ -147,6 +148,10 @@ twin! {
         slice: Option<FeedWeight>,
         /// Remarks.
         note: Option<String>,
+        /// What came, and how it is stored.
+        delivery: Option<Box<DeliveryV1>>,
+        /// The lot in place of which it was opened.
+        in_place_of: Option<LotId>,
     }
 }
 
@@ -232,7 +237,29 @@ impl LotV1 {
             faults: Vec::new(),
             slice: None,
             note: None,
+            delivery: None,
+            in_place_of: None,
         })
+    }
+
+    /// The price, with the weight of a bale as it was weighed, else as it was said. `None` where neither is known: a price
+    /// for no weight is no price.
+    fn price_of(&self, delivery: &Delivery) -> Option<Price> {
+        match self.price.as_ref()? {
+            PriceV1::Tonne { price } => Some(Price::Tonne(*price)),
+            PriceV1::Bale { price, .. } => Some(Price::Bale {
+                price: *price,
+                weight: bale_weight(sampled(&delivery.bales).as_ref(), self.bale_said())?.value,
+            }),
+        }
+    }
+
+    /// The weight of a bale as it was said with its price.
+    pub fn bale_said(&self) -> Option<AsFed> {
+        match self.price.as_ref()? {
+            PriceV1::Bale { weight, .. } => weight.as_ref().map(|weight| weight.g.as_fed()),
+            PriceV1::Tonne { .. } => None,
+        }
     }
 
     /// The lot behind a record, with what cannot be in its reports.
@@ -259,13 +286,9 @@ impl LotV1 {
             reports.push(read);
             findings.extend(found);
         }
-        let price = match &self.price {
-            None => None,
-            Some(PriceV1::Tonne { price }) => Some(Price::Tonne(*price)),
-            Some(PriceV1::Bale { price, weight }) => Some(Price::Bale {
-                price: *price,
-                weight: FeedGrams::as_fed(weight.g),
-            }),
+        let delivery = match &self.delivery {
+            Some(delivery) => delivery.delivery(&body.key("delivery"))?,
+            None => Delivery::default(),
         };
         let lot = Lot {
             id: LotId(id.0.clone()),
@@ -273,9 +296,12 @@ impl LotV1 {
             class: self.class,
             dry,
             reports,
-            price,
+            price: self.price_of(&delivery),
             bought_on: self.bought_on,
             faults: self.faults.clone(),
+            delivery,
+            opened_on: self.opened_on,
+            in_place_of: self.in_place_of.clone(),
         };
         Ok((lot, findings))
     }

@@ -11,6 +11,7 @@ mod animal;
 pub mod base;
 mod condition;
 mod crest;
+mod delivery;
 mod feeding;
 mod food;
 mod group;
@@ -37,6 +38,9 @@ mod yard;
 pub use animal::AnimalV1;
 pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
 pub use crest::{CrestPoints, CrestV1};
+pub use delivery::{
+    BaleTenths, DeliveryV1, HeatV1, HeldV1, LotCountV1, LotGrams, LotWeight, RodV1, StackTenths,
+};
 pub use feeding::{FeedingV1, HayShareV1, PartPercent};
 pub use food::{FoodUse, FoodV1, LabelBasis, LabelContent, LabelLineV1};
 pub use group::GroupV1;
@@ -100,6 +104,7 @@ bodies! {
     Animal(AnimalV1),
     Group(GroupV1),
     Lot(LotV1),
+    LotCount(LotCountV1),
     Paddock(PaddockV1),
     Food(FoodV1),
     Net(NetV1),
@@ -140,6 +145,7 @@ impl Body {
             | Self::Animal(_)
             | Self::Group(_)
             | Self::Lot(_)
+            | Self::LotCount(_)
             | Self::Paddock(_)
             | Self::Food(_)
             | Self::Net(_)

@@ -13,7 +13,12 @@ fn typed(values: &[(Analyte, &str)]) -> Typed {
             .iter()
             .map(|(analyte, text)| (*analyte, (*text).to_owned()))
             .collect(),
+        came: delivery::Typed::default(),
     }
+}
+
+fn today() -> LocalDate {
+    "2026-05-05".parse().unwrap()
 }
 
 fn id() -> LotId {
@@ -31,7 +36,7 @@ fn a_report_is_kept_as_it_was_typed_and_read_on_dry_matter() {
     let Ok(Act::Add(New {
         body: Body::Lot(body),
         ..
-    })) = lot.act(&id(), None)
+    })) = lot.act(&id(), None, today())
     else {
         panic!("adds a lot")
     };
@@ -55,7 +60,7 @@ fn what_is_wrong_is_said_at_its_field() {
     let mut lot = typed(&[(Analyte::Wsc, "930"), (Analyte::Copper, "x")]);
     lot.basis = None;
     lot.name = " ".into();
-    let wrong = lot.act(&id(), None).unwrap_err();
+    let wrong = lot.act(&id(), None, today()).unwrap_err();
     assert!(wrong.contains(&Wrong::NoName) && wrong.contains(&Wrong::NoBasis));
     assert!(
         wrong
@@ -81,7 +86,7 @@ fn a_change_keeps_the_record_and_its_reports() {
     let Ok(Act::Add(New {
         body: Body::Lot(before),
         ..
-    })) = typed(&[(Analyte::Wsc, "9.3")]).act(&id(), None)
+    })) = typed(&[(Analyte::Wsc, "9.3")]).act(&id(), None, today())
     else {
         panic!("adds a lot")
     };
@@ -91,7 +96,7 @@ fn a_change_keeps_the_record_and_its_reports() {
         body: Body::Lot(body),
         id: record,
         ..
-    }) = again.act(&id(), Some(&before))
+    }) = again.act(&id(), Some(&before), today())
     else {
         panic!("changes it")
     };

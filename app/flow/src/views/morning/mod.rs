@@ -2,6 +2,7 @@
 
 mod hanging;
 mod jobs;
+mod lots;
 mod pass;
 mod soaks;
 mod weighing;

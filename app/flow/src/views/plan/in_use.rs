@@ -2,7 +2,9 @@
 
 use super::Outcome;
 use crate::shelf::Shelf;
+use crate::views::changeover::{Changeover, lots, of_plan};
 use tussock_core::animal::{AnimalId, LotId};
+use tussock_core::forage::instead;
 use tussock_core::log::bodies::PlanV1;
 use tussock_core::log::bodies::base::{BodyHundredths, Count};
 use tussock_core::log::{Body, Kind, Stamp};
@@ -61,6 +63,8 @@ pub struct Accepted {
     pub foods: Vec<HeldFood>,
     /// Its nets, in the order of the day.
     pub nets: Vec<HeldNet>,
+    /// The lots that are weighed out in place of those it names.
+    pub changeovers: Vec<Changeover>,
 }
 
 impl Accepted {
@@ -82,13 +86,14 @@ pub(super) fn accepted(
     animal: &AnimalId,
     outcome: &Outcome,
     words: &[(RecordId, Stamp)],
+    day: LocalDate,
 ) -> Option<Accepted> {
     let record = shelf.newest(&Kind::Plan, animal.as_str())?;
     let Ok(Body::Plan(held)) = Body::read(record) else {
         return None;
     };
     let (would_differ, holds) = match outcome {
-        Outcome::Allowed(plan) => (differs(plan, &held), holds(plan, &held, words)),
+        Outcome::Allowed(plan) => (differs(plan, &held), holds(shelf, plan, &held, words)),
         Outcome::Nothing(_) | Outcome::Refused(_) => (true, false),
     };
     let mut hays = Vec::new();
@@ -131,6 +136,7 @@ pub(super) fn accepted(
         hays,
         foods,
         nets,
+        changeovers: of_plan(shelf, animal, &held, day),
     })
 }
 
@@ -145,9 +151,15 @@ fn differs(plan: &Plan, held: &PlanV1) -> bool {
 
 /// Whether the plan in use may go on beside a plan that safety allows today. A weight that came in is no reason: amounts
 /// change at a review (practice section 2).
-fn holds(plan: &Plan, held: &PlanV1, words: &[(RecordId, Stamp)]) -> bool {
+fn holds(shelf: &Shelf, plan: &Plan, held: &PlanV1, words: &[(RecordId, Stamp)]) -> bool {
     let draft = plan.planned();
-    let there = |lot: &LotId| draft.hays.iter().any(|hay| hay.lot == *lot);
+    let planned = |lot: &LotId| draft.hays.iter().any(|hay| hay.lot == *lot);
+    // A lot that was opened in place of the one it names is weighed out with as much dry matter: the plan goes on.
+    let lots = lots(shelf);
+    let there = |lot: &LotId| {
+        let opened = || instead(&lots, lot, held.from, draft.day);
+        planned(lot) || opened().is_some_and(|new| planned(&new.lot))
+    };
     let comes = |time: LocalTime| {
         let mut hangings = draft.layout.hangings.iter();
         hangings.any(|hanging| hanging.visit == time)

@@ -90,7 +90,7 @@ pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) ->
         .filter(|record| record.at <= now)
         .map(|record| (record.id.clone(), record.stamp))
         .collect();
-    let accepted = in_use::accepted(shelf, animal, &outcome, &words);
+    let accepted = in_use::accepted(shelf, animal, &outcome, &words, gathered.day);
     Some(PlanView {
         day: gathered.day,
         animal: gathered.animal,

@@ -3,7 +3,7 @@
 use super::English;
 use super::numbers::up_to;
 use crate::forms::hay::Wrong;
-use crate::words::{ForageWords, HayWords, HorsesWords, LogWords, UnitWords};
+use crate::words::{DeliveryWords, ForageWords, HayWords, HorsesWords, LogWords, UnitWords};
 use tussock_core::forage::{Analyte, AnalyteUnit, DryEstimate, Fed};
 use tussock_core::log::bodies::LabReportV1;
 
@@ -118,6 +118,7 @@ impl HayWords for English {
             }
             Wrong::Dry(error) | Wrong::Line(_, error) => self.parse_error(error),
             Wrong::Report(error) => self.forage_error(error),
+            Wrong::Came(wrong) => self.delivery_wrong(wrong),
             Wrong::Log(error) => self.log_error(error),
         }
     }

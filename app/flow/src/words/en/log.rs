@@ -151,6 +151,7 @@ impl LogWords for English {
             Kind::Animal => "Animal",
             Kind::Group => "Group",
             Kind::Lot => "Hay",
+            Kind::LotCount => "Hay counted",
             Kind::Paddock => "Paddock",
             Kind::Food => "Feed",
             Kind::Net => "Net",

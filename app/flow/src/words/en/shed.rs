@@ -1,8 +1,7 @@
 //! The shed in English.
 
 use super::English;
-use crate::views::shed::LotRow;
-use crate::words::{ForageWords, ShedWords, UnitWords};
+use crate::words::{ShedWords, UnitWords};
 
 impl ShedWords for English {
     fn shed(&self) -> &'static str {
@@ -38,18 +37,6 @@ impl ShedWords for English {
     }
     fn no_hay_here(&self) -> &'static str {
         "No hay written down yet"
-    }
-    fn lot_line(&self, row: &LotRow) -> String {
-        let what = if row.tested {
-            "tested".to_owned()
-        } else {
-            self.forage_class(row.class)
-        };
-        match row.verdict {
-            Some(verdict) => format!("{what}, sugar {}", self.verdict(verdict)),
-            None if row.tested => what,
-            None => format!("{what}, untested"),
-        }
     }
     fn add_hay(&self) -> &'static str {
         "Add hay"

@@ -14,9 +14,6 @@ use tussock_core::units::{
     Temperature, Zone,
 };
 
-/// Currencies whose minor unit is the whole.
-const WITHOUT_MINOR: &[&str] = &["CLP", "ISK", "JPY", "KRW", "VND"];
-
 impl English {
     /// A mass in kilograms as a number of the unit the person chose.
     fn in_mass_unit(&self, kg: f64) -> f64 {
@@ -36,6 +33,11 @@ impl English {
     /// Feed to a tenth, without its unit: a day's sum is not weighed to the gram.
     pub(super) fn feed_tenths(&self, mass: AsFed) -> String {
         fixed(self.in_mass_unit(mass.to_kg()), 1)
+    }
+
+    /// Feed in whole units, without its unit: a stack is not weighed to the kilogram.
+    pub(super) fn feed_whole(&self, mass: AsFed) -> String {
+        fixed(self.in_mass_unit(mass.to_kg()), 0)
     }
 
     fn mass(&self) -> &'static str {
@@ -245,7 +247,7 @@ impl UnitWords for English {
 
     fn money(&self, money: Money) -> String {
         let code = money.currency.code();
-        if WITHOUT_MINOR.contains(&code.as_str()) {
+        if money.currency.minor_in_whole() == 1 {
             return format!("{} {code}", money.minor);
         }
         let minor = money.minor.unsigned_abs();

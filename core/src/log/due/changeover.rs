@@ -1,0 +1,37 @@
+//! Nets of a plan that are weighed from a lot opened in place of the one it names.
+
+use crate::day::published::SCALE_STEP;
+use crate::forage::{Instead, Lot, instead};
+use crate::round::{IssuedPlan, Subject};
+use crate::units::show::step_up;
+use crate::units::{AsFed, LocalDate};
+
+/// Puts the opened lot into every net that names the old one, with as much dry matter: up to a whole step of the scale,
+/// for the amount of a plan is a floor. Gives which lots stand in for which.
+pub(super) fn weigh_from_opened(
+    plans: &mut [IssuedPlan],
+    lots: &[Lot],
+    today: LocalDate,
+) -> Vec<(Subject, Instead)> {
+    let mut found: Vec<(Subject, Instead)> = Vec::new();
+    for plan in plans {
+        for net in &mut plan.nets {
+            let Some(instead) = instead(lots, &net.lot, plan.from, today) else {
+                continue;
+            };
+            let weigh = instead.weigh(net.hay);
+            // As much as before stays the very same weight, whatever step it was planned in.
+            if net.hay < weigh {
+                net.hay = step_up(weigh, AsFed::kg(*SCALE_STEP));
+            } else if weigh < net.hay {
+                net.hay = step_up(weigh, AsFed::kg(*SCALE_STEP)).min(net.hay);
+            }
+            net.lot = instead.lot.clone();
+            let here = (plan.subject.clone(), instead);
+            if !found.contains(&here) {
+                found.push(here);
+            }
+        }
+    }
+    found
+}
