@@ -102,6 +102,10 @@ pub enum Route {
     NewTub,
     /// A soak tub.
     Tub(TubId),
+    /// What rings for a soak tub.
+    Remind(TubId),
+    /// What rings every day.
+    Reminders,
     /// The desk.
     Desk,
     /// Copies of the records.
@@ -144,6 +148,8 @@ impl Route {
             ["shed", "nets", id] => Self::Nets(animal(id)?),
             ["shed", "tub", "new"] => Self::NewTub,
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
+            ["shed", "tub", id, "remind"] => Self::Remind(TubId(id_text(id)?)),
+            ["shed", "reminders"] => Self::Reminders,
             ["desk"] => Self::Desk,
             ["desk", "copies"] => Self::Copies,
             ["desk", "sources"] => Self::Sources,
@@ -175,7 +181,9 @@ impl Route {
             | Self::Hay(_)
             | Self::Nets(_)
             | Self::NewTub
-            | Self::Tub(_) => Some(Place::Shed),
+            | Self::Tub(_)
+            | Self::Remind(_)
+            | Self::Reminders => Some(Place::Shed),
             Self::Desk | Self::Copies | Self::Sources | Self::Settings => Some(Place::Desk),
         }
     }
@@ -213,6 +221,8 @@ impl fmt::Display for Route {
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
             Self::NewTub => f.write_str("#/shed/tub/new"),
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
+            Self::Remind(id) => write!(f, "#/shed/tub/{}/remind", id.0),
+            Self::Reminders => f.write_str("#/shed/reminders"),
             Self::Desk => f.write_str("#/desk"),
             Self::Copies => f.write_str("#/desk/copies"),
             Self::Sources => f.write_str("#/desk/sources"),
@@ -243,6 +253,7 @@ mod tests {
             Route::Visits,
             Route::NewHay,
             Route::NewTub,
+            Route::Reminders,
             Route::Desk,
             Route::Copies,
             Route::Sources,
@@ -261,10 +272,11 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..4).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..5).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
+            3 => Route::Remind(TubId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

@@ -10,6 +10,7 @@ pub mod hay;
 pub mod horses;
 pub mod nets;
 pub mod plan;
+pub mod remind;
 pub mod round;
 pub mod shed;
 #[cfg(test)]
