@@ -40,9 +40,8 @@ fn tell(due: &[Ring], on: Reminders, said: Said) {
     if on.notification {
         for ring in &rings {
             let (title, body) = said(ring);
-            let opens = tussock_flow::routes::Route::Tub(tussock_core::animal::TubId(
-                ring.soak.clone(),
-            ));
+            let opens =
+                tussock_flow::routes::Route::Tub(tussock_core::animal::TubId(ring.soak.clone()));
             notification::show(&title, &body, &ring.key, &opens);
         }
     }

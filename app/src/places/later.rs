@@ -88,19 +88,18 @@ fn NotHere(rest: Rest) -> impl IntoView {
 #[cfg(split)]
 #[wasm_split_helpers::wasm_split(later, fallible)]
 fn rest() -> Result<Later, SplitLoaderError> {
-    Ok(HERE)
+    Ok(Later { screen: draw, bell })
 }
 
 /// Where the app is not cut, the rest is here.
 #[cfg(not(split))]
 async fn rest() -> Result<Later, SplitLoaderError> {
-    std::future::ready(Ok(HERE)).await
+    std::future::ready(Ok(Later { screen: draw, bell })).await
 }
 
-const HERE: Later = Later {
-    screen: draw,
-    bell: || view! { <shed::Bell /> }.into_any(),
-};
+fn bell() -> AnyView {
+    view! { <shed::Bell /> }.into_any()
+}
 
 fn draw(route: Route) -> AnyView {
     match route {

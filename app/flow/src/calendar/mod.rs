@@ -12,7 +12,7 @@ mod text;
 mod tub;
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 
 pub use day::day;
 pub use event::{Event, When, sequence};

@@ -18,7 +18,8 @@ use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::shed::{Shed as View, shed};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
-    English, HorsesWords, LogWords, NetsWords, RemindWords, ShedWords, TubWords, UnitWords, VisitsWords,
+    English, HorsesWords, LogWords, NetsWords, RemindWords, ShedWords, TubWords, UnitWords,
+    VisitsWords,
 };
 
 /// What a tag of the cord shows.

@@ -1,6 +1,7 @@
 //! An owner's morning as acts: nets filled, hay soaked, lifted out, fed, thrown away.
 
 mod jobs;
+mod reminders;
 mod soaks;
 mod weighing;
 

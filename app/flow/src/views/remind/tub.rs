@@ -97,12 +97,13 @@ fn over(shelf: &Shelf, soak: RecordId) -> Option<TubReminder> {
     })?;
     let recipe = start.recipe.recipe();
     let recipe = recipe.unwrap_or_else(|_| Recipe::usual(start.recipe.water));
-    let tub = start.tub.as_ref().and_then(|tub| {
-        match shelf.get(tub.as_str()).map(Body::read) {
+    let tub = start
+        .tub
+        .as_ref()
+        .and_then(|tub| match shelf.get(tub.as_str()).map(Body::read) {
             Some(Ok(Body::Tub(body))) => Some(body.name.as_str().to_owned()),
             _ => None,
-        }
-    });
+        });
     Some(TubReminder {
         // Whatever the air was: what is cancelled rings no more, and its time only names it.
         deadlines: deadlines(recipe, &times, Air::Mild),
