@@ -67,6 +67,10 @@ pub enum Sent {
 /// What somebody has switched on, on this device.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[serde(default)]
+#[allow(
+    clippy::struct_excessive_bools,
+    reason = "each is switched by itself, and any may be on beside any other"
+)]
 pub struct Reminders {
     /// Sound, and the phone shakes.
     pub sound: bool,
