@@ -13,6 +13,12 @@ pub type Said = fn(&Ring) -> (String, String);
 
 /// Rings what is due and was not told yet.
 pub fn ring(due: Vec<Ring>, on: Reminders, said: Said) {
+    // What nobody could hear or see is not told: after a reload a page sounds from the first tap on, and tells it then.
+    let heard = on.sound && sound::ready();
+    let shown = on.notification && notification::allowed();
+    if !heard && !shown {
+        return;
+    }
     // Looked at first without the lock, so that a beat at which nothing is new costs nothing.
     if fresh(&due, &settings::told()).rings.is_empty() {
         return;

@@ -67,6 +67,10 @@ pub async fn send(file: TextFile) -> Sent {
 
 /// Saves a file among the downloads. The address it is saved from is given back afterwards.
 fn save(file: &TextFile) -> Option<()> {
+    // An app on the Home Screen of an iPhone would show the file over itself, with no way back.
+    if super::browser::property(&navigator(), "standalone").as_bool() == Some(true) {
+        return None;
+    }
     let kind = BlobPropertyBag::new();
     kind.set_type(file.kind);
     let parts = Array::of1(&file.text.as_str().into());

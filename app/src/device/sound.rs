@@ -44,6 +44,14 @@ pub fn wake() {
     });
 }
 
+/// Whether a tap has opened the way.
+pub fn ready() -> bool {
+    CONTEXT.with_borrow(|held| {
+        held.as_ref()
+            .is_some_and(|context| context.state() == AudioContextState::Running)
+    })
+}
+
 /// Sounds, where a tap has opened the way; else it is silent.
 pub fn play() {
     CONTEXT.with_borrow(|held| {

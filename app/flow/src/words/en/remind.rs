@@ -70,8 +70,8 @@ impl RemindWords for English {
     fn means_line(&self, means: Means, has: Has) -> &'static str {
         match (means, has) {
             (Means::Sound, Has::Available) => {
-                "Rings while this page is in sight and the phone is awake. Silent when the page is closed, the phone is \
-                 locked or its silent switch is on."
+                "Rings while this page is in sight and the phone is awake. Opened anew, it rings from the first tap on. \
+                 Silent when the page is closed, the phone is locked or its silent switch is on."
             }
             (Means::Sound, Has::NotHere) => "This browser makes no sound.",
             (Means::Sound, Has::Denied) => "This browser does not let the page make a sound.",

@@ -5,6 +5,7 @@ mod cases;
 mod loop_of_work;
 mod numbers;
 mod records;
+mod remind;
 
 use super::{EnergyUnit, English, Region, Said, Shown};
 use tussock_core::units::parse::{LengthUnit, MassUnit};
