@@ -91,10 +91,12 @@ fn every_means_says_what_rings_and_what_does_not() {
             check(words.shakes(has));
             check(words.file_truth(has));
         }
-        stands
-            .iter()
-            .for_each(|stands| check(words.means_stand(*stands)));
-        sent.iter().for_each(|sent| check(words.sent(*sent)));
+        for stands in &stands {
+            check(words.means_stand(*stands));
+        }
+        for sent in &sent {
+            check(words.sent(*sent));
+        }
         check(words.closed_truth());
     }
 }
