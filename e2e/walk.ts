@@ -28,8 +28,8 @@ export interface Place {
 
 /** The phone whose storage outlives its browser, with hands for whatever page it shows. */
 export interface KeptPhone {
-  /** Starts the browser over the kept profile. */
-  takeOut(): Promise<{ page: Page; hands: Hands }>;
+  /** Starts the browser over the kept profile, in the zone the phone was carried to. */
+  takeOut(zone?: string): Promise<{ page: Page; hands: Hands }>;
   /** Ends the browser in order. */
   putAway(): Promise<void>;
   /** Kills the browser's process at once. */
@@ -99,7 +99,7 @@ export const test = base.extend<Place & Walk>({
       hands: new PlaywrightHands({ page, home: () => host.home, finger: true }),
     });
     await use({
-      takeOut: async () => inHand(await pocket.takeOut()),
+      takeOut: async (zone) => inHand(await pocket.takeOut(zone)),
       restart: async () => inHand(await pocket.restart()),
       putAway: () => pocket.putAway(),
       kill: () => pocket.kill(),

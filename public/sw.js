@@ -29,6 +29,12 @@ self.addEventListener('message', ({ data, ports, source }) => {
   if (data?.type === 'BUILD') (ports[0] ?? source)?.postMessage({ type: 'BUILD', build: BUILD });
 });
 
+// A tap on a notification opens the screen it speaks of, in a page that is open if there is one.
+self.addEventListener('notificationclick', (event) => {
+  event.notification.close();
+  event.waitUntil(show(String(event.notification.data ?? '')));
+});
+
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   const href = request.url.split(/[?#]/)[0];
@@ -39,6 +45,15 @@ self.addEventListener('fetch', (event) => {
   // Any other page under this address is not ours: the server answers, and without signal the app opens instead.
   else event.respondWith(fetch(request).catch(() => Response.redirect(SCOPE)));
 });
+
+async function show(address) {
+  const there = new URL(address.startsWith('#/') ? address : '', SCOPE).href;
+  const pages = await self.clients.matchAll({ type: 'window' });
+  const open = pages.find(({ url }) => url.startsWith(SCOPE));
+  if (!open) return self.clients.openWindow(there);
+  await open.focus();
+  return open.navigate(there);
+}
 
 async function install() {
   const cache = await caches.open(CACHE);

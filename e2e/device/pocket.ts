@@ -41,10 +41,10 @@ export class Pocket {
     private readonly dress: Dressing,
   ) {}
 
-  /** Takes it out: starts the browser over the kept profile and gives its page. */
-  async takeOut(): Promise<Page> {
+  /** Takes it out: starts the browser over the kept profile and gives its page. `zone` is where the phone was carried. */
+  async takeOut(zone = phone.timezoneId): Promise<Page> {
     if (this.held !== undefined) throw new Error('it is already in hand');
-    const context = await chromium.launchPersistentContext(this.profile, { ...launch, ...phone });
+    const context = await chromium.launchPersistentContext(this.profile, { ...launch, ...phone, timezoneId: zone });
     const browser = context.browser();
     if (browser === null) throw new Error('the kept profile has no browser of its own');
     // Asked now, so that a kill later falls on the very moment it is meant for.

@@ -22,6 +22,7 @@
 )]
 
 pub mod acts;
+pub mod calendar;
 pub mod example;
 pub mod forms;
 pub mod routes;

@@ -118,6 +118,10 @@ pub enum Route {
     NewTub,
     /// A soak tub.
     Tub(TubId),
+    /// What rings for a soak tub.
+    Remind(TubId),
+    /// What rings every day.
+    Reminders,
     /// The desk.
     Desk,
     /// Copies of the records.
@@ -168,6 +172,8 @@ impl Route {
             ["shed", "net", id] => Self::Net(NetId(id_text(id)?)),
             ["shed", "tub", "new"] => Self::NewTub,
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
+            ["shed", "tub", id, "remind"] => Self::Remind(TubId(id_text(id)?)),
+            ["shed", "reminders"] => Self::Reminders,
             ["desk"] => Self::Desk,
             ["desk", "copies"] => Self::Copies,
             ["desk", "sources"] => Self::Sources,
@@ -207,7 +213,9 @@ impl Route {
             | Self::NewNet
             | Self::Net(_)
             | Self::NewTub
-            | Self::Tub(_) => Some(Place::Shed),
+            | Self::Tub(_)
+            | Self::Remind(_)
+            | Self::Reminders => Some(Place::Shed),
             Self::Desk | Self::Copies | Self::Sources | Self::Settings => Some(Place::Desk),
         }
     }
@@ -253,6 +261,8 @@ impl fmt::Display for Route {
             Self::Net(id) => write!(f, "#/shed/net/{}", id.0),
             Self::NewTub => f.write_str("#/shed/tub/new"),
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
+            Self::Remind(id) => write!(f, "#/shed/tub/{}/remind", id.0),
+            Self::Reminders => f.write_str("#/shed/reminders"),
             Self::Desk => f.write_str("#/desk"),
             Self::Copies => f.write_str("#/desk/copies"),
             Self::Sources => f.write_str("#/desk/sources"),
@@ -287,6 +297,7 @@ mod tests {
             Route::YardNets,
             Route::NewNet,
             Route::Compare,
+            Route::Reminders,
             Route::Desk,
             Route::Copies,
             Route::Sources,
@@ -305,7 +316,7 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..8).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..9).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
@@ -313,6 +324,7 @@ mod tests {
             4 => Route::Net(NetId(id)),
             5 => Route::CountHay(LotId(id)),
             6 => Route::Tonight(LotId(id)),
+            7 => Route::Remind(TubId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

@@ -41,6 +41,11 @@ impl Shelf {
         self.records.iter().filter(|record| !record.gone)
     }
 
+    /// Every record in the version that holds, deleted or not.
+    pub fn versions(&self) -> impl Iterator<Item = &Record> {
+        self.records.iter()
+    }
+
     /// A record by id, deleted or not.
     pub fn get(&self, id: &str) -> Option<&Record> {
         self.records.iter().find(|record| record.id.0 == id)

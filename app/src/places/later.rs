@@ -11,14 +11,20 @@ use tussock_flow::routes::Route;
 use tussock_flow::words::{English, HorsesWords};
 use wasm_split_helpers::SplitLoaderError;
 
-/// Draws a screen of the later part.
-type Draw = fn(Route) -> AnyView;
+/// What the later part draws.
+#[derive(Clone, Copy)]
+pub(crate) struct Later {
+    /// One of its screens.
+    screen: fn(Route) -> AnyView,
+    /// What rings, whatever screen is in sight.
+    bell: fn() -> AnyView,
+}
 
 /// Whether the later part is here.
 #[derive(Clone, Copy)]
 enum Part {
     Coming,
-    Here(Draw),
+    Here(Later),
     Missing,
 }
 
@@ -40,11 +46,20 @@ impl Rest {
         });
     }
 
+    /// What rings, when it is here.
+    pub(crate) fn bell(self) -> AnyView {
+        (move || match self.0.get() {
+            Part::Here(later) => Some((later.bell)()),
+            Part::Coming | Part::Missing => None,
+        })
+        .into_any()
+    }
+
     /// A screen of it, when it is here.
     pub(crate) fn screen(self, route: Route) -> AnyView {
         (move || match self.0.get() {
             Part::Coming => ().into_any(),
-            Part::Here(draw) => draw(route.clone()),
+            Part::Here(later) => (later.screen)(route.clone()),
             Part::Missing => view! { <NotHere rest=self /> }.into_any(),
         })
         .into_any()
@@ -72,14 +87,18 @@ fn NotHere(rest: Rest) -> impl IntoView {
 
 #[cfg(split)]
 #[wasm_split_helpers::wasm_split(later, fallible)]
-fn rest() -> Result<Draw, SplitLoaderError> {
-    Ok(draw)
+fn rest() -> Result<Later, SplitLoaderError> {
+    Ok(Later { screen: draw, bell })
 }
 
 /// Where the app is not cut, the rest is here.
 #[cfg(not(split))]
-async fn rest() -> Result<Draw, SplitLoaderError> {
-    std::future::ready(Ok(draw as Draw)).await
+async fn rest() -> Result<Later, SplitLoaderError> {
+    std::future::ready(Ok(Later { screen: draw, bell })).await
+}
+
+fn bell() -> AnyView {
+    view! { <shed::Bell /> }.into_any()
 }
 
 fn draw(route: Route) -> AnyView {
@@ -109,6 +128,8 @@ fn draw(route: Route) -> AnyView {
         Route::Net(net) => view! { <shed::Net net /> }.into_any(),
         Route::NewTub => view! { <shed::NewTub /> }.into_any(),
         Route::Tub(tub) => view! { <shed::Tub tub /> }.into_any(),
+        Route::Remind(tub) => view! { <shed::Remind tub /> }.into_any(),
+        Route::Reminders => view! { <shed::Reminders /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }

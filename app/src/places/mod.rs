@@ -74,7 +74,10 @@ pub fn App(
         route => route,
     });
     let rest = later::Rest::fetch();
-    move || screen(shown.get(), rest)
+    view! {
+        {rest.bell()}
+        {move || screen(shown.get(), rest)}
+    }
 }
 
 fn screen(route: Route, rest: later::Rest) -> AnyView {

@@ -4,6 +4,9 @@ use crate::answer::Shelf;
 use crate::mime::content_type;
 
 /// Headers that every answer has.
+///
+/// Sharing of files is not named: a page may share from its own origin unless it is forbidden, and a browser that has
+/// nothing to share with does not know the name `web-share` and warns of it on every page.
 pub(crate) fn fixed() -> [(&'static str, String); 4] {
     [
         ("X-Content-Type-Options", "nosniff"),
@@ -11,7 +14,7 @@ pub(crate) fn fixed() -> [(&'static str, String); 4] {
         (
             "Permissions-Policy",
             "camera=(), display-capture=(), geolocation=(self), gyroscope=(), magnetometer=(), microphone=(), \
-             midi=(), payment=(), screen-wake-lock=(self), serial=(), usb=(), web-share=(self)",
+             midi=(), payment=(), screen-wake-lock=(self), serial=(), usb=()",
         ),
         ("Cross-Origin-Opener-Policy", "same-origin"),
     ]

@@ -3,6 +3,7 @@
 use super::bodies::{Body, PlanV1};
 use super::envelope::Record;
 use super::gather::{Entry, Problem};
+use super::kind::Kind;
 use super::subject::Subject as About;
 use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::forage::{Instead, Lot};
@@ -38,7 +39,8 @@ pub struct Due {
 
 /// The jobs due at an instant.
 ///
-/// `records` are the versions that hold, of any subject, in any order; what is deleted or later than now is left out.
+/// `records` are the versions that hold, of any subject, in any order; what is deleted is left out, and what is later
+/// than now, but for soaks and their tubs.
 /// What cannot be read is left out too: [`Due::of`] names it.
 pub fn round_of(records: &[&Record], now: Instant, zone: &impl Zone) -> Round {
     Due::of(records, now, zone).round(now, zone)
@@ -50,7 +52,7 @@ impl Due {
         let mut problems = Vec::new();
         let mut entries: Vec<Entry<'_>> = records
             .iter()
-            .filter(|record| !record.gone && record.at <= now)
+            .filter(|record| !record.gone && (record.at <= now || stays(record)))
             .filter_map(|record| match Body::read(record) {
                 Ok(body) => Some(Entry { record, body }),
                 Err(error) => {
@@ -97,6 +99,12 @@ impl Due {
             answered: &self.answered,
         })
     }
+}
+
+/// Whether a record counts even when it lies later than now. What is in the water is there, whatever the clock says that
+/// was set back since, and it must be thrown away in time.
+fn stays(record: &Record) -> bool {
+    matches!(record.kind, Kind::SoakStep | Kind::Tub)
 }
 
 /// A plan with its record.

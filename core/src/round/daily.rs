@@ -132,17 +132,17 @@ fn horizon(zone: &impl Zone, plans: &Plans<'_>, subject: &Subject, today: LocalD
 }
 
 /// A day of a plan.
-struct DayOf<'a, Z> {
-    zone: &'a Z,
-    plan: &'a IssuedPlan,
-    day: LocalDate,
-    horizon: Instant,
-    now: Instant,
-    waits: Option<Waits>,
+pub(super) struct DayOf<'a, Z> {
+    pub zone: &'a Z,
+    pub plan: &'a IssuedPlan,
+    pub day: LocalDate,
+    pub horizon: Instant,
+    pub now: Instant,
+    pub waits: Option<Waits>,
 }
 
 impl<Z: Zone> DayOf<'_, Z> {
-    fn all(&self, soaks: &[&OpenSoak]) -> Vec<Planned> {
+    pub(super) fn all(&self, soaks: &[&OpenSoak]) -> Vec<Planned> {
         let visits = visits(self.plan);
         let mut jobs = Vec::new();
         for (number, time) in (1..).zip(&visits) {

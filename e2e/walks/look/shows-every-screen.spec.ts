@@ -55,9 +55,18 @@ test('round, shed, nets, hay, tub, details, group, vet and plan hold up', async 
   await hands.tap(button('Start the soak'));
   await hands.see(words('Lift out in'));
   await look('tub');
+  await hands.tap(link('Remind me'));
+  await hands.see(sentence(/^Lift out at/));
+  await look('tub-remind');
+  await hands.tap(link('Back'));
+  await hands.see(words('Lift out in'));
   await hands.tap(button('Correct a time'));
   await hands.see(field(/^In the water at/));
   await look('tub-times');
+
+  await hands.open('#/shed/reminders');
+  await hands.see(sentence(/reminders? a day$/));
+  await look('reminders');
 
   await hands.open(`${horse}/details`);
   await readSentence(hands);

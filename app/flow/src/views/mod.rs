@@ -14,6 +14,7 @@ pub mod horses;
 pub mod net_list;
 pub mod nets;
 pub mod plan;
+pub mod remind;
 pub mod round;
 pub mod shed;
 pub mod stock;

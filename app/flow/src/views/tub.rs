@@ -164,7 +164,7 @@ fn steps_of(shelf: &Shelf, soak: &RecordId) -> Vec<Logged> {
     steps
 }
 
-fn soak_of(record: &Record, step: &SoakStep) -> RecordId {
+pub(crate) fn soak_of(record: &Record, step: &SoakStep) -> RecordId {
     match step {
         SoakStep::Started { .. } => record.id.clone(),
         SoakStep::Lifted { soak }

@@ -19,8 +19,8 @@ use tussock_flow::views::shed::{Shed as View, shed};
 use tussock_flow::views::stock::{StockRow, rows};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
-    English, HangingWords, HorsesWords, LogWords, LotsWords, NetWords, NetsWords, ShedWords,
-    StockWords, TubWords, UnitWords, VisitsWords,
+    English, HangingWords, HorsesWords, LogWords, LotsWords, NetWords, NetsWords, RemindWords,
+    ShedWords, StockWords, TubWords, UnitWords, VisitsWords,
 };
 
 /// What a tag of the cord shows.
@@ -90,6 +90,7 @@ pub fn Shed() -> impl IntoView {
                 <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
                 <Quiet says=words.the_nets() press=Route::YardNets.to_string() />
                 <Quiet says=words.when_somebody_comes() press=Route::Visits.to_string() />
+                <Quiet says=words.reminders() press=Route::Reminders.to_string() />
             </QuietRow>
             <UpdateOffer />
             <Saving failed=at.failed />

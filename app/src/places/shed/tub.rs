@@ -19,7 +19,7 @@ use tussock_flow::forms::tub::{self as form_of, Wrong};
 use tussock_flow::routes::Route;
 use tussock_flow::views::shed::Standing;
 use tussock_flow::views::tub::{TubSeen, seen};
-use tussock_flow::words::{English, HorsesWords, SoakWords, TubWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, RemindWords, SoakWords, TubWords, UnitWords};
 
 pub(super) type Open = tussock_flow::views::tub::Tub;
 
@@ -237,10 +237,12 @@ impl AtTub {
                 self.write(act);
             }
         });
+        let remind = self.open(|open| Route::Remind(TubId(open.soak.id.0.clone())));
         view! {
             <QuietRow>
                 <Quiet says press=turn />
                 <Quiet says=words.stop_this_tub() press=stop />
+                {remind.map(|route| view! { <Quiet says=words.remind_me() press=route.to_string() /> })}
             </QuietRow>
         }
     }

@@ -25,6 +25,7 @@ mod numbers;
 mod plan;
 mod plan_screen;
 mod ration;
+mod remind;
 mod report;
 mod round;
 mod safety;

@@ -6,6 +6,7 @@ mod loop_of_work;
 mod nets;
 mod numbers;
 mod records;
+mod remind;
 
 use super::{EnergyUnit, English, Region, Said, Shown};
 use tussock_core::units::parse::{LengthUnit, MassUnit};
