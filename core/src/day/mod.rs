@@ -5,23 +5,28 @@
 //! short as it can be, within what can hang at once and, for soaked hay, what must be eaten by its time; the shares
 //! are whole steps of the scale and add up to the day. [`mends`] says what would shorten the rest, cheapest first.
 //!
+//! Grass with leaf is forage, a bare paddock and hours at work are not ([`Away`]).
+//!
 //! A net on the scale reads its hay and its own weight; [`on_scale`] says how a reading stands to its target.
 //!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
 mod error;
+mod exact;
 mod gaps;
 mod layout;
 mod mends;
 pub mod published;
 mod rate;
+mod reach;
 mod scale;
 #[cfg(test)]
 mod tests;
 
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
-pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, lay_out};
+pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, gap_verdict, judged, lay_out};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, NetKind, measured_rate, rate};
+pub use reach::{Away, Eats};
 pub use scale::{OnScale, hay_in, on_scale, reading_for, usual_net};

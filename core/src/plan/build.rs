@@ -88,6 +88,8 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         rate: &rate,
         most_at_once: of.net.most_at_once,
         eaten_within_h: soaks.then(|| eaten_within_h(&of.soaking)),
+        aways: &[],
+        straw_part: None,
     };
     let layout = lay_out(&day_needs)?;
     let mends = mends(&day_needs, layout.longest_h);
