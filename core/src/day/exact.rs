@@ -101,7 +101,15 @@ impl Shares<'_> {
 
     /// The most steps that can hang and be eaten in time.
     pub(super) fn most_that_hangs(&self) -> i64 {
-        let (mut fits, mut over) = (0, self.steps);
+        self.most_up_to(self.steps - 1)
+    }
+
+    /// The most steps up to a number that can hang and be eaten in time.
+    pub(super) fn most_up_to(&self, steps: i64) -> i64 {
+        if self.can_hang(steps) {
+            return steps;
+        }
+        let (mut fits, mut over) = (0, steps);
         while 1 < over - fits {
             let middle = fits + (over - fits) / 2;
             if self.can_hang(middle) {

@@ -135,12 +135,12 @@ pub fn lay_out(needs: &DayNeeds<'_>) -> Result<Layout, DayError> {
 }
 
 /// The dry matter of a step of the scale, in kilograms.
-fn step_dry(needs: &DayNeeds<'_>) -> f64 {
+pub(super) fn step_dry(needs: &DayNeeds<'_>) -> f64 {
     AsFed::kg(*SCALE_STEP).dry(needs.dry).to_kg()
 }
 
 /// The visits with what may hang at them, in steps.
-fn room_at(visits: &[LocalTime], needs: &DayNeeds<'_>, step_dry: f64) -> Vec<Visit> {
+pub(super) fn room_at(visits: &[LocalTime], needs: &DayNeeds<'_>, step_dry: f64) -> Vec<Visit> {
     let least = -whole(-*LEAST_NET_H * needs.rate.fast / step_dry);
     let all = whole(needs.forage.to_kg() / step_dry) + 1;
     let most = needs
@@ -173,7 +173,7 @@ pub(super) fn whole(steps: f64) -> i64 {
 }
 
 /// What hangs, from steps.
-fn hangings(visits: &[LocalTime], shares: &[i64], needs: &DayNeeds<'_>) -> Vec<Hanging> {
+pub(super) fn hangings(visits: &[LocalTime], shares: &[i64], needs: &DayNeeds<'_>) -> Vec<Hanging> {
     visits
         .iter()
         .zip(shares)

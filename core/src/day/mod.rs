@@ -11,22 +11,30 @@
 //!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
+mod eating;
 mod error;
 mod exact;
 mod gaps;
+mod in_hand;
 mod layout;
 mod mends;
 pub mod published;
 mod rate;
 mod reach;
+mod real;
+mod rest;
 mod scale;
 #[cfg(test)]
 mod tests;
 
+pub use eating::{slowing, underestimate};
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
+pub use in_hand::{in_nets, places};
 pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, gap_verdict, judged, lay_out};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, NetKind, measured_rate, rate};
 pub use reach::{Away, Eats};
+pub use real::{Happened, RealDay, RealVerdict, real_day};
+pub use rest::{Rest, RestOfDay, lay_out_rest};
 pub use scale::{OnScale, hay_in, on_scale, reading_for, usual_net};

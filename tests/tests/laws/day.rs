@@ -85,10 +85,10 @@ impl Case {
                 return None;
             }
         }
-        // A hundred days to settle by the fast end, then two that are read.
+        // A month to settle by the fast end, then two that are read.
         let mut stock: usize = 0;
         let (mut wait, mut longest) = (0, 0);
-        for quarter in 0..102 * DAY {
+        for quarter in 0..32 * DAY {
             stock += hung(quarter);
             let eats = match there[quarter % DAY] {
                 There::Grass => true,
@@ -100,7 +100,7 @@ impl Case {
                 }
             };
             wait = if eats { 0 } else { wait + 1 };
-            if 100 * DAY <= quarter {
+            if 30 * DAY <= quarter {
                 longest = longest.max(wait);
             }
         }
@@ -217,7 +217,7 @@ fn longest_in_eighths(case: &Case, day: &tussock_core::day::Layout) -> f64 {
     let there = case.there();
     let mut stock: usize = 0;
     let (mut wait, mut longest) = (0_usize, 0);
-    for eighth in 0..2 * 102 * DAY {
+    for eighth in 0..2 * 32 * DAY {
         let quarter = eighth / 2 % DAY;
         if eighth % 2 == 0 {
             for hanging in day.hangings.iter().filter(|hanging| hanging.visit == at(quarter)) {
@@ -234,7 +234,7 @@ fn longest_in_eighths(case: &Case, day: &tussock_core::day::Layout) -> f64 {
             }
         };
         wait = if eats { 0 } else { wait + 1 };
-        if 200 * DAY <= eighth {
+        if 60 * DAY <= eighth {
             longest = longest.max(wait);
         }
     }
