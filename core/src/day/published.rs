@@ -169,6 +169,16 @@ pub const STRAW_LONGER: Published<f64> = Published {
     mark: Mark::FromMemory,
 };
 
+/// The smallest part of the forage that straw is proposed for.
+pub const STRAW_STEP: Published<f64> = Published {
+    id: "day.straw_step",
+    value: 0.05,
+    unit: "of forage dry matter",
+    work: Work::Tussock,
+    place: "day/published.rs",
+    mark: Mark::Ours,
+};
+
 /// Straw is at most this part of forage for horses and ponies.
 pub const STRAW_PART: Published<f64> = Published {
     id: "day.straw_part",
@@ -278,6 +288,7 @@ list_constants![
     LEAST_NET_H,
     LEAF_BARE,
     STRAW_LONGER,
+    STRAW_STEP,
     STRAW_PART,
     SCALE_STEP,
     SCALE_WITHIN,

@@ -3,6 +3,7 @@
 pub mod beside;
 pub mod condition;
 pub mod cut;
+pub mod day;
 pub mod details;
 pub mod filled;
 pub mod group;

@@ -35,12 +35,15 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Tub,
         Kind::Plan,
         Kind::VetWord,
+        // How fast it eats hangs on its nets.
+        Kind::Feeding,
     ];
     // What stands until it is looked at, scored or weighed anew, however long ago that was.
     let readings = [Kind::LookOver, Kind::Weight, Kind::Condition, Kind::Crest];
     let entries = [
         Kind::NetFilled,
         Kind::NetHung,
+        Kind::LeftOver,
         Kind::SoakStep,
         Kind::Job,
         Kind::Weather,

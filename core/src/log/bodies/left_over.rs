@@ -21,6 +21,22 @@ choice! {
     }
 }
 
+impl Quarters {
+    /// The part of what was given.
+    pub const fn part(self) -> f64 {
+        match self {
+            Self::None => 0.0,
+            // numeric: quarters
+            Self::One => 0.25,
+            // numeric: quarters
+            Self::Two => 0.5,
+            // numeric: quarters
+            Self::Three => 0.75,
+            Self::All => 1.0,
+        }
+    }
+}
+
 /// How much is left.
 #[derive(Clone, Debug, PartialEq)]
 pub enum LeftAmount {
