@@ -400,11 +400,10 @@ impl Part<'_> {
                 ..self.of.clone()
             },
         };
-        let within_most = self
-            .visits
-            .iter()
-            .zip(shares)
-            .all(|(visit, steps)| *steps <= visit.most && (*steps == 0 || visit.least <= *steps));
+        let within_most =
+            self.visits.iter().zip(shares).all(|(visit, steps)| {
+                *steps <= visit.most && (*steps == 0 || visit.least <= *steps)
+            });
         within_most && fixed.bounds().closed()
     }
 }

@@ -124,13 +124,7 @@ pub(super) struct Walked {
 }
 
 /// Walks from one hour to another with `start` hours of forage hanging at the first, and waits along the way.
-pub(super) fn walk(
-    hung: &[(f64, f64)],
-    reach: &Reach,
-    from: f64,
-    to: f64,
-    start: f64,
-) -> Walked {
+pub(super) fn walk(hung: &[(f64, f64)], reach: &Reach, from: f64, to: f64, start: f64) -> Walked {
     let base = (from / day_hours()).floor() * day_hours();
     let mut edges: Vec<f64> = reach
         // numeric: three days and a part are the longest walk

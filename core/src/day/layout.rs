@@ -276,7 +276,10 @@ fn in_steps(
     needs: &DayNeeds<'_>,
 ) -> Vec<i64> {
     let step_dry = step_dry(needs);
-    let mut steps: Vec<i64> = shares.iter().map(|share| whole(*share / step_dry)).collect();
+    let mut steps: Vec<i64> = shares
+        .iter()
+        .map(|share| whole(*share / step_dry))
+        .collect();
     let mut left = whole(needs.forage.to_kg() / step_dry) - steps.iter().sum::<i64>();
     while 0 < left {
         let neediest = (0..steps.len())

@@ -11,7 +11,6 @@
 //!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
-mod eating;
 mod error;
 mod exact;
 mod gaps;
@@ -27,7 +26,6 @@ mod scale;
 #[cfg(test)]
 mod tests;
 
-pub use eating::{slowing, underestimate};
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
 pub use in_hand::{in_nets, places};

@@ -189,11 +189,14 @@ impl Reach {
 /// The stretches with nothing to eat, over midnight as one.
 fn bare(pieces: &[Piece]) -> Vec<(f64, f64)> {
     let day = day_hours();
-    let twice = pieces.iter().copied().chain(pieces.iter().map(|piece| Piece {
-        from: piece.from + day,
-        to: piece.to + day,
-        place: piece.place,
-    }));
+    let twice = pieces
+        .iter()
+        .copied()
+        .chain(pieces.iter().map(|piece| Piece {
+            from: piece.from + day,
+            to: piece.to + day,
+            place: piece.place,
+        }));
     let mut found: Vec<(f64, f64)> = Vec::new();
     for piece in twice.filter(|piece| piece.place == Where::Out(Eats::Nothing)) {
         match found.last_mut() {
@@ -204,7 +207,12 @@ fn bare(pieces: &[Piece]) -> Vec<(f64, f64)> {
     }
     found
         .into_iter()
-        .map(|(from, to)| (f64::midpoint(from, to).rem_euclid(day), (to - from).min(day)))
+        .map(|(from, to)| {
+            (
+                f64::midpoint(from, to).rem_euclid(day),
+                (to - from).min(day),
+            )
+        })
         .collect()
 }
 

@@ -91,7 +91,11 @@ pub fn real_day(
     past.sort_by_key(|event| event.at());
     let fast = walked(&past, rate.fast, now);
     let likely = walked(&past, rate.likely, now);
-    let longest_h = fast.waits.iter().map(|wait| wait.hours()).fold(0.0, f64::max);
+    let longest_h = fast
+        .waits
+        .iter()
+        .map(|wait| wait.hours())
+        .fold(0.0, f64::max);
     let waits_h = fast.now_h();
     let accepted = accepted_h.unwrap_or(*GAP_LINE);
     let worse = longest_h - accepted;

@@ -40,7 +40,11 @@ pub fn lay_out_rest(needs: &DayNeeds<'_>, rest: &Rest) -> Result<RestOfDay, DayE
     let from = hour_of(rest.now);
     let ahead = |time: LocalTime| {
         let hour = hour_of(time);
-        if hour < from { hour + day_hours() } else { hour }
+        if hour < from {
+            hour + day_hours()
+        } else {
+            hour
+        }
     };
     let mut visits = needs.visits.to_vec();
     visits.sort_unstable();
@@ -129,7 +133,13 @@ mod tests {
         LocalTime::from_hms_opt(hour, 0, 0).unwrap()
     }
 
-    fn laid(visits: &[LocalTime], now: u32, hangs: f64, to_hang: f64, most: Option<f64>) -> RestOfDay {
+    fn laid(
+        visits: &[LocalTime],
+        now: u32,
+        hangs: f64,
+        to_hang: f64,
+        most: Option<f64>,
+    ) -> RestOfDay {
         let rate = EatingRate {
             slow: 0.4,
             likely: 0.5,
@@ -165,7 +175,10 @@ mod tests {
         assert_eq!(day.over, DryMatter::ZERO);
         let night = 9.0 - kg[1] / 0.5;
         let evening = 5.0 - kg[0] / 0.5;
-        assert!(night <= 3.0 + 1e-6 && evening <= 3.0 + 1e-6, "{evening} {night}");
+        assert!(
+            night <= 3.0 + 1e-6 && evening <= 3.0 + 1e-6,
+            "{evening} {night}"
+        );
     }
 
     #[test]

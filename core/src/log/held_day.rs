@@ -3,9 +3,9 @@
 use super::bodies::base::JobKey;
 use super::bodies::{Body, LeftAmount, LeftOverV1, NetHungV1, NetShareV1, PlanV1};
 use super::envelope::Record;
+use super::gather::Wish;
 use super::gather::{Gathered, gather};
 use super::kind::Kind;
-use super::gather::Wish;
 use super::stamp::Stamp;
 use crate::animal::AnimalId;
 use crate::assess::best;
@@ -175,9 +175,9 @@ fn nets(
             .then(|| DryMatter::kg(net.as_fed_g.as_fed().to_kg() * part))
     };
     let of = |key: &Key| match key {
-        Key::Day { kind, day, slot, .. } if *kind == JobKind::HangNet && *day == gathered.day => {
-            Some(slot.visit)
-        }
+        Key::Day {
+            kind, day, slot, ..
+        } if *kind == JobKind::HangNet && *day == gathered.day => Some(slot.visit),
         _ => None,
     };
     let mut found = Vec::with_capacity(visits.len());

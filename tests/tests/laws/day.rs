@@ -2,9 +2,11 @@
 
 use crate::seed::config;
 use proptest::prelude::*;
-use tussock_core::day::{Away, DayError, DayNeeds, Eats, EatingRate, lay_out};
+use tussock_core::day::{
+    Away, DayError, DayNeeds, EatingRate, Eats, GapVerdict, Mend, NetKind, lay_out, mends, rate,
+};
 use tussock_core::sources::Provenance;
-use tussock_core::units::{AsFed, DryFraction, DryMatter, LocalTime};
+use tussock_core::units::{AsFed, BodyMass, DryFraction, DryMatter, LocalTime};
 
 const DAY: usize = 96;
 /// At 80 % dry a step of the scale is 0.04 kg: a fast eater takes a quarter of an hour over two of them.
@@ -212,6 +214,75 @@ proptest! {
     }
 }
 
+/// Glunk et al. 2014, J Equine Vet Sci 34:986: 1 % of body weight took 3.4, 5.1 and 6.5 h from nets with 15.2, 4.4 and
+/// 3.2 cm holes. At 1.5 % in two visits twelve hours apart that leaves (24 - 1.5 x hours) / 2, 7 to 9.5 h without
+/// forage; the end that is judged is longer, for a fast eater. What mends it stands cheapest first.
+#[test]
+fn two_visits_leave_what_the_net_trial_implies_with_the_mends_ranked() {
+    let visits = [at(28), at(76)];
+    let dry = DryFraction::percent(88.0).unwrap();
+    for kg in [180.0, 300.0, 465.0, 600.0] {
+        let body = BodyMass::kg(kg);
+        for (net, hours) in [
+            (NetKind::LargeHoles, 3.4),
+            (NetKind::MediumHoles, 5.1),
+            (NetKind::SmallHoles, 6.5),
+        ] {
+            let rate = rate(body, net);
+            let needs = DayNeeds {
+                visits: &visits,
+                forage: DryMatter::kg(0.015 * kg),
+                dry,
+                rate: &rate,
+                most_at_once: None,
+                eaten_within_h: None,
+                aways: &[],
+                straw_part: Some(0.3),
+            };
+            let day = lay_out(&needs).unwrap();
+            let implied = (24.0 - 1.5 * hours) / 2.0;
+            assert!(
+                (day.likely_h - implied).abs() < 0.1,
+                "{kg} {net:?}: {} h",
+                day.likely_h
+            );
+            assert!((7.0..=9.51).contains(&day.likely_h), "{}", day.likely_h);
+            assert!(
+                day.likely_h <= day.longest_h,
+                "the fast end is the one that is judged"
+            );
+            assert_eq!(day.verdict, GapVerdict::OverTheLine);
+            let mends = mends(&needs, day.longest_h);
+            let ranks: Vec<u8> = mends
+                .iter()
+                .map(|mend| match mend {
+                    Mend::SecondNet { .. } => 0,
+                    Mend::DoubleNet { .. } => 1,
+                    Mend::Straw { .. } => 2,
+                    Mend::OneMoreVisit { .. } => 3,
+                    Mend::TimeRelease { .. } => 4,
+                })
+                .collect();
+            assert_eq!(ranks, [1, 2, 3, 4], "{kg} {net:?}");
+            assert!(mends.iter().all(|mend| mend.longest_h() < day.longest_h));
+            // Little can hang at once: then a second net apart is the cheapest.
+            let little = DayNeeds {
+                most_at_once: Some(DryMatter::kg(0.009 * kg).as_fed(dry)),
+                visits: &[at(28), at(68), at(84)],
+                ..needs.clone()
+            };
+            let day = lay_out(&little).unwrap();
+            assert!(mends_helps(&little, day.longest_h));
+        }
+    }
+}
+
+fn mends_helps(needs: &DayNeeds<'_>, now_h: f64) -> bool {
+    mends(needs, now_h)
+        .iter()
+        .all(|mend| mend.longest_h() < now_h)
+}
+
 /// The longest wait of a layout, counted in eighths of an hour: a step of the scale each.
 fn longest_in_eighths(case: &Case, day: &tussock_core::day::Layout) -> f64 {
     let there = case.there();
@@ -220,7 +291,11 @@ fn longest_in_eighths(case: &Case, day: &tussock_core::day::Layout) -> f64 {
     for eighth in 0..2 * 32 * DAY {
         let quarter = eighth / 2 % DAY;
         if eighth % 2 == 0 {
-            for hanging in day.hangings.iter().filter(|hanging| hanging.visit == at(quarter)) {
+            for hanging in day
+                .hangings
+                .iter()
+                .filter(|hanging| hanging.visit == at(quarter))
+            {
                 stock += (hanging.as_fed.to_kg() / 0.05).round() as usize;
             }
         }

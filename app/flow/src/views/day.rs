@@ -73,7 +73,9 @@ pub fn day(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> 
     let records: Vec<&Record> = shelf.records().collect();
     let held = held_day(&records, animal, now, zone);
     let time = zone.to_local(now).time;
-    let lines = held.as_ref().map_or_else(Vec::new, |held| lines(held, time));
+    let lines = held
+        .as_ref()
+        .map_or_else(Vec::new, |held| lines(held, time));
     Some(DayView { name, held, lines })
 }
 
@@ -124,7 +126,11 @@ fn hour(time: LocalTime) -> f64 {
 impl DayView {
     /// The real day, when it is worse than the accepted plan by more than an hour or needs feeding now.
     pub fn alarm(&self) -> Option<&RealDay> {
-        self.held.as_ref()?.real.as_ref().filter(|real| is_alarm(real))
+        self.held
+            .as_ref()?
+            .real
+            .as_ref()
+            .filter(|real| is_alarm(real))
     }
 
     /// Whether it has to be fed now: the stop of the screen.
@@ -171,11 +177,7 @@ fn is_alarm(real: &RealDay) -> bool {
 }
 
 /// The animals whose real day is worse than accepted by more than an hour, by name, with it. For the round.
-pub fn alarms(
-    shelf: &Shelf,
-    now: Instant,
-    zone: &impl Zone,
-) -> Vec<(AnimalId, String, RealDay)> {
+pub fn alarms(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Vec<(AnimalId, String, RealDay)> {
     let records: Vec<&Record> = shelf.records().collect();
     shelf
         .animals()

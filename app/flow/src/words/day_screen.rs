@@ -34,8 +34,8 @@ pub trait DayScreenWords {
     fn real_is_worse(&self, name: &str, real: &RealDay) -> String;
     /// What stands under the order.
     fn feed_what(&self) -> &'static str;
-    /// A link to the day.
-    fn see_the_day(&self) -> &'static str;
+    /// A link to the day of an animal.
+    fn see_the_day(&self, name: &str) -> String;
     /// The first action when nothing has to be accepted.
     fn weigh_the_nets(&self) -> &'static str;
     /// A link to the plan.

@@ -25,10 +25,9 @@ impl DayWords for English {
                 "A second net hung apart at each visit: longest wait {}",
                 self.wait(longest_h)
             ),
-            Mend::DoubleNet { longest_h } => format!(
-                "Double each net: longest wait {}",
-                self.wait(longest_h)
-            ),
+            Mend::DoubleNet { longest_h } => {
+                format!("Double each net: longest wait {}", self.wait(longest_h))
+            }
             Mend::Straw { part, longest_h } => format!(
                 "{} of the forage as clean cereal straw, over 2 to 3 weeks, with water always: longest wait {}",
                 self.percent(part),

@@ -80,16 +80,14 @@ impl DayScreenWords for English {
 
     fn line_second(&self, line: &DayLine, zone: &dyn Zone) -> String {
         match line {
-            DayLine::Net {
-                hung: Some(at), ..
-            } => format!("hung at {}", self.time_at(*at, zone)),
+            DayLine::Net { hung: Some(at), .. } => format!("hung at {}", self.time_at(*at, zone)),
             DayLine::Net { soaked: true, .. } => "weighed before soaking".to_owned(),
             DayLine::Net { .. } => "hay in the net".to_owned(),
             DayLine::Nothing { .. } => "what hangs already lasts, or is kept for later".to_owned(),
-            DayLine::Wait { gap, .. } => at_hour(gap.from_hour + gap.hours).map_or_else(
-                String::new,
-                |time| format!("until {}, for a fast eater", self.time(time)),
-            ),
+            DayLine::Wait { gap, .. } => at_hour(gap.from_hour + gap.hours)
+                .map_or_else(String::new, |time| {
+                    format!("until {}, for a fast eater", self.time(time))
+                }),
         }
     }
 
@@ -144,8 +142,8 @@ impl DayScreenWords for English {
         "Hang the next net now, or a handful of hay until it is ready. If it does not eat when hay is offered, ring the vet."
     }
 
-    fn see_the_day(&self) -> &'static str {
-        "The day"
+    fn see_the_day(&self, name: &str) -> String {
+        format!("The day of {name}")
     }
 
     fn weigh_the_nets(&self) -> &'static str {

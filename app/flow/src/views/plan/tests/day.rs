@@ -91,7 +91,10 @@ fn the_lines_run_from_four_in_the_morning_with_every_wait_between() {
 fn it_is_told_only_when_worse_than_accepted_by_more_than_an_hour() {
     let shelf = in_use();
     let view = day_of(&shelf, &id(), NOW, &Utc).unwrap();
-    assert!(view.alarm().is_none(), "nobody wrote down a net, and nothing is alarmed");
+    assert!(
+        view.alarm().is_none(),
+        "nobody wrote down a net, and nothing is alarmed"
+    );
     let accepted = does(&shelf, &view.accept().unwrap().unwrap(), NOW);
     let accepted_h = day_of(&accepted, &id(), NOW, &Utc)
         .unwrap()
