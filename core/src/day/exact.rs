@@ -6,9 +6,9 @@
 //! and then there is an answer in whole numbers. Where a wait may begin is tried visit by visit, for after a wait nothing
 //! is carried over; so is at which visits nothing hangs. The longest wait is then halved in on.
 
+use super::bounds::{Bounds, down, up};
 use super::gaps::{day_hours, waits};
-use super::layout::is_night;
-use super::reach::{Eats, Reach, Where};
+use super::reach::Reach;
 
 /// A visit, with what may hang at it, in steps.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -313,34 +313,9 @@ impl Part<'_> {
     /// The hour until which forage must last after a visit so that no wait until the next is longer than the limits.
     fn must_last(&self, index: usize, limits: Limits) -> f64 {
         let (here, next) = (self.at(index), self.next(index));
-        let end = self.of.reach.eats_from(next);
-        // The stretches between grass, last first; in each the wait runs up to its end.
-        let grass = self.of.reach.grass_between(here, end);
-        let starts = std::iter::once(here).chain(grass.iter().map(|(_, to)| *to));
-        let ends = grass
-            .iter()
-            .map(|(from, _)| *from)
-            .chain(std::iter::once(end));
-        let stretches: Vec<(f64, f64)> = starts.zip(ends).collect();
-        for (start, end) in stretches.into_iter().rev() {
-            let middle = end - limits.night / 2.0;
-            let limit = if is_night(middle.rem_euclid(day_hours())) {
-                limits.night
-            } else {
-                limits.day
-            };
-            let until = end - limit;
-            if start < until {
-                // Forage that is gone when it goes away leaves it without until its return: then a bit must be left.
-                let bit = if self.of.reach.at(until) == Where::Out(Eats::Nothing) {
-                    self.of.fast_h
-                } else {
-                    0.0
-                };
-                return (self.of.reach.eats_from(until) + bit).min(next);
-            }
-        }
-        here
+        let Limits { day, night } = limits;
+        let reach = self.of.reach;
+        reach.must_last(here, next, self.of.fast_h, [day, night])
     }
 
     /// The bounds that have nothing to do with waiting.
@@ -406,115 +381,4 @@ impl Part<'_> {
             });
         within_most && fixed.bounds().closed()
     }
-}
-
-/// Bounds on differences of what hangs before each visit.
-struct Bounds {
-    /// `bound[to][from]`: what hangs before `to` is at most so much more than what hangs before `from`.
-    bound: Vec<Vec<i64>>,
-    steps: i64,
-    repeats: bool,
-}
-
-/// More than any day's steps.
-// numeric: far from the end of the integers, so that sums stay within them
-const NO_BOUND: i64 = 1 << 40;
-
-#[allow(
-    clippy::indexing_slicing,
-    reason = "every index is below the count of visits plus one, the size of the square"
-)]
-impl Bounds {
-    fn new(visits: usize, steps: i64, repeats: bool) -> Self {
-        let mut bound = vec![vec![NO_BOUND; visits + 1]; visits + 1];
-        for (index, row) in bound.iter_mut().enumerate() {
-            row[index] = 0;
-        }
-        bound[visits][0] = steps;
-        bound[0][visits] = -steps;
-        Self {
-            bound,
-            steps,
-            repeats,
-        }
-    }
-
-    /// The ends of what hangs from one visit to another, and what the turn of the day adds.
-    fn ends(&self, first: usize, last: usize) -> (usize, usize, i64) {
-        let turn = if last < first && self.repeats {
-            self.steps
-        } else {
-            0
-        };
-        (first, last + 1, turn)
-    }
-
-    fn at_least(&mut self, first: usize, last: usize, steps: i64) {
-        let (from, to, turn) = self.ends(first, last);
-        let bound = &mut self.bound[from][to];
-        *bound = (*bound).min(turn - steps);
-    }
-
-    fn at_most(&mut self, first: usize, last: usize, steps: i64) {
-        let (from, to, turn) = self.ends(first, last);
-        let bound = &mut self.bound[to][from];
-        *bound = (*bound).min(steps - turn);
-    }
-
-    /// Draws every conclusion; whether the bounds can hold together.
-    fn close(&mut self) -> bool {
-        let size = self.bound.len();
-        for over in 0..size {
-            for to in 0..size {
-                for from in 0..size {
-                    let by = self.bound[to][over] + self.bound[over][from];
-                    if by < self.bound[to][from] {
-                        self.bound[to][from] = by;
-                    }
-                }
-            }
-        }
-        (0..size).all(|index| 0 <= self.bound[index][index])
-    }
-
-    fn closed(mut self) -> bool {
-        self.close()
-    }
-
-    /// What hangs at each visit, in the middle of what may; `None` when the bounds cannot hold together.
-    fn solve(mut self) -> Option<Vec<i64>> {
-        if !self.close() {
-            return None;
-        }
-        // The middle of the highest and the lowest answer, rounded down, is an answer too.
-        let hung: Vec<i64> = (0..self.bound.len())
-            .map(|index| (self.bound[index][0] - self.bound[0][index]).div_euclid(2))
-            .collect();
-        Some(
-            hung.iter()
-                .zip(hung.iter().skip(1))
-                .map(|(before, after)| after - before)
-                .collect(),
-        )
-    }
-}
-
-/// Whole steps from above; a billionth of a step is the arithmetic's.
-#[allow(
-    clippy::cast_possible_truncation,
-    reason = "a day's hours over a step's: far below the end of the integers, and saturating"
-)]
-fn up(steps: f64) -> i64 {
-    // numeric: as said
-    (steps - 1e-9).ceil() as i64
-}
-
-/// Whole steps from below.
-#[allow(
-    clippy::cast_possible_truncation,
-    reason = "a day's hours over a step's: far below the end of the integers, and saturating"
-)]
-fn down(steps: f64) -> i64 {
-    // numeric: a billionth of a step is the arithmetic's
-    (steps + 1e-9).floor() as i64
 }

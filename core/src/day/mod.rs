@@ -11,6 +11,7 @@
 //!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
+mod bounds;
 mod error;
 mod exact;
 mod gaps;

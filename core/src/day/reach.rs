@@ -157,6 +157,31 @@ impl Reach {
             .unwrap_or(hour)
     }
 
+    /// The hour until which what hangs at `here` must last so that no wait until the visit at `next` is longer than the
+    /// limits by day and by night. `bit` is the hours of the smallest bit that can hang.
+    pub(super) fn must_last(&self, here: f64, next: f64, bit: f64, [day, night]: [f64; 2]) -> f64 {
+        let end = self.eats_from(next);
+        // The stretches between grass, last first; in each the wait runs up to its end.
+        let grass = self.grass_between(here, end);
+        let starts = std::iter::once(here).chain(grass.iter().map(|(_, to)| *to));
+        let ends = grass
+            .iter()
+            .map(|(from, _)| *from)
+            .chain(std::iter::once(end));
+        let stretches: Vec<(f64, f64)> = starts.zip(ends).collect();
+        for (start, end) in stretches.into_iter().rev() {
+            let middle = (end - night / 2.0).rem_euclid(day_hours());
+            let until = end - if is_night(middle) { night } else { day };
+            if start < until {
+                // Forage that is gone when it goes away leaves it without until its return: then a bit must be left.
+                let away = self.at(until) == Where::Out(Eats::Nothing);
+                let bit = if away { bit } else { 0.0 };
+                return (self.eats_from(until) + bit).min(next);
+            }
+        }
+        here
+    }
+
     /// Whether no stretch with nothing to eat is longer than the limits by day and by night.
     pub(super) fn bare_at_most(&self, day: f64, night: f64) -> bool {
         self.bare.iter().all(|(middle, hours)| {

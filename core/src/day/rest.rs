@@ -102,7 +102,7 @@ pub fn lay_out_rest(needs: &DayNeeds<'_>, rest: &Rest) -> Result<RestOfDay, DayE
     let fits = alone.most_up_to(to_hang);
     of.steps = hangs + fits;
     of.within_h = needs.eaten_within_h.filter(|_| hangs == 0);
-    // numeric: no wait is longer than the two days it lies in
+    // No wait is longer than the two days it lies in.
     let shares = of.best(2.0 * day_hours()).map_or_else(
         || first_takes(visits.len(), fits),
         |shares| shares.into_iter().skip(1).collect(),
