@@ -97,6 +97,7 @@ impl PlanV1 {
 
     /// The plan with what was accepted of the plan before it: a person accepts a wait once, and a later plan with no
     /// longer one does not ask again. `hours` is its own longest wait.
+    #[must_use]
     pub fn accepted_as(self, before: &Self, hours: f64) -> Self {
         let covers =
             |accepted: &GapMinutes| hours * MINUTES_PER_HOUR as f64 <= accepted.get() as f64;
