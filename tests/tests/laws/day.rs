@@ -280,6 +280,11 @@ fn two_visits_leave_what_the_net_trial_implies_with_the_mends_ranked() {
 }
 
 /// The longest wait of a layout, counted in eighths of an hour: a step of the scale each.
+#[allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "whole steps of a day, none below nothing"
+)]
 fn longest_in_eighths(case: &Case, day: &tussock_core::day::Layout) -> f64 {
     let there = case.there();
     let mut stock: usize = 0;

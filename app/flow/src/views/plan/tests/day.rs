@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::views::day::{DayLine, DayOffer, alarms, day as day_of};
+use crate::words::DayScreenWords;
 use tussock_core::day::{GapVerdict, RealVerdict};
 use tussock_core::log::bodies::NetHungV1;
 use tussock_core::log::bodies::base::{FeedGrams, FeedWeight};
@@ -16,9 +17,18 @@ fn in_use() -> Shelf {
     does(&shelf, &act, NOW)
 }
 
+/// Hours as whole minutes.
+#[allow(
+    clippy::cast_possible_truncation,
+    reason = "hours of a few days in minutes"
+)]
+fn span(hours: f64) -> Span {
+    Span::minutes((hours * 60.0) as i64)
+}
+
 /// 2026-05-05 at an hour.
 fn at(hours: f64) -> Instant {
-    Instant::from_ms(NOW.to_ms() + ((hours - 8.0) * 3_600_000.0) as i64)
+    NOW + span(hours - 8.0)
 }
 
 fn hung(shelf: &Shelf, id: &str, when: Instant, kg: f64) -> Shelf {
@@ -79,7 +89,6 @@ fn the_lines_run_from_four_in_the_morning_with_every_wait_between() {
     assert_eq!((nets, waits), (2, 2));
     assert!(matches!(view.lines[0], DayLine::Net { .. }));
     let words = English::default();
-    use crate::words::DayScreenWords;
     for line in &view.lines {
         assert!(!words.line_time(line).is_empty() && !words.line_what(line).is_empty());
         assert!(!words.line_stands(line).is_empty());
@@ -113,14 +122,14 @@ fn it_is_told_only_when_worse_than_accepted_by_more_than_an_hour() {
         .unwrap();
     assert!(at(8.0) < until);
     let after = |hours: f64| {
-        let now = until + Span::minutes((hours * 60.0) as i64);
+        let now = until + span(hours);
         alarms(&fed, now, &Utc)
     };
     assert!(after(accepted_h).is_empty());
     let told = after(accepted_h + 1.1);
     assert_eq!(told.len(), 1);
     assert_eq!(told[0].2.beside, RealVerdict::FeedNow);
-    let now = until + Span::minutes(((accepted_h + 1.1) * 60.0) as i64);
+    let now = until + span(accepted_h + 1.1);
     let over = hung(&fed, "again", now, 1.0);
     let told = alarms(&over, now + Span::minutes(5), &Utc);
     assert!(matches!(told[0].2.beside, RealVerdict::Worse { by_h } if 1.0 < by_h));
