@@ -168,14 +168,13 @@ fn said_of(view: &DayView) -> AnyView {
     let hung = view
         .lines
         .iter()
-        .cloned()
         .map(|line| {
             let reached = Signal::stored(matches!(line, DayLine::Net { hung: Some(_), .. }));
-            let state = shape(&line);
-            let word = words.line_stands(&line);
-            let lead = words.line_time(&line);
-            let what = words.line_what(&line);
-            let second = words.line_second(&line, &DeviceZone);
+            let state = shape(line);
+            let word = words.line_stands(line);
+            let lead = words.line_time(line);
+            let what = words.line_what(line);
+            let second = words.line_second(line, &DeviceZone);
             view! { <Hang reached><Tag state word lead what second /></Hang> }
         })
         .collect_view();
