@@ -82,6 +82,8 @@ pub enum Route {
     LookOver(AnimalId),
     /// Its plan.
     Plan(AnimalId),
+    /// The day of its plan.
+    Day(AnimalId),
     /// The vet's word.
     VetWord(AnimalId),
     /// A new group.
@@ -156,6 +158,7 @@ impl Route {
             ["horses", id, "crest"] => Self::Crest(animal(id)?),
             ["horses", id, "look-over"] => Self::LookOver(animal(id)?),
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
+            ["horses", id, "day"] => Self::Day(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
             ["shed"] => Self::Shed,
             ["shed", "visits"] => Self::Visits,
@@ -196,6 +199,7 @@ impl Route {
             | Self::Crest(_)
             | Self::LookOver(_)
             | Self::Plan(_)
+            | Self::Day(_)
             | Self::VetWord(_)
             | Self::NewGroup
             | Self::Group(_) => Some(Place::Horses),
@@ -243,6 +247,7 @@ impl fmt::Display for Route {
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
             Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
+            Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
             Self::NewGroup => f.write_str("#/horses/group/new"),
             Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
@@ -303,7 +308,7 @@ mod tests {
             Route::Sources,
             Route::Settings,
         ]);
-        let of_an_animal = (ids(), 0usize..8, 1u8..8).prop_map(|(id, which, step)| {
+        let of_an_animal = (ids(), 0usize..9, 1u8..8).prop_map(|(id, which, step)| {
             let id = AnimalId(id);
             match which {
                 0 => Route::Horse(id),
@@ -313,6 +318,7 @@ mod tests {
                 4 => Route::Crest(id),
                 5 => Route::LookOver(id),
                 6 => Route::Plan(id),
+                7 => Route::Day(id),
                 _ => Route::VetWord(id),
             }
         });

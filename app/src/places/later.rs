@@ -111,6 +111,7 @@ fn draw(route: Route) -> AnyView {
         Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
         Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
         Route::Group(group) => view! { <horses::Group group /> }.into_any(),
+        Route::Day(animal) => view! { <plan::Day animal /> }.into_any(),
         Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         Route::Shed => view! { <shed::Shed /> }.into_any(),

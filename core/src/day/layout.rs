@@ -1,9 +1,13 @@
 //! Sharing the day's forage over the visits so that the longest gap is as short as it can be.
 
 use super::error::DayError;
+use super::exact::{Shares, Visit};
 use super::gaps::{Gap, day_hours, gaps, hour_of, intervals};
-use super::published::{DAY_DRY_MATTER, GAP_LINE, GAP_PLANNED, NIGHT_FROM, NIGHT_TO, SCALE_STEP};
+use super::published::{
+    DAY_DRY_MATTER, GAP_LINE, GAP_PLANNED, LEAST_NET_H, NIGHT_FROM, NIGHT_TO, SCALE_STEP,
+};
 use super::rate::EatingRate;
+use super::reach::{Away, Reach};
 use crate::sources::Provenance;
 use crate::units::{AsFed, DryFraction, DryMatter, LocalTime};
 
@@ -20,8 +24,13 @@ pub struct DayNeeds<'a> {
     pub rate: &'a EatingRate,
     /// The most that can hang at one visit, as fed; `None` when nets enough are there.
     pub most_at_once: Option<AsFed>,
-    /// Hours within which a net must be eaten, for soaked hay; `None` for dry hay.
+    /// Hours within which a net must be eaten, for soaked hay that is hung as soon as it is drained; `None` for dry hay.
     pub eaten_within_h: Option<f64>,
+    /// When it is at grass, at work or away.
+    pub aways: &'a [Away],
+    /// The part of the forage, by dry matter, that could be straw on top of what is: within its cap, and where neither
+    /// the energy nor anything else forbids it. `None` where straw is no way out.
+    pub straw_part: Option<f64>,
 }
 
 /// What hangs at one visit.
@@ -51,7 +60,7 @@ pub enum GapVerdict {
 pub struct Layout {
     /// What hangs when, in the order of the day.
     pub hangings: Vec<Hanging>,
-    /// The gap after every hanging for a fast eater.
+    /// The waits for a fast eater.
     pub gaps: Vec<Gap>,
     /// The longest gap for a fast eater, in hours: the one that is judged.
     pub longest_h: f64,
@@ -72,8 +81,12 @@ pub struct Layout {
 /// falls as G rises, so G is found exactly at or between the points where a visit begins or ceases to change. What
 /// the scale's steps leave over goes to the longest gap by day first, so that the longest gap is left at night.
 ///
+/// Where something hangs on past the next visit, what can hang is little, or the animal is away, water does not find
+/// the best: [`super::exact`] tries every way in whole steps of the scale, up to eight visits, and what it finds counts
+/// where it is better.
+///
 /// # Errors
-/// No visit, a day's dry matter outside its range, or more than can hang.
+/// No visit, a day's dry matter outside its range, or more than can hang or be eaten in time.
 pub fn lay_out(needs: &DayNeeds<'_>) -> Result<Layout, DayError> {
     DAY_DRY_MATTER.check(needs.forage.to_kg())?;
     let mut visits = needs.visits.to_vec();
@@ -91,9 +104,88 @@ pub fn lay_out(needs: &DayNeeds<'_>) -> Result<Layout, DayError> {
             left_kg: needs.forage.to_kg() - room,
         });
     }
-    let shares = fill(&intervals, &most, rate, needs.forage.to_kg());
-    let hangings = in_steps(&visits, &intervals, &shares, &most, needs);
-    Ok(judged(hangings, needs.rate))
+    let step_dry = step_dry(needs);
+    let water = fill(&intervals, &most, rate, needs.forage.to_kg());
+    let water = in_steps(&visits, &intervals, &water, &most, needs);
+    let reach = Reach::of(needs.aways);
+    let room = room_at(&visits, needs, step_dry);
+    let of = Shares {
+        visits: &room,
+        end: None,
+        steps: water.iter().sum(),
+        fast_h: step_dry / rate,
+        slow_h: step_dry / needs.rate.slow,
+        within_h: needs.eaten_within_h,
+        reach: &reach,
+    };
+    let (longest, holds) = of.judge(&water);
+    // No wait is longer than a day.
+    let better_than = if holds { longest } else { day_hours() + 1.0 };
+    let shares = match of.best(better_than) {
+        Some(shares) => shares,
+        None if holds || !of.too_much(&water) => water,
+        None => {
+            let left = of.steps - of.most_that_hangs();
+            return Err(DayError::CannotHang {
+                left_kg: left as f64 * step_dry,
+            });
+        }
+    };
+    Ok(judged(hangings(&visits, &shares, needs), needs))
+}
+
+/// The dry matter of a step of the scale, in kilograms.
+pub(super) fn step_dry(needs: &DayNeeds<'_>) -> f64 {
+    AsFed::kg(*SCALE_STEP).dry(needs.dry).to_kg()
+}
+
+/// The visits with what may hang at them, in steps.
+pub(super) fn room_at(visits: &[LocalTime], needs: &DayNeeds<'_>, step_dry: f64) -> Vec<Visit> {
+    let least = -whole(-*LEAST_NET_H * needs.rate.fast / step_dry);
+    let all = whole(needs.forage.to_kg() / step_dry) + 1;
+    let most = needs
+        .most_at_once
+        .map_or(all, |most| whole(most.dry(needs.dry).to_kg() / step_dry));
+    visits
+        .iter()
+        .map(|visit| Visit {
+            at: hour_of(*visit),
+            least,
+            most,
+            fixed: None,
+        })
+        .collect()
+}
+
+/// Whole steps, rounded down.
+#[allow(
+    clippy::cast_possible_truncation,
+    reason = "a day's dry matter over a step's: far below the end of the integers, and saturating"
+)]
+pub(super) fn whole(steps: f64) -> i64 {
+    let nearest = steps.round();
+    // numeric: a billionth of a step is the arithmetic's, not the scale's
+    if (steps - nearest).abs() < 1e-9 {
+        nearest as i64
+    } else {
+        steps.floor() as i64
+    }
+}
+
+/// What hangs, from steps.
+pub(super) fn hangings(visits: &[LocalTime], shares: &[i64], needs: &DayNeeds<'_>) -> Vec<Hanging> {
+    visits
+        .iter()
+        .zip(shares)
+        .map(|(visit, steps)| {
+            let as_fed = AsFed::kg(*SCALE_STEP) * *steps as f64;
+            Hanging {
+                visit: *visit,
+                dry: as_fed.dry(needs.dry),
+                as_fed,
+            }
+        })
+        .collect()
 }
 
 /// The most dry matter a visit may get: what can hang, and what is eaten within its time even by a slow eater.
@@ -182,28 +274,20 @@ fn in_steps(
     shares: &[f64],
     most: &[f64],
     needs: &DayNeeds<'_>,
-) -> Vec<Hanging> {
-    let step = AsFed::kg(*SCALE_STEP);
-    let step_dry = step.dry(needs.dry).to_kg();
-    let whole = |dry: f64| {
-        let steps = dry / step_dry;
-        let nearest = steps.round();
-        // numeric: a billionth of a step is the arithmetic's, not the scale's
-        if (steps - nearest).abs() < 1e-9 {
-            nearest
-        } else {
-            steps.floor()
-        }
-    };
-    let mut steps: Vec<f64> = shares.iter().map(|share| whole(*share)).collect();
-    let mut left = whole(needs.forage.to_kg()) - steps.iter().sum::<f64>();
-    while left >= 1.0 {
+) -> Vec<i64> {
+    let step_dry = step_dry(needs);
+    let mut steps: Vec<i64> = shares
+        .iter()
+        .map(|share| whole(*share / step_dry))
+        .collect();
+    let mut left = whole(needs.forage.to_kg() / step_dry) - steps.iter().sum::<i64>();
+    while 0 < left {
         let neediest = (0..steps.len())
             .filter_map(|index| {
                 let (count, interval, most) =
                     (steps.get(index)?, intervals.get(index)?, most.get(index)?);
-                let fits = (count + 1.0) * step_dry <= *most;
-                let gap = interval - count * step_dry / needs.rate.fast;
+                let fits = (*count + 1) as f64 * step_dry <= *most;
+                let gap = interval - *count as f64 * step_dry / needs.rate.fast;
                 let by_day = visits
                     .get(index)
                     .is_some_and(|visit| !is_night(hour_of(*visit)));
@@ -216,44 +300,41 @@ fn in_steps(
             });
         let Some((index, ..)) = neediest else { break };
         if let Some(count) = steps.get_mut(index) {
-            *count += 1.0;
+            *count += 1;
         }
-        left -= 1.0;
+        left -= 1;
     }
-    visits
-        .iter()
-        .zip(steps)
-        .map(|(visit, count)| {
-            let as_fed = step * count;
-            Hanging {
-                visit: *visit,
-                dry: as_fed.dry(needs.dry),
-                as_fed,
-            }
-        })
-        .collect()
+    steps
 }
 
 /// Whether an hour lies in the night of the longest gap.
-fn is_night(hour: f64) -> bool {
+pub(super) fn is_night(hour: f64) -> bool {
     hour < f64::from(*NIGHT_TO) || f64::from(*NIGHT_FROM) <= hour
 }
 
-/// Adds the gaps and their verdict.
-fn judged(hangings: Vec<Hanging>, rate: &EatingRate) -> Layout {
-    let found = gaps(&hangings, rate.fast);
-    let longest_h = found.iter().map(|gap| gap.hours).fold(0.0, f64::max);
-    let likely_h = gaps(&hangings, rate.likely)
-        .iter()
-        .map(|gap| gap.hours)
-        .fold(0.0, f64::max);
-    let verdict = if longest_h <= *GAP_PLANNED {
+/// What a wait means.
+pub fn gap_verdict(hours: f64) -> GapVerdict {
+    if hours <= *GAP_PLANNED {
         GapVerdict::Planned
-    } else if longest_h <= *GAP_LINE {
+    } else if hours <= *GAP_LINE {
         GapVerdict::Care
     } else {
         GapVerdict::OverTheLine
+    }
+}
+
+/// A layout of what is hung already or was decided before: its waits and what they mean.
+pub fn judged(hangings: Vec<Hanging>, needs: &DayNeeds<'_>) -> Layout {
+    let rate = needs.rate;
+    let longest = |rate: f64| {
+        gaps(&hangings, rate, needs.aways)
+            .iter()
+            .map(|gap| gap.hours)
+            .fold(0.0, f64::max)
     };
+    let found = gaps(&hangings, rate.fast, needs.aways);
+    let longest_h = longest(rate.fast);
+    let likely_h = longest(rate.likely);
     // Gaps that differ by less than what a step of the scale is eaten in are the same gap.
     let step_h = *SCALE_STEP / rate.fast;
     let longest_at_night = found
@@ -266,7 +347,7 @@ fn judged(hangings: Vec<Hanging>, rate: &EatingRate) -> Layout {
         gaps: found,
         longest_h,
         likely_h,
-        verdict,
+        verdict: gap_verdict(longest_h),
         from: rate
             .from
             .clone()

@@ -2,16 +2,29 @@
 
 use super::gaps::{day_hours, hour_of, intervals};
 use super::layout::{DayNeeds, lay_out};
-use super::published::DOUBLE_NET;
+use super::published::{DOUBLE_NET, STRAW_LONGER};
 use super::rate::EatingRate;
+use crate::sources::Published;
 use crate::units::LocalTime;
 use crate::units::published::MINUTES_PER_HOUR;
 
 /// Something that shortens the longest gap, with the gap it leaves for a fast eater, in hours.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Mend {
-    /// Each net doubled, or a second one hung apart.
+    /// A second net hung apart at each visit, so that twice as much can hang.
+    SecondNet {
+        /// The longest gap that is left.
+        longest_h: f64,
+    },
+    /// Each net doubled.
     DoubleNet {
+        /// The longest gap that is left.
+        longest_h: f64,
+    },
+    /// Part of the forage as straw: it is chewed longer.
+    Straw {
+        /// The part of the forage, by dry matter: within the straw's cap.
+        part: f64,
         /// The longest gap that is left.
         longest_h: f64,
     },
@@ -32,21 +45,36 @@ pub enum Mend {
 }
 
 /// What mends the day, cheapest first; only what really shortens the gap. `now_h` is the longest gap as laid out.
+///
+/// Straw counts with the time it is chewed longer and with nothing else; how much of it may be is `needs.straw_part`.
 pub fn mends(needs: &DayNeeds<'_>, now_h: f64) -> Vec<Mend> {
     let mut found = Vec::new();
-    let slower = EatingRate {
-        slow: needs.rate.slow / *DOUBLE_NET,
-        likely: needs.rate.likely / *DOUBLE_NET,
-        fast: needs.rate.fast / *DOUBLE_NET,
-        from: needs.rate.from.clone().constant(&DOUBLE_NET),
-    };
+    let laid = |needs: &DayNeeds<'_>| lay_out(needs).ok().map(|day| day.longest_h);
+    if let Some(most) = needs.most_at_once {
+        let apart = DayNeeds {
+            most_at_once: Some(most + most),
+            ..needs.clone()
+        };
+        found.extend(laid(&apart).map(|longest_h| Mend::SecondNet { longest_h }));
+    }
+    let doubled = slower(needs.rate, &DOUBLE_NET, *DOUBLE_NET);
     let doubled = DayNeeds {
-        rate: &slower,
+        rate: &doubled,
         ..needs.clone()
     };
-    found.extend(lay_out(&doubled).ok().map(|day| Mend::DoubleNet {
-        longest_h: day.longest_h,
-    }));
+    found.extend(laid(&doubled).map(|longest_h| Mend::DoubleNet { longest_h }));
+    if let Some(part) = needs.straw_part.filter(|part| 0.0 < *part) {
+        let mixed = slower(
+            needs.rate,
+            &STRAW_LONGER,
+            1.0 + part * (*STRAW_LONGER - 1.0),
+        );
+        let mixed = DayNeeds {
+            rate: &mixed,
+            ..needs.clone()
+        };
+        found.extend(laid(&mixed).map(|longest_h| Mend::Straw { part, longest_h }));
+    }
     if let Some(at) = middle_of_the_longest(needs.visits) {
         let visits: Vec<LocalTime> = needs.visits.iter().copied().chain([at]).collect();
         let more = DayNeeds {
@@ -64,7 +92,8 @@ pub fn mends(needs: &DayNeeds<'_>, now_h: f64) -> Vec<Mend> {
             });
         }
     }
-    found.retain(|mend| mend.longest_h() < now_h);
+    // numeric: a second of a wait helps nobody
+    found.retain(|mend| mend.longest_h() < now_h - 3e-4);
     found
 }
 
@@ -72,10 +101,22 @@ impl Mend {
     /// The longest gap it leaves, in hours.
     pub const fn longest_h(self) -> f64 {
         match self {
-            Self::DoubleNet { longest_h }
+            Self::SecondNet { longest_h }
+            | Self::DoubleNet { longest_h }
+            | Self::Straw { longest_h, .. }
             | Self::OneMoreVisit { longest_h, .. }
             | Self::TimeRelease { longest_h, .. } => longest_h,
         }
+    }
+}
+
+/// A rate so many times as slow, at every end.
+fn slower(rate: &EatingRate, by: &'static Published<f64>, times: f64) -> EatingRate {
+    EatingRate {
+        slow: rate.slow / times,
+        likely: rate.likely / times,
+        fast: rate.fast / times,
+        from: rate.from.clone().constant(by),
     }
 }
 

@@ -7,18 +7,25 @@
 //!
 //! Once a net has been timed the animal's own rate wins ([`own_rate`]); a net that was found empty says only how fast it
 //! is eaten at least. What was left is a part of what hung, as a band ([`left_part`]); wet hay is never taken for dry.
+//! Grass with leaf is forage, a bare paddock and hours at work are not ([`Away`]).
 //!
 //! A net on the scale reads its hay and its own weight; [`on_scale`] says how a reading stands to its target.
 //!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
+mod bounds;
 mod error;
+mod exact;
 mod gaps;
+mod in_hand;
 mod layout;
 mod left;
 mod mends;
 pub mod published;
 mod rate;
+mod reach;
+mod real;
+mod rest;
 mod scale;
 #[cfg(test)]
 mod tests;
@@ -26,9 +33,13 @@ mod timing;
 
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
-pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, lay_out};
+pub use in_hand::{in_nets, places};
+pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, gap_verdict, judged, lay_out};
 pub use left::{Left, left_dry, left_part};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, EatingTime, NetKind, eating_time, measured_rate, rate};
+pub use reach::{Away, Eats};
+pub use real::{Happened, RealDay, RealVerdict, real_day};
+pub use rest::{Rest, RestOfDay, lay_out_rest};
 pub use scale::{OnScale, hay_in, key_step, nudged, on_scale, reading_for, slices_in, usual_net};
 pub use timing::{OwnRate, Timed, Timing, own_rate};

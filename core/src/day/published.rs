@@ -139,6 +139,46 @@ pub const GAP_ALARM: Published<f64> = Published {
     mark: Mark::Ours,
 };
 
+/// Less than so many hours' forage is no net: it is not laid out, and a wait is not cut in two by it.
+pub const LEAST_NET_H: Published<f64> = Published {
+    id: "day.least_net_h",
+    value: 0.25,
+    unit: "h",
+    work: Work::Tussock,
+    place: "day/published.rs",
+    mark: Mark::Ours,
+};
+
+/// Leaf under this is a bare paddock, and no forage.
+pub const LEAF_BARE: Published<Length> = Published {
+    id: "day.leaf_bare",
+    value: Length::cm(5.0),
+    unit: "",
+    work: Work::Tussock,
+    place: "practice rule 10",
+    mark: Mark::Ours,
+};
+
+/// How much longer a kilogram of straw is eaten than one of hay.
+pub const STRAW_LONGER: Published<f64> = Published {
+    id: "day.straw_longer",
+    value: 1.25,
+    unit: "times as long",
+    work: Work::CommonPractice,
+    place: "straw is chewed longer than hay; from memory, and the low end of it",
+    mark: Mark::FromMemory,
+};
+
+/// The smallest part of the forage that straw is proposed for.
+pub const STRAW_STEP: Published<f64> = Published {
+    id: "day.straw_step",
+    value: 0.05,
+    unit: "of forage dry matter",
+    work: Work::Tussock,
+    place: "day/published.rs",
+    mark: Mark::Ours,
+};
+
 /// Straw is at most this part of forage for horses and ponies.
 pub const STRAW_PART: Published<f64> = Published {
     id: "day.straw_part",
@@ -302,6 +342,10 @@ list_constants![
     GAP_PLANNED,
     GAP_LINE,
     GAP_ALARM,
+    LEAST_NET_H,
+    LEAF_BARE,
+    STRAW_LONGER,
+    STRAW_STEP,
     STRAW_PART,
     SCALE_STEP,
     SCALE_WITHIN,

@@ -25,6 +25,8 @@ fn needs<'a>(visits: &'a [LocalTime], kg: f64, rate: &'a EatingRate) -> DayNeeds
         rate,
         most_at_once: None,
         eaten_within_h: None,
+        aways: &[],
+        straw_part: None,
     }
 }
 
@@ -153,7 +155,7 @@ fn by_trying_everything(
                     as_fed: AsFed::ZERO,
                 })
                 .collect();
-            let longest = gaps(&hangings, rate)
+            let longest = gaps(&hangings, rate, &[])
                 .iter()
                 .map(|gap| gap.hours)
                 .fold(0.0, f64::max);

@@ -6,7 +6,7 @@ use super::hay::{self, Feeding, Floors};
 use super::input::{PlanFor, Soaked, Soaking};
 use super::levers::levers;
 use super::work::work;
-use crate::animal::{Risk, VetScope, VetWord, risk};
+use crate::animal::{Risk, State, VetScope, VetWord, risk};
 use crate::assess::{self, ConditionRange, DatedWeight, Target, best};
 use crate::day::{self, DayNeeds, lay_out, mends};
 use crate::forage::ForageKind;
@@ -17,7 +17,7 @@ use crate::limits::{
 };
 use crate::ration::{Dose, Food, Line, Part, balance, dose, typical_balancer};
 use crate::soak::{SoakTimes, timeline};
-use crate::units::{AsFed, DryMatter, Instant, NutrientMass, show};
+use crate::units::{AsFed, DryMatter, Energy, Instant, NutrientMass, show};
 
 /// Makes a draft. It is no plan yet: [`crate::safety::judge`] has the last word.
 ///
@@ -89,6 +89,8 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         rate: &rate,
         most_at_once: of.net.most_at_once,
         eaten_within_h: soaks.then(|| eaten_within_h(&of.soaking)),
+        aways: &[],
+        straw_part: straw_part(of, &amounts, floor_energy),
     };
     let layout = lay_out(&day_needs)?;
     let mends = mends(&day_needs, layout.longest_h);
@@ -296,6 +298,34 @@ fn straw(of: &PlanFor<'_>, forage: DryMatter) -> limits::CapVerdict {
         forage,
         straw_cap(of.animal.kind, of.animal.health.teeth).most,
     )
+}
+
+/// The part of the forage that could be straw on top of what is: within the cap of its kind and teeth, and as far as the
+/// least of the energy keeps its floor with straw counted for none. Only for a grown animal; nothing under a step of
+/// five percent is worth the changeover.
+fn straw_part(
+    of: &PlanFor<'_>,
+    amounts: &hay::Amounts,
+    floor_energy: Option<Energy>,
+) -> Option<f64> {
+    if of.animal.state != State::Adult {
+        return None;
+    }
+    let held: f64 = of
+        .hays
+        .iter()
+        .filter(|offer| offer.lot.class.kind() == ForageKind::Straw)
+        .map(|offer| offer.part)
+        .sum();
+    let cap = straw_cap(of.animal.kind, of.animal.health.teeth)
+        .most
+        .to_fraction()
+        - held;
+    let by_energy = floor_energy.map_or(1.0, |floor| 1.0 - floor / amounts.energy.least);
+    let part = cap.min(by_energy);
+    let step = *day::published::STRAW_STEP;
+    let part = (part / step).floor() * step;
+    (step <= part).then_some(part)
 }
 
 fn salt(needs: &Needs) -> NutrientMass {

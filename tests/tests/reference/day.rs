@@ -81,6 +81,8 @@ fn longest_gap(i: &Inputs) -> Result<f64, String> {
         rate: &steady(i.number("kg_per_h")?),
         most_at_once: None,
         eaten_within_h: None,
+        aways: &[],
+        straw_part: None,
     };
     lay_out(&day)
         .map(|layout| layout.likely_h)

@@ -5,6 +5,7 @@ pub mod changeover;
 pub mod compare;
 pub mod condition;
 pub mod cut;
+pub mod day;
 pub mod details;
 pub mod filled;
 pub mod group;

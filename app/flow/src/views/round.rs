@@ -36,6 +36,8 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Feeding,
         Kind::Plan,
         Kind::VetWord,
+        // How fast it eats hangs on its nets.
+        Kind::Feeding,
     ];
     // What stands until it is looked at, scored or weighed anew, however long ago that was.
     let readings = [

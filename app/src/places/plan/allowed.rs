@@ -3,8 +3,9 @@
 use crate::parts::{Caution, Cord, Hang, Row, Rows, Sentence, State, Tag};
 use leptos::prelude::*;
 use tussock_core::safety::Plan;
+use tussock_flow::routes::Route;
 use tussock_flow::views::plan::{
-    Accepted, Told, besides, decision, reasons, sources, stands_in, tags,
+    Accepted, Part, Told, besides, decision, reasons, sources, stands_in, tags,
 };
 use tussock_flow::words::{
     AnimalWords, DayWords, English, PlanScreenWords, PlanWords, Said, UnitWords,
@@ -118,16 +119,16 @@ fn body(
     let hung = tags(plan, &words)
         .into_iter()
         .map(|tag| {
-            view! {
-                <Hang>
-                    <Tag
-                        state=state(tag.told)
-                        word=words.told(tag.told)
-                        lead=words.part(tag.part)
-                        what=tag.result
-                        second=tag.reason
-                    />
-                </Hang>
+            let state = state(tag.told);
+            let word = words.told(tag.told);
+            let lead = words.part(tag.part);
+            let (what, second) = (tag.result, tag.reason);
+            // The nets open as a day: what hangs when, every wait, and what mends it.
+            if tag.part == Part::Day {
+                let press = Route::Day(draft.animal.id.clone()).to_string();
+                view! { <Hang><Tag state word lead what second press /></Hang> }.into_any()
+            } else {
+                view! { <Hang><Tag state word lead what second /></Hang> }.into_any()
             }
         })
         .collect_view();

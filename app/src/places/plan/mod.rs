@@ -1,9 +1,11 @@
 //! The plan of one animal, and the vet's word that it waits for.
 
 mod allowed;
+mod day;
 mod refused;
 mod vet;
 
+pub use day::Day;
 pub use vet::VetWord;
 
 use crate::device::clock::{self, DeviceZone};

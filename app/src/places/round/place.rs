@@ -1,5 +1,6 @@
 //! The jobs of the yard, late first, then by time.
 
+use super::waits::waits;
 use crate::device::clock::DeviceZone;
 use crate::device::ids;
 use crate::parts::{
@@ -136,6 +137,7 @@ pub fn Round() -> impl IntoView {
             <Sentence said=Signal::derive(said) />
             <Unread shelf=work.shelf />
             {work.waiting(None)}
+            {waits(work)}
             {move || at.away()}
             <Cord name=words.jobs()>{tags}</Cord>
             {after}

@@ -4,6 +4,7 @@ use super::base::{BodyGrams, BodyHundredths, Count, FeedGrams, from_measure};
 use super::plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
 use super::soak_step::{RecipeV1, SoakMinutes};
 use crate::animal::{LotId, PersonId, VetPermit};
+use crate::day::GapVerdict;
 use crate::day::published::SCALE_STEP;
 use crate::forage::Fed;
 use crate::limits::Review;
@@ -43,7 +44,8 @@ impl PlanV1 {
         if let Some(balancer) = &draft.balancer {
             amounts.push(bought(balancer, draft)?);
         }
-        let gap = draft.layout.longest_h * MINUTES_PER_HOUR as f64;
+        // Over the line a wait is accepted by a person, once, and not by using the plan.
+        let by_use = draft.layout.verdict != GapVerdict::OverTheLine;
         Ok(Self {
             rules: Name::new(&draft.rules.to_string())?,
             from: draft.day,
@@ -73,14 +75,48 @@ impl PlanV1 {
                 .map(|soaking| recipe(soaking.recipe))
                 .transpose()?,
             look_over_days: Count::new(draft.watch.look_over_days)?,
-            // A gap is not accepted shorter than it is.
-            gap_accepted_min: Some(from_measure(
-                gap.ceil(),
-                GapMinutes::RANGE,
-                GapMinutes::new,
-            )?),
+            gap_accepted_min: by_use
+                .then(|| GapMinutes::of(draft.layout.longest_h))
+                .transpose()?,
             job: None,
         })
+    }
+}
+
+impl PlanV1 {
+    /// The plan with a wait of so many hours accepted. Nothing else of an issued plan ever changes.
+    ///
+    /// # Errors
+    /// More than a day.
+    pub fn accepting(&self, hours: f64) -> Result<Self, LogError> {
+        Ok(Self {
+            gap_accepted_min: Some(GapMinutes::of(hours)?),
+            ..self.clone()
+        })
+    }
+
+    /// The plan with what was accepted of the plan before it: a person accepts a wait once, and a later plan with no
+    /// longer one does not ask again. `hours` is its own longest wait.
+    #[must_use]
+    pub fn accepted_as(self, before: &Self, hours: f64) -> Self {
+        let covers =
+            |accepted: &GapMinutes| hours * MINUTES_PER_HOUR as f64 <= accepted.get() as f64;
+        let kept = before.gap_accepted_min.filter(covers);
+        Self {
+            gap_accepted_min: self.gap_accepted_min.or(kept),
+            ..self
+        }
+    }
+}
+
+impl GapMinutes {
+    /// From hours. A gap is not accepted shorter than it is.
+    ///
+    /// # Errors
+    /// More than a day.
+    pub fn of(hours: f64) -> Result<Self, LogError> {
+        let minutes = hours * MINUTES_PER_HOUR as f64;
+        from_measure(minutes.ceil(), Self::RANGE, Self::new)
     }
 }
 

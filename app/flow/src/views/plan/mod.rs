@@ -55,6 +55,8 @@ pub struct PlanView {
     pub problems: Vec<Problem>,
     /// The records it is made from.
     inputs: Vec<(RecordId, Stamp)>,
+    /// The plan that was accepted last, as it is stored.
+    held: Option<PlanV1>,
 }
 
 /// What the screen asks the disk for.
@@ -91,7 +93,14 @@ pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) ->
         .map(|record| (record.id.clone(), record.stamp))
         .collect();
     let accepted = in_use::accepted(shelf, animal, &outcome, &words, gathered.day);
+    let held = shelf
+        .newest(&Kind::Plan, animal.as_str())
+        .and_then(|record| match Body::read(record) {
+            Ok(Body::Plan(held)) => Some(held),
+            _ => None,
+        });
     Some(PlanView {
+        held,
         day: gathered.day,
         animal: gathered.animal,
         outcome,
@@ -133,6 +142,7 @@ impl PlanView {
             && self.visits_stand_in == other.visits_stand_in
             && self.problems == other.problems
             && self.inputs == other.inputs
+            && self.held == other.held
     }
 
     /// How many records today's plan is made from.
@@ -148,7 +158,12 @@ impl PlanView {
         let Outcome::Allowed(plan) = &self.outcome else {
             return None;
         };
+        let longest_h = plan.planned().layout.longest_h;
         let issued = PlanV1::of(plan, &self.inputs, None).map(|body| {
+            let body = match &self.held {
+                Some(before) => body.accepted_as(before, longest_h),
+                None => body,
+            };
             Act::Add(New {
                 id: record.clone(),
                 subject: Subject::animal(&self.animal.id),

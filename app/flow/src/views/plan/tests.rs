@@ -1,5 +1,6 @@
 //! The plan's view, from records that the form of six answers wrote.
 
+mod day;
 mod offers;
 
 use super::*;

@@ -21,8 +21,16 @@ impl English {
 impl DayWords for English {
     fn mend(&self, mend: Mend) -> String {
         match mend {
-            Mend::DoubleNet { longest_h } => format!(
-                "Double each net, or hang a second one apart: longest wait {}",
+            Mend::SecondNet { longest_h } => format!(
+                "A second net hung apart at each visit: longest wait {}",
+                self.wait(longest_h)
+            ),
+            Mend::DoubleNet { longest_h } => {
+                format!("Double each net: longest wait {}", self.wait(longest_h))
+            }
+            Mend::Straw { part, longest_h } => format!(
+                "{} of the forage as clean cereal straw, over 2 to 3 weeks, with water always: longest wait {}",
+                self.percent(part),
                 self.wait(longest_h)
             ),
             Mend::OneMoreVisit { at, longest_h } => format!(

@@ -6,6 +6,7 @@ mod assess;
 mod beside;
 mod condition;
 mod day;
+mod day_screen;
 mod delivery;
 mod details;
 mod example;

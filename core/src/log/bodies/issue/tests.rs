@@ -56,8 +56,32 @@ fn an_issued_plan_hangs_what_was_planned_in_whole_steps() {
         assert_eq!(issued.soaking.is_some(), draft.soaks());
         assert_eq!(issued.from, draft.day);
         assert_eq!(issued.visits.len(), draft.layout.hangings.len());
-        let gap = issued.gap_accepted_min.unwrap().get() as f64 / 60.0;
-        assert!(gap >= draft.layout.longest_h && gap < draft.layout.longest_h + 0.02);
+        let over = draft.layout.verdict == GapVerdict::OverTheLine;
+        assert_eq!(
+            issued.gap_accepted_min.is_none(),
+            over,
+            "over the line somebody accepts it"
+        );
+        let longest = draft.layout.longest_h;
+        let accepted = issued.accepting(longest).unwrap();
+        let gap = accepted.gap_accepted_min.unwrap().get() as f64 / 60.0;
+        assert!(gap >= longest && gap < longest + 0.02);
+        let next = |hours: f64| {
+            issued
+                .clone()
+                .accepted_as(&accepted, hours)
+                .gap_accepted_min
+        };
+        assert_eq!(
+            next(longest),
+            accepted.gap_accepted_min,
+            "it is accepted once"
+        );
+        assert_eq!(
+            next(longest + 0.1).is_none(),
+            over,
+            "a longer wait asks again"
+        );
         assert_eq!(issued.rules.as_str(), draft.rules.to_string());
     }
 }

@@ -341,7 +341,9 @@ fn every_word_for_a_day_is_there() {
     let at = LocalTime::from_hms_opt(22, 30, 0).unwrap();
     for say in tongues() {
         for mend in every![
+            Mend::SecondNet { .. } => Mend::SecondNet { longest_h: 6.2 },
             Mend::DoubleNet { .. } => Mend::DoubleNet { longest_h: 6.03 },
+            Mend::Straw { .. } => Mend::Straw { part: 0.3, longest_h: 5.1 },
             Mend::OneMoreVisit { .. } => Mend::OneMoreVisit { at, longest_h: 4.5 },
             Mend::TimeRelease { .. } => Mend::TimeRelease { at, longest_h: 4.0 },
         ] {

@@ -1,0 +1,190 @@
+//! The day of one animal's plan: what hangs when, how long it waits, and whether anybody accepted that.
+
+use crate::acts::Act;
+use crate::rows::Range;
+use crate::shelf::Shelf;
+use crate::views::horses::one_needs;
+use crate::views::shed::Standing;
+use tussock_core::animal::AnimalId;
+use tussock_core::day::{Gap, GapVerdict, Mend, RealDay, RealVerdict, gap_verdict};
+use tussock_core::log::{Body, HeldDay, LogError, Record, held_day};
+use tussock_core::units::{AsFed, Instant, LocalTime, Zone};
+
+/// A line of the day, in the order of the clock.
+#[derive(Clone, Debug, PartialEq)]
+pub enum DayLine {
+    /// A net.
+    Net {
+        /// The visit.
+        visit: LocalTime,
+        /// The hay in it, before soaking.
+        as_fed: AsFed,
+        /// Whether it is soaked.
+        soaked: bool,
+        /// When it was hung today.
+        hung: Option<Instant>,
+        /// How it stands: done, late or later.
+        standing: Standing,
+    },
+    /// A visit at which nothing hangs.
+    Nothing {
+        /// The visit.
+        visit: LocalTime,
+    },
+    /// A wait without forage.
+    Wait {
+        /// The wait.
+        gap: Gap,
+        /// What it means.
+        verdict: GapVerdict,
+    },
+}
+
+/// What the day's screen offers first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DayOffer {
+    /// Accept the longest wait, once.
+    Accept,
+    /// Weigh the nets.
+    WeighNets,
+    /// See the plan.
+    Plan,
+}
+
+/// The day of one animal.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DayView {
+    /// Its name.
+    pub name: String,
+    /// The day of the plan in use; `None` without one.
+    pub held: Option<HeldDay>,
+    /// The lines, from 04:00 on.
+    pub lines: Vec<DayLine>,
+}
+
+/// What the screen asks the disk for.
+pub fn needs(animal: &AnimalId) -> Vec<Range> {
+    one_needs(animal)
+}
+
+/// The day of an animal; `None` when the animal is not there.
+pub fn day(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> Option<DayView> {
+    let name = shelf.animal(animal)?.name;
+    let records: Vec<&Record> = shelf.records().collect();
+    let held = held_day(&records, animal, now, zone);
+    let time = zone.to_local(now).time;
+    let lines = held
+        .as_ref()
+        .map_or_else(Vec::new, |held| lines(held, time));
+    Some(DayView { name, held, lines })
+}
+
+/// The hour at which the picture of a day begins.
+const FROM_HOUR: f64 = 4.0;
+
+fn lines(held: &HeldDay, now: LocalTime) -> Vec<DayLine> {
+    let after = |hour: f64| (hour - FROM_HOUR).rem_euclid(24.0);
+    let mut found: Vec<(f64, DayLine)> = held
+        .nets
+        .iter()
+        .map(|net| {
+            let visit = net.hanging.visit;
+            let line = if AsFed::ZERO < net.hanging.as_fed {
+                DayLine::Net {
+                    visit,
+                    as_fed: net.hanging.as_fed,
+                    soaked: net.soaked,
+                    hung: net.hung,
+                    standing: match net.hung {
+                        Some(_) => Standing::Done,
+                        None if visit <= now => Standing::Late,
+                        None => Standing::Later,
+                    },
+                }
+            } else {
+                DayLine::Nothing { visit }
+            };
+            (after(hour(visit)), line)
+        })
+        .collect();
+    found.extend(held.layout.gaps.iter().map(|gap| {
+        let line = DayLine::Wait {
+            gap: *gap,
+            verdict: gap_verdict(gap.hours),
+        };
+        (after(gap.from_hour), line)
+    }));
+    found.sort_by(|a, b| a.0.total_cmp(&b.0));
+    found.into_iter().map(|(_, line)| line).collect()
+}
+
+fn hour(time: LocalTime) -> f64 {
+    use chrono::Timelike;
+    f64::from(time.num_seconds_from_midnight()) / 3600.0
+}
+
+impl DayView {
+    /// The real day, when it is worse than the accepted plan by more than an hour or needs feeding now.
+    pub fn alarm(&self) -> Option<&RealDay> {
+        self.held
+            .as_ref()?
+            .real
+            .as_ref()
+            .filter(|real| is_alarm(real))
+    }
+
+    /// Whether it has to be fed now: the stop of the screen.
+    pub fn feed_now(&self) -> bool {
+        self.alarm()
+            .is_some_and(|real| real.beside == RealVerdict::FeedNow)
+    }
+
+    /// What mends the longest wait, cheapest first; nothing where it is within what is planned for.
+    pub fn mends(&self) -> &[Mend] {
+        match &self.held {
+            Some(held) if held.layout.verdict != GapVerdict::Planned => &held.mends,
+            _ => &[],
+        }
+    }
+
+    /// The action.
+    pub fn first(&self) -> DayOffer {
+        match &self.held {
+            None => DayOffer::Plan,
+            Some(held) if held.asks() => DayOffer::Accept,
+            Some(_) => DayOffer::WeighNets,
+        }
+    }
+
+    /// The act that accepts the longest wait of the plan in use; `None` without one.
+    ///
+    /// # Errors
+    /// A wait longer than a day.
+    pub fn accept(&self) -> Option<Result<Act, LogError>> {
+        let held = self.held.as_ref()?;
+        let body = held.body.accepting(held.layout.longest_h);
+        Some(body.map(|body| Act::Change {
+            id: held.plan.clone(),
+            body: Body::Plan(body),
+            at: None,
+        }))
+    }
+}
+
+/// Whether a real day is told on the round.
+fn is_alarm(real: &RealDay) -> bool {
+    real.beside != RealVerdict::AsAccepted
+}
+
+/// The animals whose real day is worse than accepted by more than an hour, by name, with it. For the round.
+pub fn alarms(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Vec<(AnimalId, String, RealDay)> {
+    let records: Vec<&Record> = shelf.records().collect();
+    shelf
+        .animals()
+        .into_iter()
+        .filter_map(|animal| {
+            let real = held_day(&records, &animal.id, now, zone)?.real?;
+            is_alarm(&real).then_some((animal.id, animal.name, real))
+        })
+        .collect()
+}

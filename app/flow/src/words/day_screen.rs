@@ -1,0 +1,43 @@
+//! The labels of the day's screen.
+
+use crate::views::day::DayLine;
+use tussock_core::day::RealDay;
+use tussock_core::units::{Instant, Zone};
+
+/// What the screen of a day says beside the layout itself.
+pub trait DayScreenWords {
+    /// What the screen is.
+    fn day_word(&self) -> &'static str;
+    /// The list, for screen readers.
+    fn the_day_in_order(&self) -> &'static str;
+    /// The sentence: so many nets and the longest wait.
+    fn day_sentence(&self, nets: usize, longest_h: f64) -> String;
+    /// There is no plan in use, or nothing hangs.
+    fn no_day(&self) -> &'static str;
+    /// The lead of a line: its time.
+    fn line_time(&self, line: &DayLine) -> String;
+    /// The word of its state.
+    fn line_stands(&self, line: &DayLine) -> &'static str;
+    /// What it is.
+    fn line_what(&self, line: &DayLine) -> String;
+    /// Its second line.
+    fn line_second(&self, line: &DayLine, zone: &dyn Zone) -> String;
+    /// The wait was accepted, up to so many hours.
+    fn wait_accepted(&self, hours: f64) -> String;
+    /// The action that accepts the wait.
+    fn accept_this(&self, longest_h: f64) -> String;
+    /// What accepting means.
+    fn accepting_means(&self) -> &'static str;
+    /// Until when it has forage, or since when it has none.
+    fn has_forage(&self, real: &RealDay, now: Instant, zone: &dyn Zone) -> String;
+    /// The order of a day that is worse than accepted: "Feed now", or that it waited longer.
+    fn real_is_worse(&self, name: &str, real: &RealDay) -> String;
+    /// What stands under the order.
+    fn feed_what(&self) -> &'static str;
+    /// A link to the day of an animal.
+    fn see_the_day(&self, name: &str) -> String;
+    /// The first action when nothing has to be accepted.
+    fn weigh_the_nets(&self) -> &'static str;
+    /// A link to the plan.
+    fn see_the_plan(&self) -> &'static str;
+}
