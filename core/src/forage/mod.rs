@@ -8,7 +8,8 @@
 //! - [`supply`] is what a kilogram of dry matter brings: each [`Content`] with its origin, and [`ForageEnergy`].
 //! - [`estimate`] and [`mix`] say what is believed of the sugar; [`judge`] gives the [`Judgement`]: within the limit,
 //!   over it, or not proven with the chance. The shape is the normal distribution.
-//! - [`test_outlook`] says what a laboratory test would be likely to decide; [`hazards`] what else to look at.
+//! - [`test_outlook`] says what a laboratory test would be likely to decide, [`worth_of_test`] whether it pays;
+//!   [`hazards`] what else to look at.
 //!
 //! What this room does not do: it knows no limit of its own (the caller gives it), it soaks nothing (room `soak`), and
 //! an untested hay is never safe here.
@@ -27,6 +28,7 @@ mod report;
 mod sampling;
 mod supply;
 mod verdict;
+mod worth;
 
 #[cfg(test)]
 mod laws;
@@ -46,3 +48,7 @@ pub use report::{Basis, LabReport, RawReport, ReportFinding};
 pub use sampling::{TestOutlook, composite_error, test_outlook};
 pub use supply::{Content, ContentOrigin, Supply, supply};
 pub use verdict::{Doubt, Judgement, SugarMeasure, Verdict, WayOut, judge};
+pub use worth::{
+    Branch, BreakEven, Cost, Doing, Instead, TestedPrice, Way, Worth, WorthFor, WorthNote,
+    worth_of_test,
+};

@@ -10,4 +10,5 @@ mod parsing;
 mod quantities;
 mod seed;
 mod showing;
+mod worth;
 mod zones;
