@@ -7,11 +7,14 @@
 //!
 //! A net on the scale reads its hay and its own weight; [`on_scale`] says how a reading stands to its target.
 //!
+//! What was offered, left and eaten is the [`Ledger`]; each amount is seen, assumed or not known.
+//!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
 mod error;
 mod gaps;
 mod layout;
+mod ledger;
 mod mends;
 pub mod published;
 mod rate;
@@ -22,6 +25,9 @@ mod tests;
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
 pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, lay_out};
+pub use ledger::{
+    DayOfLedger, HowKnown, Ledger, Left, LevelEaten, Serving, Shares, Source, Sum, Totals,
+};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, NetKind, measured_rate, rate};
 pub use scale::{OnScale, hay_in, on_scale, reading_for, usual_net};

@@ -28,6 +28,7 @@ mod input;
 mod job;
 mod key;
 pub mod published;
+mod slots;
 mod state;
 mod stopped;
 mod tubs;
@@ -45,4 +46,5 @@ pub use input::{
 };
 pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
 pub use key::{JobKind, Key, Slot, Subject};
+pub use slots::{PlanSlot, slots};
 pub use whole::round;

@@ -21,6 +21,20 @@ choice! {
     }
 }
 
+impl Quarters {
+    /// The part, 0 to 1.
+    pub const fn part(self) -> f64 {
+        // numeric: quarters of one
+        match self {
+            Self::None => 0.0,
+            Self::One => 0.25,
+            Self::Two => 0.5,
+            Self::Three => 0.75,
+            Self::All => 1.0,
+        }
+    }
+}
+
 /// How much is left.
 #[derive(Clone, Debug, PartialEq)]
 pub enum LeftAmount {
