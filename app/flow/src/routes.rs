@@ -96,6 +96,8 @@ pub enum Route {
     NewHay,
     /// A lot of hay.
     Hay(LotId),
+    /// Whether a laboratory test of a lot pays.
+    WorthOfTest(LotId),
     /// Weighing the nets of an animal's day, from the first that is not weighed.
     Nets(AnimalId),
     /// Starting a soak.
@@ -141,6 +143,7 @@ impl Route {
             ["shed", "visits"] => Self::Visits,
             ["shed", "hay", "new"] => Self::NewHay,
             ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
+            ["shed", "hay", id, "test"] => Self::WorthOfTest(LotId(id_text(id)?)),
             ["shed", "nets", id] => Self::Nets(animal(id)?),
             ["shed", "tub", "new"] => Self::NewTub,
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
@@ -173,6 +176,7 @@ impl Route {
             | Self::Visits
             | Self::NewHay
             | Self::Hay(_)
+            | Self::WorthOfTest(_)
             | Self::Nets(_)
             | Self::NewTub
             | Self::Tub(_) => Some(Place::Shed),
@@ -210,6 +214,7 @@ impl fmt::Display for Route {
             Self::Visits => f.write_str("#/shed/visits"),
             Self::NewHay => f.write_str("#/shed/hay/new"),
             Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
+            Self::WorthOfTest(id) => write!(f, "#/shed/hay/{}/test", id.0),
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
             Self::NewTub => f.write_str("#/shed/tub/new"),
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
@@ -261,10 +266,11 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..4).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..5).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
+            3 => Route::WorthOfTest(LotId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

@@ -98,6 +98,7 @@ fn draw(route: Route) -> AnyView {
         Route::Visits => view! { <shed::Visits /> }.into_any(),
         Route::NewHay => view! { <shed::NewHay /> }.into_any(),
         Route::Hay(lot) => view! { <shed::Hay lot /> }.into_any(),
+        Route::WorthOfTest(lot) => view! { <shed::WorthOfTest lot /> }.into_any(),
         Route::Nets(animal) => view! { <shed::Nets animal /> }.into_any(),
         Route::NewTub => view! { <shed::NewTub /> }.into_any(),
         Route::Tub(tub) => view! { <shed::Tub tub /> }.into_any(),

@@ -31,6 +31,15 @@ pub struct Money {
 }
 
 impl Money {
+    /// The whole minor units nearest to an amount that was worked out; `None` when it is not finite or does not fit.
+    pub fn nearest(minor: f64, currency: Currency) -> Option<Self> {
+        let whole = minor.round();
+        (whole.abs() < i64::MAX as f64).then_some(Self {
+            minor: whole as i64,
+            currency,
+        })
+    }
+
     /// The sum, when both are of one currency and it fits.
     pub fn plus(self, other: Self) -> Result<Self, MoneyError> {
         if self.currency != other.currency {

@@ -14,3 +14,4 @@ pub mod tub;
 pub mod vet;
 pub mod visits;
 pub mod weight;
+pub mod worth;

@@ -38,6 +38,7 @@ mod tub;
 mod units;
 mod vet;
 mod visits;
+mod worth;
 
 #[cfg(test)]
 mod tests;
@@ -72,6 +73,7 @@ pub use tub::TubWords;
 pub use units::UnitWords;
 pub use vet::VetWords;
 pub use visits::VisitsWords;
+pub use worth::WorthWords;
 
 /// Everything a language must say.
 pub trait Words:

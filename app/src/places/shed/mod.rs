@@ -11,6 +11,7 @@ mod tub;
 mod tub_times;
 mod visits;
 mod work;
+mod worth;
 
 pub use hay::{Hay, NewHay};
 pub use nets::Nets;
@@ -19,3 +20,4 @@ pub use place::Shed;
 pub use tub::Tub;
 pub use visits::Visits;
 pub(crate) use work::{Work, shape, yard};
+pub use worth::WorthOfTest;

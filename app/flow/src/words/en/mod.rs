@@ -33,6 +33,7 @@ mod tub;
 mod units;
 mod vet;
 mod visits;
+mod worth;
 
 use super::{Shown, Words};
 
