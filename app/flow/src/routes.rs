@@ -84,6 +84,10 @@ pub enum Route {
     Plan(AnimalId),
     /// The vet's word.
     VetWord(AnimalId),
+    /// What an animal really ate.
+    Ledger(AnimalId),
+    /// What a group really ate.
+    GroupLedger(GroupId),
     /// A new group.
     NewGroup,
     /// A group.
@@ -128,6 +132,7 @@ impl Route {
             ["horses"] => Self::Horses,
             ["horses", "new"] => Self::NewHorse,
             ["horses", "group", "new"] => Self::NewGroup,
+            ["horses", "group", id, "ledger"] => Self::GroupLedger(GroupId(id_text(id)?)),
             ["horses", "group", id] => Self::Group(GroupId(id_text(id)?)),
             ["horses", id] => Self::Horse(animal(id)?),
             ["horses", id, "details"] => Self::Details(animal(id)?),
@@ -139,6 +144,7 @@ impl Route {
             ["horses", id, "look-over"] => Self::LookOver(animal(id)?),
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
+            ["horses", id, "ledger"] => Self::Ledger(animal(id)?),
             ["shed"] => Self::Shed,
             ["shed", "visits"] => Self::Visits,
             ["shed", "hay", "new"] => Self::NewHay,
@@ -170,6 +176,8 @@ impl Route {
             | Self::LookOver(_)
             | Self::Plan(_)
             | Self::VetWord(_)
+            | Self::Ledger(_)
+            | Self::GroupLedger(_)
             | Self::NewGroup
             | Self::Group(_) => Some(Place::Horses),
             Self::Shed
@@ -208,6 +216,8 @@ impl fmt::Display for Route {
             Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
+            Self::Ledger(id) => write!(f, "#/horses/{}/ledger", id.0),
+            Self::GroupLedger(id) => write!(f, "#/horses/group/{}/ledger", id.0),
             Self::NewGroup => f.write_str("#/horses/group/new"),
             Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
             Self::Shed => f.write_str("#/shed"),
@@ -253,7 +263,7 @@ mod tests {
             Route::Sources,
             Route::Settings,
         ]);
-        let of_an_animal = (ids(), 0usize..8, 1u8..8).prop_map(|(id, which, step)| {
+        let of_an_animal = (ids(), 0usize..9, 1u8..8).prop_map(|(id, which, step)| {
             let id = AnimalId(id);
             match which {
                 0 => Route::Horse(id),
@@ -263,14 +273,16 @@ mod tests {
                 4 => Route::Crest(id),
                 5 => Route::LookOver(id),
                 6 => Route::Plan(id),
+                7 => Route::Ledger(id),
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..5).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..6).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
             3 => Route::WorthOfTest(LotId(id)),
+            4 => Route::GroupLedger(GroupId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

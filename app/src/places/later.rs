@@ -7,6 +7,7 @@
 use super::{horses, plan, round, shed, start};
 use crate::parts::{Action, ActionRow, Frame, FrameKind, Sentence};
 use leptos::prelude::*;
+use tussock_core::round::Subject;
 use tussock_flow::routes::Route;
 use tussock_flow::words::{English, HorsesWords};
 use wasm_split_helpers::SplitLoaderError;
@@ -94,6 +95,10 @@ fn draw(route: Route) -> AnyView {
         Route::Group(group) => view! { <horses::Group group /> }.into_any(),
         Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
+        Route::Ledger(animal) => view! { <horses::Ledger of=Subject::Animal(animal) /> }.into_any(),
+        Route::GroupLedger(group) => {
+            view! { <horses::Ledger of=Subject::Group(group) /> }.into_any()
+        }
         Route::Shed => view! { <shed::Shed /> }.into_any(),
         Route::Visits => view! { <shed::Visits /> }.into_any(),
         Route::NewHay => view! { <shed::NewHay /> }.into_any(),

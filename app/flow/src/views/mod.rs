@@ -8,6 +8,7 @@ pub mod filled;
 pub mod group;
 pub mod hay;
 pub mod horses;
+pub mod ledger;
 pub mod nets;
 pub mod plan;
 pub mod round;

@@ -13,6 +13,7 @@ mod forage;
 mod group;
 mod hay;
 mod horses;
+mod ledger;
 mod limits;
 mod log;
 mod look_over;
