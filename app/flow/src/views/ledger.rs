@@ -126,6 +126,7 @@ pub fn week(shelf: &Shelf, of: &Subject, now: Instant, zone: &impl Zone) -> Opti
 mod tests {
     use super::*;
     use crate::views::test_yard::{add, animal, at, shelf_of, zone};
+    use crate::words::{English, LedgerWords};
     use tussock_core::animal::{AnimalId, LotId};
     use tussock_core::forage::ForageClass;
     use tussock_core::log::Body;
@@ -201,6 +202,14 @@ mod tests {
         // Nobody said anything of the day between, and the sums say so.
         assert!(week.days[1].is_blank);
         assert_eq!(week.level, None);
+        let words = English::default();
+        assert_eq!(
+            words.eaten_in_a_week(&week),
+            "moss ate at least 7.7 kg of dry matter in 3 days"
+        );
+        assert_eq!(words.ledger_day(&week.days[1]), "not known");
+        assert_eq!(words.ledger_row(&week.days[1])[3], "not known");
+        assert_eq!(words.ledger_week_row(&week)[3], "at least 7.7");
         assert_eq!(
             super::week(
                 &shelf,

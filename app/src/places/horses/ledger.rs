@@ -44,9 +44,10 @@ pub fn Ledger(
         Some(week) => words.eaten_in_a_week(&week),
     };
     let foot = move || {
+        let on = on.clone();
         view! {
             <ActionRow back=Back { name: words.back().into(), press: Press::from(back.to_string()) }>
-                <Action says=on_says press=on.clone() />
+                <Action says=on_says press=on />
             </ActionRow>
         }
     };

@@ -41,6 +41,13 @@ impl LedgerWords for English {
             return format!("{}: nothing is planned or logged yet", week.name);
         }
         let days = self.count(week.days.len(), "day", "days");
+        match week.totals.offered_known {
+            None => return format!("{}: nothing was due or logged yet", week.name),
+            Some(shares) if shares.not_known >= 1.0 => {
+                return format!("What {} ate is not known: nobody answered", week.name);
+            }
+            Some(_) => {}
+        }
         format!(
             "{} ate {} in {days}",
             week.name,
