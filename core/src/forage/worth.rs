@@ -191,7 +191,6 @@ impl ADay {
 pub fn worth_of_test(of: &WorthFor) -> Result<Worth, ForageError> {
     let batch = p::BATCH_FIELD.check(of.batch.to_kg())?;
     let a_day = p::A_DAY_FIELD.check(of.a_day.to_kg())?;
-    let minutes = p::SOAK_WORK_FIELD.check(of.soak_minutes)?;
     for part in [
         of.washed_out.least,
         of.washed_out.likely,
@@ -199,6 +198,7 @@ pub fn worth_of_test(of: &WorthFor) -> Result<Worth, ForageError> {
     ] {
         p::LOSS_FIELD.check(part)?;
     }
+    let minutes = p::SOAK_WORK_FIELD.check(of.soak_minutes)?;
     one_currency(of)?;
     let test = price_field(of.test)?;
     let days = batch / a_day;
@@ -214,10 +214,7 @@ pub fn worth_of_test(of: &WorthFor) -> Result<Worth, ForageError> {
     };
     // numeric: minutes in an hour
     let hours = minutes / 60.0;
-    let work = match of.hour {
-        Some(hour) => price_field(hour)? * hours,
-        None => 0.0,
-    };
+    let work = work(of, hours)?;
     let soak_minor = |lost: f64| work + extra(dry_a_day, lost).to_kg() * hay_dry.unwrap_or(0.0);
     let soak = ADay {
         minor: soak_minor(of.washed_out.likely),
@@ -296,6 +293,14 @@ pub fn worth_of_test(of: &WorthFor) -> Result<Worth, ForageError> {
 /// The dry matter that must be fed more so that as much is left after soaking.
 fn extra(dry: DryMatter, lost: f64) -> DryMatter {
     dry * (lost / (1.0 - lost))
+}
+
+/// What the work of a day is worth; nothing where the person does not count it.
+fn work(of: &WorthFor, hours: f64) -> Result<f64, ForageError> {
+    Ok(match of.hour {
+        Some(hour) => price_field(hour)? * hours,
+        None => 0.0,
+    })
 }
 
 fn price_field(money: Money) -> Result<f64, ForageError> {

@@ -32,6 +32,10 @@ pub struct Money {
 
 impl Money {
     /// The whole minor units nearest to an amount that was worked out; `None` when it is not finite or does not fit.
+    #[allow(
+        clippy::cast_possible_truncation,
+        reason = "what does not fit was let go above"
+    )]
     pub fn nearest(minor: f64, currency: Currency) -> Option<Self> {
         let whole = minor.round();
         (whole.abs() < i64::MAX as f64).then_some(Self {

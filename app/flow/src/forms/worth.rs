@@ -11,7 +11,7 @@ use tussock_core::limits::{Ends, sugar_limits};
 use tussock_core::log::Body;
 use tussock_core::soak::{Recipe, Water, dry_loss};
 use tussock_core::units::parse::{MassUnit, ParseError, as_fed, number};
-use tussock_core::units::{Currency, DryFraction, Money, ShareOfDm};
+use tussock_core::units::{AsFed, Currency, DryFraction, Money, ShareOfDm};
 
 /// The currencies that are offered; any other is that of the lot's own price.
 pub const CURRENCIES: [&str; 3] = ["GBP", "EUR", "USD"];
@@ -177,7 +177,7 @@ impl Typed {
             }
             reads(text).map_err(|error| wrong.push((asked, error))).ok()
         };
-        let kg = |text: &str| as_fed(text, MassUnit::Kg).map(|mass| mass.to_kg());
+        let kg = |text: &str| as_fed(text, MassUnit::Kg).map(AsFed::to_kg);
         let batch = read(Asked::Batch, kg);
         let a_day = read(Asked::ADay, kg);
         let minutes = read(Asked::Minutes, number);
@@ -190,8 +190,8 @@ impl Typed {
             let money = |amount: f64| Money::nearest(amount * MINOR, currency);
             let priced = |amount: Option<f64>| amount.and_then(money);
             Some(worth_of_test(&WorthFor {
-                batch: tussock_core::units::AsFed::kg(batch?),
-                a_day: tussock_core::units::AsFed::kg(a_day?),
+                batch: AsFed::kg(batch?),
+                a_day: AsFed::kg(a_day?),
                 dry: about.dry,
                 believed: about.believed,
                 limit: about.limit,

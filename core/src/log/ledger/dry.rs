@@ -95,17 +95,12 @@ impl<Z: Zone> Book<'_, Z> {
             (None, None) => None,
         }
     }
+}
 
-    /// The dry matter of an amount of a food, as its plan has it.
-    pub(super) fn feed(
-        &self,
-        amount: AsFed,
-        food: Option<&FoodId>,
-        plan: &Held<'_>,
-    ) -> Option<DryMatter> {
-        let part = planned_part(plan, None, food, false)?;
-        Some(DryMatter::kg(amount.to_kg() * part))
-    }
+/// The dry matter of an amount of a food, as its plan has it.
+pub(super) fn feed(amount: AsFed, food: Option<&FoodId>, plan: &Held<'_>) -> Option<DryMatter> {
+    let part = planned_part(plan, None, food, false)?;
+    Some(DryMatter::kg(amount.to_kg() * part))
 }
 
 /// Dry matter eaten of a kilogram weighed out, as the plan has it for this lot or food.

@@ -1,6 +1,6 @@
 //! The nets and feeds of a day: what was logged, what was taken as planned, and what nobody answered.
 
-use super::dry::Soaked;
+use super::dry::{Soaked, feed};
 use super::{Book, Held};
 use crate::animal::{LotId, NetId};
 use crate::day::{HowKnown, Left, Serving, Source};
@@ -91,9 +91,7 @@ impl<'a, Z: Zone> Book<'a, Z> {
 
     fn planned(&self, slot: &PlanSlot, plan: Option<&Held<'_>>) -> Option<Ends<DryMatter>> {
         if slot.kind == JobKind::FeedBalancer {
-            return self
-                .feed(slot.amount, slot.food.as_ref(), plan?)
-                .map(Ends::exactly);
+            return feed(slot.amount, slot.food.as_ref(), plan?).map(Ends::exactly);
         }
         let soaked = if slot.soaked {
             Soaked::AsPlanned

@@ -240,8 +240,7 @@ fn a_net_counts_once_however_often_it_is_entered() {
     let mut told = Told::issued();
     told.as_planned(0);
     let before = told.week(1, &bramble()).totals().eaten.dry.likely;
-    let hay = told.nets()[0].amount.to_kg() * 1000.0;
-    let hay = hay.round() as i64;
+    let hay = FeedGrams::of(told.nets()[0].amount).unwrap().get();
     // On two devices, beside the answer of the whole visit, and filled the day before.
     told.hang("hung-1", 0, hay, None);
     told.hang("hung-2", 0, hay, None);

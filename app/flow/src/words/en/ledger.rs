@@ -8,28 +8,26 @@ use tussock_core::day::{LevelEaten, Shares, Sum, Totals};
 use tussock_core::units::show::fixed;
 use tussock_core::units::{DryMatter, PartOfBody};
 
-impl English {
-    /// Kilograms with a tenth, and "at least" before what is not whole.
-    fn sum_kg(self, sum: &Sum) -> String {
-        let kg = fixed(sum.dry.likely.to_kg(), 1);
-        if sum.at_least {
-            format!("at least {kg}")
-        } else {
-            kg
-        }
+/// Kilograms with a tenth, and "at least" before what is not whole.
+fn sum_kg(sum: &Sum) -> String {
+    let kg = fixed(sum.dry.likely.to_kg(), 1);
+    if sum.at_least {
+        format!("at least {kg}")
+    } else {
+        kg
     }
+}
 
-    fn row_of(self, head: String, totals: &Totals) -> Vec<String> {
-        vec![
-            head,
-            self.sum_kg(&totals.offered),
-            self.sum_kg(&totals.left),
-            self.sum_kg(&totals.eaten),
-            totals
-                .planned
-                .map_or_else(|| "no plan".to_owned(), |dry| fixed(dry.to_kg(), 1)),
-        ]
-    }
+fn row_of(head: String, totals: &Totals) -> Vec<String> {
+    vec![
+        head,
+        sum_kg(&totals.offered),
+        sum_kg(&totals.left),
+        sum_kg(&totals.eaten),
+        totals
+            .planned
+            .map_or_else(|| "no plan".to_owned(), |dry| fixed(dry.to_kg(), 1)),
+    ]
 }
 
 impl LedgerWords for English {
@@ -124,7 +122,7 @@ impl LedgerWords for English {
         {
             return "not known".to_owned();
         }
-        format!("{} kg", self.sum_kg(&day.totals.eaten))
+        format!("{} kg", sum_kg(&day.totals.eaten))
     }
     fn ledger_day_known(&self, day: &Day) -> String {
         let plan = match day.totals.planned {
@@ -162,7 +160,7 @@ impl LedgerWords for English {
         ["Day", "Offered", "Left", "Eaten", "Plan"]
     }
     fn ledger_row(&self, day: &Day) -> Vec<String> {
-        let mut row = self.row_of(self.day(day.day), &day.totals);
+        let mut row = row_of(self.day(day.day), &day.totals);
         if day.is_blank && !day.runs {
             for cell in row.iter_mut().skip(1).take(3) {
                 "not known".clone_into(cell);
@@ -171,7 +169,7 @@ impl LedgerWords for English {
         row
     }
     fn ledger_week_row(&self, week: &Week) -> Vec<String> {
-        self.row_of("Together".to_owned(), &week.totals)
+        row_of("Together".to_owned(), &week.totals)
     }
     fn ledger_to_the_plan(&self) -> &'static str {
         "See the plan"
