@@ -11,7 +11,7 @@ use leptos::prelude::*;
 use tussock_core::animal::LotId;
 use tussock_core::forage::{Instead, Verdict, Way, Worth};
 use tussock_core::units::Currency;
-use tussock_flow::forms::worth::{Asked, CURRENCIES, Typed, about};
+use tussock_flow::forms::worth::{About, Asked, CURRENCIES, Typed, about};
 use tussock_flow::routes::Route;
 use tussock_flow::views::hay::needs;
 use tussock_flow::words::{
@@ -37,15 +37,9 @@ pub fn WorthOfTest(
     let currency_text = form.text("currency");
     let instead_text = form.text("instead");
     let currency = Signal::derive(move || {
-        Currency::from_code(&currency_text.get()).ok().or_else(|| {
-            known.with(|known| {
-                known
-                    .as_ref()?
-                    .as_ref()
-                    .ok()
-                    .and_then(|about| about.currency())
-            })
-        })
+        Currency::from_code(&currency_text.get())
+            .ok()
+            .or_else(|| known.with(|known| known.as_ref()?.as_ref().ok().and_then(About::currency)))
     });
     let instead = Signal::derive(move || {
         if instead_text.with(|text| text == "left") {
@@ -124,13 +118,7 @@ pub fn WorthOfTest(
         form.set("instead", text.to_owned());
     });
     let currencies = move || {
-        let own = known.with(|known| {
-            known
-                .as_ref()?
-                .as_ref()
-                .ok()
-                .and_then(|about| about.currency())
-        });
+        let own = known.with(|known| known.as_ref()?.as_ref().ok().and_then(About::currency));
         let own = own
             .map(|own| own.code())
             .filter(|own| !CURRENCIES.contains(&own.as_str()));
