@@ -86,6 +86,10 @@ pub enum Route {
     Day(AnimalId),
     /// The vet's word.
     VetWord(AnimalId),
+    /// What an animal really ate.
+    Ledger(AnimalId),
+    /// What a group really ate.
+    GroupLedger(GroupId),
     /// A new group.
     NewGroup,
     /// A group.
@@ -104,6 +108,8 @@ pub enum Route {
     Tonight(LotId),
     /// Two lots beside each other.
     Compare,
+    /// Whether a laboratory test of a lot pays.
+    WorthOfTest(LotId),
     /// Weighing the nets of an animal's day, from the first that is not weighed.
     Nets(AnimalId),
     /// Weighing all nets that are due, whoever they are for.
@@ -148,6 +154,7 @@ impl Route {
             ["horses"] => Self::Horses,
             ["horses", "new"] => Self::NewHorse,
             ["horses", "group", "new"] => Self::NewGroup,
+            ["horses", "group", id, "ledger"] => Self::GroupLedger(GroupId(id_text(id)?)),
             ["horses", "group", id] => Self::Group(GroupId(id_text(id)?)),
             ["horses", id] => Self::Horse(animal(id)?),
             ["horses", id, "details"] => Self::Details(animal(id)?),
@@ -160,6 +167,7 @@ impl Route {
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
             ["horses", id, "day"] => Self::Day(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
+            ["horses", id, "ledger"] => Self::Ledger(animal(id)?),
             ["shed"] => Self::Shed,
             ["shed", "visits"] => Self::Visits,
             ["shed", "hay", "new"] => Self::NewHay,
@@ -167,6 +175,7 @@ impl Route {
             ["shed", "hay", id, "count"] => Self::CountHay(LotId(id_text(id)?)),
             ["shed", "hay", id, "tonight"] => Self::Tonight(LotId(id_text(id)?)),
             ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
+            ["shed", "hay", id, "test"] => Self::WorthOfTest(LotId(id_text(id)?)),
             ["shed", "nets", id] => Self::Nets(animal(id)?),
             ["shed", "weigh"] => Self::WeighNets,
             ["shed", "hung", id] => Self::Hanging(animal(id)?),
@@ -201,6 +210,8 @@ impl Route {
             | Self::Plan(_)
             | Self::Day(_)
             | Self::VetWord(_)
+            | Self::Ledger(_)
+            | Self::GroupLedger(_)
             | Self::NewGroup
             | Self::Group(_) => Some(Place::Horses),
             Self::Shed
@@ -210,6 +221,7 @@ impl Route {
             | Self::CountHay(_)
             | Self::Tonight(_)
             | Self::Compare
+            | Self::WorthOfTest(_)
             | Self::Nets(_)
             | Self::WeighNets
             | Self::Hanging(_)
@@ -249,6 +261,8 @@ impl fmt::Display for Route {
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
             Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
+            Self::Ledger(id) => write!(f, "#/horses/{}/ledger", id.0),
+            Self::GroupLedger(id) => write!(f, "#/horses/group/{}/ledger", id.0),
             Self::NewGroup => f.write_str("#/horses/group/new"),
             Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
             Self::Shed => f.write_str("#/shed"),
@@ -258,6 +272,7 @@ impl fmt::Display for Route {
             Self::CountHay(id) => write!(f, "#/shed/hay/{}/count", id.0),
             Self::Tonight(id) => write!(f, "#/shed/hay/{}/tonight", id.0),
             Self::Compare => f.write_str("#/shed/compare"),
+            Self::WorthOfTest(id) => write!(f, "#/shed/hay/{}/test", id.0),
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
             Self::WeighNets => f.write_str("#/shed/weigh"),
             Self::Hanging(id) => write!(f, "#/shed/hung/{}", id.0),
@@ -319,10 +334,11 @@ mod tests {
                 5 => Route::LookOver(id),
                 6 => Route::Plan(id),
                 7 => Route::Day(id),
+                8 => Route::Ledger(id),
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..9).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..11).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
@@ -331,6 +347,8 @@ mod tests {
             5 => Route::CountHay(LotId(id)),
             6 => Route::Tonight(LotId(id)),
             7 => Route::Remind(TubId(id)),
+            8 => Route::WorthOfTest(LotId(id)),
+            9 => Route::GroupLedger(GroupId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

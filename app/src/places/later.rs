@@ -7,6 +7,7 @@
 use super::{horses, plan, round, shed, start};
 use crate::parts::{Action, ActionRow, Frame, FrameKind, Sentence};
 use leptos::prelude::*;
+use tussock_core::round::Subject;
 use tussock_flow::routes::Route;
 use tussock_flow::words::{English, HorsesWords};
 use wasm_split_helpers::SplitLoaderError;
@@ -114,6 +115,10 @@ fn draw(route: Route) -> AnyView {
         Route::Day(animal) => view! { <plan::Day animal /> }.into_any(),
         Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
+        Route::Ledger(animal) => view! { <horses::Ledger of=Subject::Animal(animal) /> }.into_any(),
+        Route::GroupLedger(group) => {
+            view! { <horses::Ledger of=Subject::Group(group) /> }.into_any()
+        }
         Route::Shed => view! { <shed::Shed /> }.into_any(),
         Route::Visits => view! { <shed::Visits /> }.into_any(),
         Route::NewHay => view! { <shed::NewHay /> }.into_any(),
@@ -121,6 +126,7 @@ fn draw(route: Route) -> AnyView {
         Route::CountHay(lot) => view! { <shed::CountHay lot /> }.into_any(),
         Route::Tonight(lot) => view! { <shed::Tonight lot /> }.into_any(),
         Route::Compare => view! { <shed::Compare /> }.into_any(),
+        Route::WorthOfTest(lot) => view! { <shed::WorthOfTest lot /> }.into_any(),
         Route::Nets(animal) => view! { <shed::Nets animal /> }.into_any(),
         Route::WeighNets => view! { <shed::WeighNets /> }.into_any(),
         Route::Hanging(animal) => view! { <shed::Hanging animal /> }.into_any(),

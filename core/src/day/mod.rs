@@ -11,6 +11,8 @@
 //!
 //! A net on the scale reads its hay and its own weight; [`on_scale`] says how a reading stands to its target.
 //!
+//! What was offered, left and eaten is the [`Ledger`]; each amount is seen, assumed or not known.
+//!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
 mod bounds;
@@ -19,6 +21,7 @@ mod exact;
 mod gaps;
 mod in_hand;
 mod layout;
+mod ledger;
 mod left;
 mod mends;
 pub mod published;
@@ -35,6 +38,9 @@ pub use error::DayError;
 pub use gaps::{Gap, gaps};
 pub use in_hand::{in_nets, places};
 pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, gap_verdict, judged, lay_out};
+pub use ledger::{
+    DayOfLedger, HowKnown, Ledger, LeftOver, LevelEaten, Serving, Shares, Source, Sum, Totals,
+};
 pub use left::{Left, left_dry, left_part};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, EatingTime, NetKind, eating_time, measured_rate, rate};

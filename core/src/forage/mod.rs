@@ -11,7 +11,8 @@
 //! - [`left`] is what there is of a lot, [`lasting`] how long it lasts and by when to order, [`cost_band`] what it costs as
 //!   it is eaten; [`compare`] puts two lots beside each other, sugar first. [`judge_moisture`] and [`judge_heat`] watch the
 //!   stack; [`instead`] is the lot that was opened in place of another; [`tonight`] is a night without hay.
-//! - [`test_outlook`] says what a laboratory test would be likely to decide; [`hazards`] what else to look at.
+//! - [`test_outlook`] says what a laboratory test would be likely to decide, [`worth_of_test`] whether it pays;
+//!   [`hazards`] what else to look at.
 //!
 //! What this room does not do: it knows no limit of its own (the caller gives it), it soaks nothing (room `soak`), and
 //! an untested hay is never safe here.
@@ -36,6 +37,7 @@ mod storage;
 mod supply;
 mod tonight;
 mod verdict;
+mod worth;
 
 #[cfg(test)]
 mod laws;
@@ -67,3 +69,7 @@ pub use storage::{
 pub use supply::{Content, ContentOrigin, Supply, supply};
 pub use tonight::{Borrowed, Hungry, Pulp, Straw, Tonight, tonight};
 pub use verdict::{Doubt, Judgement, SugarMeasure, Verdict, WayOut, judge};
+pub use worth::{
+    Branch, BreakEven, Cost, Doing, Otherwise, TestedPrice, Way, Worth, WorthFor, WorthNote,
+    worth_of_test,
+};

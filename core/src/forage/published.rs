@@ -241,6 +241,14 @@ published! {
     REPORTED_ENERGY: Bounds = Bounds::new("energy_mcal_per_kg", 0.2, 4.5); "reported_energy", "Mcal/kg", Tussock, "report check", Ours;
     /// The part of a forage that is believed to be wasted or washed out.
     LOSS_FIELD: Bounds = Bounds::new("loss_fraction", 0.0, 0.9); "loss_field", "of dry matter", Tussock, "cost", Ours;
+    /// How much hay is believed in one batch or bale.
+    BATCH_FIELD: Bounds = Bounds::new("batch_kg", 1.0, 1_000_000.0); "batch_field", "kg as fed", Tussock, "worth of a test", Ours;
+    /// How much hay is believed to be fed a day.
+    A_DAY_FIELD: Bounds = Bounds::new("a_day_kg", 0.1, 5000.0); "a_day_field", "kg as fed", Tussock, "worth of a test", Ours;
+    /// How much work a day soaking is believed to be.
+    SOAK_WORK_FIELD: Bounds = Bounds::new("soak_minutes_a_day", 0.0, 600.0); "soak_work_field", "min", Tussock, "worth of a test", Ours;
+    /// What is believed as a price.
+    PRICE_FIELD: Bounds = Bounds::new("price_minor", 0.0, 1e12); "price_field", "minor units", Tussock, "worth of a test", Ours;
     /// The most that is believed of each analyte in a forage, in its unit.
     MOST_BELIEVABLE: [(Analyte, f64); 24] = [(Analyte::CrudeProtein, 40.0), (Analyte::Lysine, 3.0), (Analyte::Adf, 70.0), (Analyte::Ndf, 90.0), (Analyte::Fat, 15.0), (Analyte::Ash, 30.0), (Analyte::Wsc, 50.0), (Analyte::Esc, 45.0), (Analyte::Starch, 60.0), (Analyte::Nsc, 70.0), (Analyte::Calcium, 4.0), (Analyte::Phosphorus, 2.0), (Analyte::Magnesium, 1.5), (Analyte::Potassium, 7.0), (Analyte::Sodium, 3.0), (Analyte::Chloride, 4.0), (Analyte::Sulphur, 1.5), (Analyte::Iron, 5000.0), (Analyte::Copper, 200.0), (Analyte::Zinc, 500.0), (Analyte::Manganese, 1500.0), (Analyte::Selenium, 20.0), (Analyte::Iodine, 50.0), (Analyte::Cobalt, 20.0)]; "most_believable", "% or mg/kg", Tussock, "report check", Ours;
     /// The most moisture at baling of small square, round and large square bales.

@@ -286,7 +286,7 @@ fn first_visit(plan: &IssuedPlan) -> LocalTime {
 }
 
 /// A stored plan as the round takes it. A soak that cannot be read has the usual one in its place.
-fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -> IssuedPlan {
+pub(super) fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -> IssuedPlan {
     IssuedPlan {
         subject,
         name: name.to_owned(),

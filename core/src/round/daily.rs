@@ -250,7 +250,7 @@ impl<Z: Zone> DayOf<'_, Z> {
 }
 
 /// At which of `visits` visits feed `index` of `feeds` is given: the first at the first, the last at the last.
-fn spread(index: usize, feeds: usize, visits: usize) -> usize {
+pub(super) fn spread(index: usize, feeds: usize, visits: usize) -> usize {
     match feeds.saturating_sub(1) {
         0 => 0,
         gaps => (index * visits.saturating_sub(1) + gaps / 2) / gaps,

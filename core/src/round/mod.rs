@@ -29,6 +29,7 @@ mod job;
 mod key;
 pub mod published;
 mod routine;
+mod slots;
 mod state;
 mod stopped;
 mod tubs;
@@ -47,4 +48,5 @@ pub use input::{
 pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
 pub use key::{JobKind, Key, Slot, Subject};
 pub use routine::{DailyJob, Routine, routines};
+pub use slots::{PlanSlot, slots};
 pub use whole::round;

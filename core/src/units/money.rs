@@ -45,15 +45,23 @@ pub struct Money {
 impl Money {
     /// From whole units as people type them, to the nearest minor unit.
     pub fn of(whole: f64, currency: Currency) -> Result<Self, MoneyError> {
-        let minor = (whole * currency.minor_in_whole() as f64).round();
+        let minor = whole * currency.minor_in_whole() as f64;
+        Self::nearest(minor, currency).ok_or(MoneyError::TooLarge)
+    }
+
+    /// The whole minor units nearest to an amount that was worked out; `None` when it is not finite or beyond what is
+    /// told apart.
+    #[allow(
+        clippy::cast_possible_truncation,
+        reason = "what does not fit was let go above"
+    )]
+    pub fn nearest(minor: f64, currency: Currency) -> Option<Self> {
+        let whole = minor.round();
         // numeric: 2^53, up to which every whole number is exact
-        if minor.is_finite() && minor.abs() < 9_007_199_254_740_992.0 {
-            #[allow(clippy::cast_possible_truncation, reason = "checked just above")]
-            let minor = minor as i64;
-            Ok(Self { minor, currency })
-        } else {
-            Err(MoneyError::TooLarge)
-        }
+        (whole.abs() < 9_007_199_254_740_992.0).then_some(Self {
+            minor: whole as i64,
+            currency,
+        })
     }
 
     /// In whole units, as a person would type it: `6.5`.

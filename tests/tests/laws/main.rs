@@ -5,6 +5,7 @@
 //! then on: commit it with the mending.
 
 mod day;
+mod ledger;
 mod log;
 mod lots;
 mod money;
@@ -13,4 +14,5 @@ mod parsing;
 mod quantities;
 mod seed;
 mod showing;
+mod worth;
 mod zones;

@@ -19,3 +19,4 @@ pub mod tub;
 pub mod vet;
 pub mod visits;
 pub mod weight;
+pub mod worth;

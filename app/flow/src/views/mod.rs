@@ -12,6 +12,7 @@ pub mod group;
 pub mod hanging;
 pub mod hay;
 pub mod horses;
+pub mod ledger;
 pub mod net_list;
 pub mod nets;
 pub mod plan;

@@ -23,6 +23,7 @@ mod group;
 mod hanging;
 mod hay;
 mod horses;
+mod ledger;
 mod limits;
 mod log;
 mod look_over;
@@ -45,6 +46,7 @@ mod tub;
 mod units;
 mod vet;
 mod visits;
+mod worth;
 
 #[cfg(test)]
 mod tests;
@@ -64,6 +66,7 @@ pub use group::GroupWords;
 pub use hanging::HangingWords;
 pub use hay::HayWords;
 pub use horses::HorsesWords;
+pub use ledger::LedgerWords;
 pub use limits::LimitsWords;
 pub use log::LogWords;
 pub use look_over::LookOverWords;
@@ -86,6 +89,7 @@ pub use tub::TubWords;
 pub use units::UnitWords;
 pub use vet::VetWords;
 pub use visits::VisitsWords;
+pub use worth::WorthWords;
 
 /// Everything a language must say.
 pub trait Words:

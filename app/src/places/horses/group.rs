@@ -3,8 +3,8 @@
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Field, Frame, FrameKind, Offer, Press, Row, Rows, Sentence,
-    Several,
+    Action, ActionRow, Back, Caution, Field, Frame, FrameKind, Offer, Press, Quiet, QuietRow, Row,
+    Rows, Sentence, Several,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
@@ -16,7 +16,8 @@ use tussock_flow::routes::Route;
 use tussock_flow::views::beside;
 use tussock_flow::views::group::{Fed, Herd, herd};
 use tussock_flow::words::{
-    ConditionWords, English, GroupWords, HorsesWords, PlanWords, SafetyWords, Said, UnitWords,
+    ConditionWords, English, GroupWords, HorsesWords, LedgerWords, PlanWords, SafetyWords, Said,
+    UnitWords,
 };
 
 /// The field of the members.
@@ -169,6 +170,7 @@ pub fn Group(
     let hint = Signal::derive(move || Some(members_hint(words, wrong.get().as_ref())));
     let foot = move || {
         view! {
+            <QuietRow><Quiet says=words.what_was_eaten() press=Route::GroupLedger(id.get_value()).to_string() /></QuietRow>
             <Saving failed=failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Horses.to_string()) }>
                 <Action says=words.save_members() press=save busy=Signal::derive(move || busy.get() || all.with(Option::is_none)) />

@@ -26,8 +26,8 @@ use tussock_flow::forms::start::Visits;
 use tussock_flow::routes::Route;
 use tussock_flow::views::plan::{self, Accepted, Offer, Outcome, PlanView};
 use tussock_flow::words::{
-    BesideWords, English, HorsesWords, LogWords, PlanScreenWords, PlanWords, Task, UnitWords,
-    VisitsWords,
+    BesideWords, English, HorsesWords, LedgerWords, LogWords, PlanScreenWords, PlanWords, Task,
+    UnitWords, VisitsWords,
 };
 
 /// The plan of one animal.
@@ -95,7 +95,13 @@ pub fn Plan(
                         view! { <Quiet says=says press=press /> }
                     })
                     .collect_view();
-                Some(view! { <QuietRow>{links}</QuietRow> })
+                let ledger = Route::Ledger(id.get_value()).to_string();
+                Some(view! {
+                    <QuietRow>
+                        {links}
+                        <Quiet says=words.what_was_eaten() press=ledger />
+                    </QuietRow>
+                })
             })
         };
         view! {

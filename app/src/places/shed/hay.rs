@@ -19,7 +19,7 @@ use tussock_flow::forms::hay::without_report;
 use tussock_flow::routes::Route;
 use tussock_flow::views::hay::{Hay as Seen, hay};
 use tussock_flow::words::{
-    English, ForageWords, HayWords, HorsesWords, LogWords, ShedWords, TubWords,
+    English, ForageWords, HayWords, HorsesWords, LogWords, ShedWords, TubWords, WorthWords,
 };
 
 /// What the two screens share.
@@ -218,7 +218,11 @@ fn shown(writing: &Writing, id: &LotId, seen: &Seen, work: Work) -> AnyView {
     });
     let outlook = read.outlook.as_ref().map(|outlook| {
         let said = words.test_outlook(outlook);
-        view! { <p>{said.sentence} ". " {said.why}</p> }
+        let pays = Press::from(Route::WorthOfTest(id.clone()).to_string());
+        view! {
+            <p>{said.sentence} ". " {said.why}</p>
+            <QuietRow><Quiet says=words.does_a_test_pay() press=pays /></QuietRow>
+        }
     });
     let hazards = read
         .hazards

@@ -26,6 +26,7 @@ mod tub;
 mod tub_times;
 mod visits;
 mod work;
+mod worth;
 
 pub(crate) use another_hay::in_place;
 pub use bell::Bell;
@@ -44,3 +45,4 @@ pub use tonight::Tonight;
 pub use tub::Tub;
 pub use visits::Visits;
 pub(crate) use work::{Work, shape, yard};
+pub use worth::WorthOfTest;

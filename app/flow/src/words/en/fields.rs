@@ -18,8 +18,10 @@ const UNITS: &[(&str, &str)] = &[
 
 /// Names that a key alone would not give.
 const NAMES: &[(&str, &str)] = &[
+    ("a_day_kg", "Hay a day"),
     ("asked_percent", "The level asked for"),
     ("adf_percent", "ADF"),
+    ("batch_kg", "How much there is"),
     ("body_length_cm", "Body length"),
     ("condition_five_step", "Condition on 0 to 5"),
     ("condition_nine_step", "Condition on 1 to 9"),
@@ -38,8 +40,10 @@ const NAMES: &[(&str, &str)] = &[
     ("ndf_percent", "NDF"),
     ("neck_cm", "Neck girth"),
     ("nsc_percent", "NSC"),
+    ("price_minor", "The price"),
     ("rate_g_per_kg_body", "The rate on the label"),
     ("soak_minutes", "The soak"),
+    ("soak_minutes_a_day", "Minutes of work a day"),
     ("sugar_starch_percent", "Sugar and starch"),
     ("umbilical_girth_cm", "Belly girth"),
     ("weight_kg", "Weight"),

@@ -16,6 +16,7 @@ mod group;
 mod hanging;
 mod hay;
 mod horses;
+mod ledger;
 mod limits;
 mod log;
 mod look_over;
@@ -41,6 +42,7 @@ mod tub;
 mod units;
 mod vet;
 mod visits;
+mod worth;
 
 use super::{Shown, Words};
 
