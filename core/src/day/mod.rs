@@ -7,6 +7,8 @@
 //!
 //! A net on the scale reads its hay and its own weight; [`on_scale`] says how a reading stands to its target.
 //!
+//! A net that was to be soaked and is not hangs lighter: [`unsoaked`].
+//!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
 
 mod error;
@@ -16,6 +18,7 @@ mod mends;
 pub mod published;
 mod rate;
 mod scale;
+mod unsoaked;
 #[cfg(test)]
 mod tests;
 
@@ -24,4 +27,5 @@ pub use gaps::{Gap, gaps};
 pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, lay_out};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, NetKind, measured_rate, rate};
+pub use unsoaked::{Unsoaked, unsoaked};
 pub use scale::{OnScale, hay_in, on_scale, reading_for, usual_net};

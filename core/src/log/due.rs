@@ -7,7 +7,7 @@ use super::subject::Subject as About;
 use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::round::published::MORNING;
 use crate::round::{
-    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Stopped,
+    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Stopped,
     Subject, Watched, round,
 };
 use crate::soak::Recipe;
@@ -26,6 +26,8 @@ pub struct Due {
     pub stopped: Vec<Stopped>,
     /// The soaks that are not over.
     pub soaks: Vec<OpenSoak>,
+    /// The visits whose hay is not soaked.
+    pub dry: Vec<DryVisit>,
     /// The answers.
     pub answered: Vec<Answered>,
     /// What could not be read.
@@ -64,6 +66,7 @@ impl Due {
         };
         let mut due = Self {
             answered: yard.answers(),
+            dry: yard.dry(),
             problems,
             ..Self::default()
         };
@@ -89,6 +92,7 @@ impl Due {
             words: &self.words,
             stopped: &self.stopped,
             soaks: &self.soaks,
+            dry: &self.dry,
             answered: &self.answered,
         })
     }

@@ -195,6 +195,7 @@ impl Ticking<'_> {
                 job: JobKey::of(&days.key)?,
                 answer: said,
                 note: None,
+                not_soaked: None,
             }),
         }))
     }
@@ -210,6 +211,7 @@ fn answer(job: &Job, said: JobAnswer, known: Known, id: &str) -> Result<Act, Log
             job: JobKey::of(&job.key)?,
             answer: said,
             note: None,
+            not_soaked: None,
         }),
     }))
 }

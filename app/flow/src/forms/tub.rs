@@ -170,6 +170,7 @@ impl Start {
                         water: recipe.water(),
                         minutes: SoakMinutes::new(recipe.soak().to_minutes())?,
                     },
+                    hangs: None,
                 },
             },
             job: self.job.as_ref().map(JobKey::of).transpose()?,
