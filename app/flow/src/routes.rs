@@ -98,6 +98,12 @@ pub enum Route {
     Hay(LotId),
     /// Weighing the nets of an animal's day, from the first that is not weighed.
     Nets(AnimalId),
+    /// The soaks of the day, tub by tub, what is not soaked, and the tubs.
+    Soaks,
+    /// A new tub of the yard.
+    AddTub,
+    /// What a tub is called and holds.
+    TubForm(TubId),
     /// Starting a soak.
     NewTub,
     /// A soak tub.
@@ -142,6 +148,9 @@ impl Route {
             ["shed", "hay", "new"] => Self::NewHay,
             ["shed", "hay", id] => Self::Hay(LotId(id_text(id)?)),
             ["shed", "nets", id] => Self::Nets(animal(id)?),
+            ["shed", "soaks"] => Self::Soaks,
+            ["shed", "tubs", "new"] => Self::AddTub,
+            ["shed", "tubs", id] => Self::TubForm(TubId(id_text(id)?)),
             ["shed", "tub", "new"] => Self::NewTub,
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
             ["desk"] => Self::Desk,
@@ -174,6 +183,9 @@ impl Route {
             | Self::NewHay
             | Self::Hay(_)
             | Self::Nets(_)
+            | Self::Soaks
+            | Self::AddTub
+            | Self::TubForm(_)
             | Self::NewTub
             | Self::Tub(_) => Some(Place::Shed),
             Self::Desk | Self::Copies | Self::Sources | Self::Settings => Some(Place::Desk),
@@ -211,6 +223,9 @@ impl fmt::Display for Route {
             Self::NewHay => f.write_str("#/shed/hay/new"),
             Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
             Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
+            Self::Soaks => f.write_str("#/shed/soaks"),
+            Self::AddTub => f.write_str("#/shed/tubs/new"),
+            Self::TubForm(id) => write!(f, "#/shed/tubs/{}", id.0),
             Self::NewTub => f.write_str("#/shed/tub/new"),
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
             Self::Desk => f.write_str("#/desk"),
@@ -243,6 +258,8 @@ mod tests {
             Route::Visits,
             Route::NewHay,
             Route::NewTub,
+            Route::Soaks,
+            Route::AddTub,
             Route::Desk,
             Route::Copies,
             Route::Sources,
@@ -261,10 +278,11 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..4).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..5).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
+            3 => Route::TubForm(TubId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

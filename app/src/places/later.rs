@@ -100,6 +100,9 @@ fn draw(route: Route) -> AnyView {
         Route::Hay(lot) => view! { <shed::Hay lot /> }.into_any(),
         Route::Nets(animal) => view! { <shed::Nets animal /> }.into_any(),
         Route::NewTub => view! { <shed::NewTub /> }.into_any(),
+        Route::Soaks => view! { <shed::Soaks /> }.into_any(),
+        Route::AddTub => view! { <shed::AddTub /> }.into_any(),
+        Route::TubForm(tub) => view! { <shed::TubForm tub /> }.into_any(),
         Route::Tub(tub) => view! { <shed::Tub tub /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }

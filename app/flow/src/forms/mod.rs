@@ -9,6 +9,7 @@ pub mod look_over;
 pub mod nets;
 pub mod round;
 pub mod shed;
+pub mod soaks;
 pub mod start;
 pub mod tub;
 pub mod vet;

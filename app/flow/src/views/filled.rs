@@ -30,6 +30,13 @@ pub struct Filling {
     pub target: AsFed,
 }
 
+impl Filling {
+    /// Whether it was made for as much as this.
+    pub fn is_for(&self, hay: AsFed) -> bool {
+        apart(self.target, hay) <= *SCALE_WITHIN
+    }
+}
+
 /// What was filled for a subject: what hangs where, and what is in stock, oldest first.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Stock {
@@ -127,7 +134,7 @@ fn hangings(shelf: &Shelf, about: &About) -> Vec<Hanging> {
 /// The filling that a net of this hay and this much may take.
 pub(super) fn fitting(left: &[Filling], lot: &LotId, hay: AsFed) -> Option<usize> {
     nearest(left, Some(hay), |filling| {
-        filling.lot == *lot && apart(filling.target, hay) <= *SCALE_WITHIN
+        filling.lot == *lot && filling.is_for(hay)
     })
 }
 

@@ -3,7 +3,7 @@
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::views::shed::LotRow;
-use tussock_core::animal::{LotId, RiskLevel, risk};
+use tussock_core::animal::{AnimalId, LotId, RiskLevel, risk};
 use tussock_core::forage::{
     DryEstimate, Fed, Hazard, Judgement, Lot, ReportFinding, TestOutlook, WayOut, estimate,
     hazards, judge, test_outlook,
@@ -34,6 +34,11 @@ pub fn needs(lot: &LotId) -> Vec<Range> {
 
 /// The strictest risk among the animals; [`RiskLevel::NotKnown`] while there is none.
 pub fn strictest(shelf: &Shelf) -> RiskLevel {
+    strictest_of(shelf, |_| true)
+}
+
+/// The strictest risk among some of the animals; [`RiskLevel::NotKnown`] while there is none of them.
+pub fn strictest_of(shelf: &Shelf, among: impl Fn(&AnimalId) -> bool) -> RiskLevel {
     let place = |level| match level {
         RiskLevel::Proven => 0,
         RiskLevel::AtRisk => 1,
@@ -43,6 +48,7 @@ pub fn strictest(shelf: &Shelf) -> RiskLevel {
     shelf
         .animals()
         .iter()
+        .filter(|animal| among(&animal.id))
         .map(|animal| {
             let id = animal.id.as_str();
             let condition = shelf

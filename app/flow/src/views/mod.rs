@@ -8,10 +8,12 @@ pub mod filled;
 pub mod group;
 pub mod hay;
 pub mod horses;
+pub mod last_step;
 pub mod nets;
 pub mod plan;
 pub mod round;
 pub mod shed;
+pub mod soaks;
 #[cfg(test)]
 pub(crate) mod test_yard;
 pub mod tub;

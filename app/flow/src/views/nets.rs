@@ -2,8 +2,10 @@
 //!
 //! What was filled before and is not hung fills the day's nets: see [`filled`](super::filled).
 
+mod dry;
 mod own;
 
+pub use dry::DryNet;
 pub use own::{Own, OwnFrom, YardNet, yard_nets};
 
 use crate::shelf::Shelf;
@@ -46,6 +48,8 @@ pub struct DayNet {
     pub soaked: bool,
     /// Its own weight.
     pub own: Own,
+    /// It was to be soaked and is not.
+    pub dry: Option<DryNet>,
     /// Where it stands.
     pub state: NetState,
 }
@@ -187,7 +191,8 @@ fn of_day(
                 slot: Slot { visit, nth },
             };
             let open = today.day < day || today.job(&key).is_some();
-            let in_stock = || fitting(left, &net.lot, net.hay);
+            let (hay, mut dry) = dry::of(today, &key, net.hay);
+            let in_stock = || fitting(left, &net.lot, hay);
             let state = if let Some(filling) = hung.get(&key) {
                 NetState::Weighed(filling.hay)
             } else if !open {
@@ -195,14 +200,19 @@ fn of_day(
             } else if let Some(index) = in_stock() {
                 NetState::Weighed(left.remove(index).hay)
             } else {
+                // It was weighed to be soaked: some of that is taken out.
+                if let (Some(dry), Some(index)) = (&mut dry, fitting(left, &net.lot, net.hay)) {
+                    dry.weighed = Some(left.remove(index));
+                }
                 NetState::ToWeigh
             };
             nets.push(DayNet {
                 key,
                 visit: time,
                 lot: net.lot.clone(),
-                hay: net.hay,
-                soaked: net.soaked,
+                hay,
+                soaked: net.soaked && dry.is_none(),
+                dry,
                 own: own(yard, net.net.as_ref(), &subject, nets.len() + 1),
                 state,
             });

@@ -18,7 +18,8 @@ use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::shed::{Shed as View, shed};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
-    English, HorsesWords, LogWords, NetsWords, ShedWords, TubWords, UnitWords, VisitsWords,
+    English, HorsesWords, LogWords, NetsWords, ShedWords, SoaksWords, TubWords, UnitWords,
+    VisitsWords,
 };
 
 /// What a tag of the cord shows.
@@ -67,7 +68,7 @@ pub fn Shed() -> impl IntoView {
         view! {
             <QuietRow>
                 <Quiet says=words.add_hay() press=Route::NewHay.to_string() />
-                <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
+                <Quiet says=words.soaks_and_tubs() press=Route::Soaks.to_string() />
                 <Quiet says=words.when_somebody_comes() press=Route::Visits.to_string() />
             </QuietRow>
             <UpdateOffer />
