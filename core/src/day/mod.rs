@@ -18,14 +18,14 @@ mod mends;
 pub mod published;
 mod rate;
 mod scale;
-mod unsoaked;
 #[cfg(test)]
 mod tests;
+mod unsoaked;
 
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
 pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, lay_out};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, NetKind, measured_rate, rate};
-pub use unsoaked::{Unsoaked, unsoaked};
 pub use scale::{OnScale, hay_in, on_scale, reading_for, usual_net};
+pub use unsoaked::{Unsoaked, unsoaked};

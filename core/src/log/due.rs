@@ -7,8 +7,8 @@ use super::subject::Subject as About;
 use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::round::published::MORNING;
 use crate::round::{
-    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Stopped,
-    Subject, Watched, round,
+    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor,
+    Stopped, Subject, Watched, round,
 };
 use crate::soak::Recipe;
 use crate::units::{Instant, LocalDate, LocalTime, Zone};

@@ -79,7 +79,9 @@ pub fn loads(round: &Round, soaks: &[OpenSoak], tubs: &[TubRoom], now: Instant) 
     for soak in soaks {
         let in_water = soak.times.ended.is_none() && soak.times.lifted.is_none();
         if let Some(tub) = soak.tub.as_ref().filter(|_| in_water) {
-            let out = timeline(soak.recipe, &soak.times, soak.air).lift_out.max(now);
+            let out = timeline(soak.recipe, &soak.times, soak.air)
+                .lift_out
+                .max(now);
             let until = free.entry(tub).or_insert(out);
             *until = out.max(*until);
         }
@@ -207,7 +209,14 @@ fn fill<'a, 'n>(nets: &'n [Net<'n>], tubs: &[&'a TubRoom]) -> Vec<Filling<'a, 'n
                 .unwrap_or_else(|| {
                     // Every tub is full: the roomiest is filled again, or takes a net that is more than any holds.
                     let roomiest = tubs.iter().copied().reduce(|best, tub| {
-                        if best.capacity.is_some_and(|most| tub.capacity.is_none_or(|room| most < room)) { tub } else { best }
+                        if best
+                            .capacity
+                            .is_some_and(|most| tub.capacity.is_none_or(|room| most < room))
+                        {
+                            tub
+                        } else {
+                            best
+                        }
                     });
                     let again = fillings
                         .iter()
@@ -224,9 +233,7 @@ fn fill<'a, 'n>(nets: &'n [Net<'n>], tubs: &[&'a TubRoom]) -> Vec<Filling<'a, 'n
                 });
             if let Some(filling) = fillings.get_mut(place) {
                 filling.over_full |= !filling.takes(net.hay);
-                filling.room = filling
-                    .room
-                    .map(|room| (room - net.hay).max(AsFed::ZERO));
+                filling.room = filling.room.map(|room| (room - net.hay).max(AsFed::ZERO));
                 filling.nets.push(net);
             }
         }

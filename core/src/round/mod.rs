@@ -45,9 +45,10 @@ mod tests;
 
 pub use error::RoundError;
 pub use input::{
-    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor, Stopped, Watched,
+    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor, Stopped,
+    Watched,
 };
 pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
-pub use loads::{Load, LoadPart, TubRoom, loads};
 pub use key::{JobKind, Key, Slot, Subject};
+pub use loads::{Load, LoadPart, TubRoom, loads};
 pub use whole::round;

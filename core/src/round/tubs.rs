@@ -31,7 +31,9 @@ fn lifted_together(mut job: Job, soaks: &[&OpenSoak], answers: &Answers<'_>) -> 
     if job.kind != JobKind::LiftOut {
         return Some(job);
     }
-    let own = soaks.iter().find(|soak| Some(&soak.id) == job.soak.as_ref())?;
+    let own = soaks
+        .iter()
+        .find(|soak| Some(&soak.id) == job.soak.as_ref())?;
     let lifted = |soak: &OpenSoak| {
         soak.times.lifted.is_some()
             || answers.has(&Key::Tub {

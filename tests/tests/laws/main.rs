@@ -4,10 +4,12 @@
 //! how many cases each law is tried on. A failing case is kept in `tests/tests/proptest-regressions/` and tried first from
 //! then on: commit it with the mending.
 
+mod floors;
 mod log;
 mod money;
 mod parsing;
 mod quantities;
 mod seed;
 mod showing;
+mod throw_away;
 mod zones;

@@ -157,7 +157,11 @@ impl Ticking<'_> {
     ///
     /// # Errors
     /// A soak that the air does not allow, hay without a lot.
-    pub fn start_tub(&self, load: &LoadSeen, id: &mut dyn FnMut() -> String) -> Result<Act, Refused> {
+    pub fn start_tub(
+        &self,
+        load: &LoadSeen,
+        id: &mut dyn FnMut() -> String,
+    ) -> Result<Act, Refused> {
         let air = weather(self.shelf, self.today.day).air();
         let tub = self.tub_for(load, id);
         start(&load.load, self.today, air, self.yard, &tub, id)

@@ -85,9 +85,18 @@ fn step(
     lot: LotId,
     begun: bool,
 ) -> Result<SoakStepV1, LogError> {
-    let named = || part.hangs.iter().map(JobKey::of).collect::<Result<Vec<_>, _>>();
+    let named = || {
+        part.hangs
+            .iter()
+            .map(JobKey::of)
+            .collect::<Result<Vec<_>, _>>()
+    };
     // Hay that is for all nets of its visit need not name them.
-    let hangs = if part.whole && !begun { None } else { Some(named()?) };
+    let hangs = if part.whole && !begun {
+        None
+    } else {
+        Some(named()?)
+    };
     Ok(SoakStepV1 {
         happened: SoakStep::Started {
             start: SoakStart {

@@ -81,7 +81,9 @@ pub fn last_step(shelf: &Shelf, today: &Today, id: &TubId) -> Option<LastStep> {
     let mut records = of_kind(&soak, None);
     match step {
         Step::Lifted => {
-            let beside = soaks.iter().filter(|other| open.is_some_and(|open| other.is_beside(open)));
+            let beside = soaks
+                .iter()
+                .filter(|other| open.is_some_and(|open| other.is_beside(open)));
             for other in beside {
                 records.extend(of_kind(&other.id, Some(at)));
             }

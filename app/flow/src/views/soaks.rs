@@ -9,14 +9,15 @@ use tussock_core::animal::{AnimalId, LotId, TubId};
 use tussock_core::forage::{Fed, Judgement, WayOut, estimate, judge};
 use tussock_core::limits::sugar_limits;
 use tussock_core::log::{Body, Kind};
-use tussock_core::round::{
-    DryVisit, Job, JobKind, Key, Load, Subject, TubRoom, Visit, loads,
-};
+use tussock_core::round::{DryVisit, Job, JobKind, Key, Load, Subject, TubRoom, Visit, loads};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{AsFed, Instant, LocalTime, Span};
 
 /// How far ahead a soak for another day is listed: the evening sees the morning's.
 const AHEAD_HOURS: i64 = 12;
+
+/// How long before its time a tub is offered to be started.
+const START_HOURS: i64 = 2;
 
 /// A load with the name of its tub.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,6 +28,8 @@ pub struct LoadSeen {
     pub tub: Option<String>,
     /// How much hay goes into that tub.
     pub capacity: Option<AsFed>,
+    /// Whether it may be started now: hay that lies wet for hours before its visit is thrown away the sooner.
+    pub now: bool,
 }
 
 /// The dry hay of somebody against its limit, where it is not within.
@@ -115,6 +118,7 @@ pub fn soaks(shelf: &Shelf, today: &Today) -> Soaks {
             let of_tub = |room: &&TubRoom| Some(&room.id) == load.tub.as_ref();
             LoadSeen {
                 tub: load.tub.as_ref().and_then(|tub| tub_name(shelf, tub)),
+                now: load.goes_in <= today.now + Span::hours(START_HOURS),
                 capacity: rooms.iter().find(of_tub).and_then(|room| room.capacity),
                 load,
             }
@@ -170,9 +174,11 @@ fn tubs(shelf: &Shelf, today: &Today) -> Vec<TubRow> {
         .into_iter()
         .map(|tub| {
             let room = rooms.iter().find(|room| room.id == tub.id);
-            let soak = today.due.soaks.iter().find(|soak| {
-                soak.tub.as_ref() == Some(&tub.id) && soak.times.lifted.is_none()
-            });
+            let soak = today
+                .due
+                .soaks
+                .iter()
+                .find(|soak| soak.tub.as_ref() == Some(&tub.id) && soak.times.lifted.is_none());
             TubRow {
                 capacity: room.and_then(|room| room.capacity),
                 soak: soak.map(|soak| (soak.id.clone(), soak.times.wetted + soak.recipe.soak())),
@@ -189,7 +195,11 @@ fn eaters(shelf: &Shelf, today: &Today, subject: &Subject) -> Vec<AnimalId> {
         Subject::Group(id) => shelf.group(id).map_or_else(Vec::new, |group| {
             group.on(today.day).into_iter().cloned().collect()
         }),
-        Subject::Yard(_) => shelf.animals().into_iter().map(|animal| animal.id).collect(),
+        Subject::Yard(_) => shelf
+            .animals()
+            .into_iter()
+            .map(|animal| animal.id)
+            .collect(),
     }
 }
 
@@ -237,9 +247,13 @@ pub fn sugar_of(
     }
     // What can be done about today's hay: grass first, for it is in nobody's way; soaking is what was left out.
     let mut ways_out = vec![WayOut::LessGrass];
-    ways_out.extend(judgement.ways_out.iter().copied().filter(|way| {
-        !matches!(way, WayOut::Soak | WayOut::TestSoaked | WayOut::LessGrass)
-    }));
+    ways_out.extend(
+        judgement
+            .ways_out
+            .iter()
+            .copied()
+            .filter(|way| !matches!(way, WayOut::Soak | WayOut::TestSoaked | WayOut::LessGrass)),
+    );
     Some(DrySugar {
         name: name.to_owned(),
         hay: body.name.as_str().to_owned(),

@@ -9,8 +9,8 @@ use tussock_core::log::bodies::{SoakStart, SoakStep, SoakStepV1, soak_times};
 use tussock_core::log::{Body, Kind, Record, Subject as About};
 use tussock_core::round::{JobKind, Key, OpenSoak};
 use tussock_core::soak::{
-    DryLoss, Recipe, SoakTimes, SugarLoss, Timeline, TubState, TubStep, dry_loss, feeds_like, state,
-    sugar_loss, timeline,
+    DryLoss, Recipe, SoakTimes, SugarLoss, Timeline, TubState, TubStep, dry_loss, feeds_like,
+    state, sugar_loss, timeline,
 };
 use tussock_core::sources::RecordId;
 use tussock_core::units::{AsFed, Instant, LocalDate, LocalTime};

@@ -2,8 +2,8 @@
 
 use super::begin::{Begin, NEW, WATERS};
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press, Quiet,
-    QuietRow, Sentence,
+    Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press,
+    Quiet, QuietRow, Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;

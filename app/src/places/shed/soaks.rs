@@ -57,7 +57,10 @@ pub fn Soaks() -> impl IntoView {
             work.now
                 .with(|now| now.as_ref().map(|(shelf, today)| soaks(shelf, today)))
         }),
-        today: Memo::new(move |_| work.now.with(|now| now.as_ref().map(|(_, today)| today.day))),
+        today: Memo::new(move |_| {
+            work.now
+                .with(|now| now.as_ref().map(|(_, today)| today.day))
+        }),
         failed: RwSignal::new(false),
         refused: RwSignal::new(None),
         busy: RwSignal::new(false),
@@ -217,7 +220,7 @@ impl AtSoaks {
         };
         let times = words.load_times(load, today, &DeviceZone);
         let (hay, says) = (words.load_hay(load), words.start_tub(load));
-        let findings = self.findings(load);
+        let (findings, now) = (self.findings(load), load.now);
         view! {
             <section aria-label=head.clone()>
                 <h2>{head.clone()}</h2>
@@ -226,7 +229,7 @@ impl AtSoaks {
                 <p class="soft">{hay}</p>
                 {full}
                 {findings}
-                {(!first).then(|| view! { <QuietRow><Quiet says=says press=press /></QuietRow> })}
+                {(!first && now).then(|| view! { <QuietRow><Quiet says=says press=press /></QuietRow> })}
             </section>
         }
         .into_any()
@@ -261,11 +264,9 @@ impl AtSoaks {
             .into_iter()
             .map(|why| {
                 let job = planned.job.clone();
-                let press = Callback::new(move |()| {
-                    match not_soaked(&job, why, &ids::new()) {
-                        Ok(act) => self.write(act),
-                        Err(_) => self.failed.set(true),
-                    }
+                let press = Callback::new(move |()| match not_soaked(&job, why, &ids::new()) {
+                    Ok(act) => self.write(act),
+                    Err(_) => self.failed.set(true),
                 });
                 view! { <Quiet says=words.not_soaked(why) press=press /> }
             })
@@ -283,7 +284,10 @@ impl AtSoaks {
 
     fn action(self) -> AnyView {
         let words = English::default();
-        let first = self.view.with(|view| view.as_ref()?.loads.first().cloned());
+        let first = self.view.with(|view| {
+            let first = view.as_ref()?.loads.first().cloned();
+            first.filter(|load| load.now)
+        });
         if let Some(load) = first {
             let says = words.start_tub(&load);
             let press = Callback::new(move |()| self.start(&load));

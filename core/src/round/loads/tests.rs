@@ -51,7 +51,11 @@ fn nets_of_one_visit_lie_in_one_tub_and_are_lifted_out_together() {
     assert_eq!(loads.len(), 1);
     let load = &loads[0];
     assert_eq!(names(load), ["bramble", "fern", "moss"]);
-    assert!(load.parts.iter().all(|part| part.whole && part.hangs.len() == 2));
+    assert!(
+        load.parts
+            .iter()
+            .all(|part| part.whole && part.hangs.len() == 2)
+    );
     assert_eq!(load.goes_in, at("05:15"));
     assert_eq!(load.lift_out, at("06:15"));
     assert!((load.hay.to_kg() - 21.6).abs() < 1e-9);
@@ -64,7 +68,11 @@ fn what_does_not_fit_goes_into_the_next_tub_with_an_animals_nets_together() {
     assert_eq!(loads.len(), 2);
     assert_eq!(names(&loads[0]), ["bramble"]);
     assert_eq!(names(&loads[1]), ["fern", "moss"]);
-    assert!(loads.iter().all(|load| load.filling == 1 && !load.over_full));
+    assert!(
+        loads
+            .iter()
+            .all(|load| load.filling == 1 && !load.over_full)
+    );
 }
 
 #[test]
@@ -157,4 +165,3 @@ proptest! {
         }
     }
 }
-

@@ -43,7 +43,8 @@ fn nets_that_are_not_soaked_today_hang_dry_and_lighter() {
 fn hay_that_went_into_the_water_after_all_is_soaked_hay() {
     let mut yard = with_yesterday(Yard::bramble());
     yard.dry.push(said(NotSoaked::NoTime));
-    yard.soaks.push(soak(at("2026-05-05", "05:10"), Some(START)));
+    yard.soaks
+        .push(soak(at("2026-05-05", "05:10"), Some(START)));
     let round = yard.at(at("2026-05-05", "06:20"));
     let job = of(&round, FIRST).unwrap();
     assert!(job.soaked && job.not_soaked.is_none() && job.soak.is_some());

@@ -9,12 +9,12 @@ use crate::shelf::Shelf;
 use crate::views::last_step::{Step, last_step};
 use crate::views::morning::{Yard, at, bramble, kg, yard, zone};
 use crate::views::nets::NetState;
-use crate::words::{English, NetsWords, SoaksWords, TubWords, UnitWords};
+use crate::words::{English, NetsWords, SoakWords, SoaksWords, TubWords, UnitWords};
 use tussock_core::forage::Verdict;
 use tussock_core::log::bodies::{JobAnswer, TubV1};
-use tussock_core::log::{Kind, Known};
-use tussock_core::soak::NotSoaked;
-use tussock_core::units::Span;
+use tussock_core::log::{Kind, Known, Subject as About};
+use tussock_core::soak::{Air, NotSoaked, Water};
+use tussock_core::units::{BodyMass, DryFraction, PartOfBody, Span};
 
 fn seen(yard_of: &Yard, now: Instant) -> Soaks {
     soaks(&yard_of.shelf, &yard_of.today(now))
@@ -151,7 +151,9 @@ fn the_dry_hays_own_verdict_stands_where_it_is_decided() {
     let said = words.dry_sugar(sugar);
     assert!(
         said.sentence.starts_with("Dry, Lane field is not proven")
-            && said.sentence.ends_with("for Bramble. Give less grass, or have it tested, or feed another lot"),
+            && said
+                .sentence
+                .ends_with("for Bramble. Give less grass, or have it tested, or feed another lot"),
         "{}",
         said.sentence
     );
@@ -173,8 +175,14 @@ fn two_tubs_at_once_are_two_jobs_and_each_is_one_tap() {
         words.load_times(&list.loads[0], today, &zone()),
         "Goes in at 06:05, lift out at 07:05, for 07:20"
     );
-    assert_eq!(words.load_part(&list.loads[0].load.parts[0]), "Bramble: 1 net, 3.60 kg");
-    assert_eq!(words.load_hay(&list.loads[0]), "3.60 of 4.00 kg this tub holds");
+    assert_eq!(
+        words.load_part(&list.loads[0].load.parts[0]),
+        "Bramble: 1 net, 3.60 kg"
+    );
+    assert_eq!(
+        words.load_hay(&list.loads[0]),
+        "3.60 of 4.00 kg this tub holds"
+    );
     start(&mut yard_of, six, 0);
     // The rest is still to be started, in the other tub.
     let rest = seen(&yard_of, six);
@@ -220,11 +228,16 @@ fn every_step_of_a_soak_is_taken_back_however_late() {
     let evening = at(5, "17:30:00");
     let jobs = |yard_of: &Yard, kind| {
         let jobs = yard_of.today(evening).round.jobs;
-        jobs.iter().filter(|job| job.kind == kind && job.soak.as_ref() == Some(&soak)).count()
+        jobs.iter()
+            .filter(|job| job.kind == kind && job.soak.as_ref() == Some(&soak))
+            .count()
     };
     assert_eq!(jobs(&yard_of, JobKind::ThrowAway), 0);
     let gone = last(&yard_of, evening).unwrap();
-    assert_eq!(words.take_back(&gone, &zone()), "Not thrown away at 17:00 after all");
+    assert_eq!(
+        words.take_back(&gone, &zone()),
+        "Not thrown away at 17:00 after all"
+    );
     yard_of.act(evening, &gone.back());
     assert_eq!(jobs(&yard_of, JobKind::ThrowAway), 1);
     assert_eq!(yard_of.shelf.of_kind(&Kind::NetHung).len(), 2);
@@ -253,8 +266,14 @@ fn a_tub_has_a_name_and_may_say_what_it_holds() {
         capacity: capacity.to_owned(),
     };
     assert_eq!(form(" ", "").act(&yard(), "a", None), Err(TubWrong::NoName));
-    assert_eq!(form("Tub", "0").act(&yard(), "a", None), Err(TubWrong::NoRoom));
-    assert!(matches!(form("Tub", "x").act(&yard(), "a", None), Err(TubWrong::Parse(_))));
+    assert_eq!(
+        form("Tub", "0").act(&yard(), "a", None),
+        Err(TubWrong::NoRoom)
+    );
+    assert!(matches!(
+        form("Tub", "x").act(&yard(), "a", None),
+        Err(TubWrong::Parse(_))
+    ));
     let mut yard_of = bramble();
     add_tub(&mut yard_of, "tub-a", "By the tap", "15");
     let room = &rooms(&yard_of.shelf)[0];
@@ -266,7 +285,9 @@ fn a_tub_has_a_name_and_may_say_what_it_holds() {
         }
     };
     let held = there(&yard_of.shelf);
-    let act = form("By the gate", "").act(&yard(), "tub-a", Some(&held)).unwrap();
+    let act = form("By the gate", "")
+        .act(&yard(), "tub-a", Some(&held))
+        .unwrap();
     assert!(matches!(act, Act::Change { .. }));
     yard_of.act(at(5, "05:00:00") + Span::ZERO, &act);
     let now = there(&yard_of.shelf);
@@ -277,4 +298,47 @@ fn a_tub_has_a_name_and_may_say_what_it_holds() {
         "For 15.00 kg of hay: 150 to 225 l of water, fresh each time."
     );
     assert_eq!(words.net_name("Bramble", 2), "Bramble, net 2");
+}
+
+/// Argo 2015: a ration weighed at 1.25 % of body mass before an overnight soak was 1.0 % fed.
+#[test]
+fn what_is_weighed_at_one_and_a_quarter_before_an_overnight_soak_shows_as_the_one_it_is() {
+    let words = English::default();
+    let mut yard_of = bramble();
+    let evening = at(5, "20:00:00");
+    let dry = DryFraction::percent(88.0).unwrap();
+    let body = BodyMass::kg(300.0);
+    let weighed = PartOfBody::percent(1.25).of(body).as_fed(dry);
+    let soak = soaking::Start {
+        about: About::animal(&AnimalId("bramble".into())),
+        tub: soaking::InTub::New {
+            id: "tub-night".into(),
+            name: "Tub 1".into(),
+        },
+        lot: Some(LotId("lane-field".into())),
+        hay: String::new(),
+        amount: Some(weighed),
+        water: Water::TapWinter,
+        minutes: "960".into(),
+        job: None,
+    };
+    // Only with air under 16 degrees.
+    assert!(soak.act(&yard(), Air::Mild, "night").is_err());
+    let act = soak.act(&yard(), Air::Under16, "night").unwrap();
+    yard_of.act(evening, &act);
+    let tub = yard_of.soak(evening);
+    assert_eq!(
+        words.feeds_like(tub.soak.hay.unwrap(), tub.like),
+        "4.3 kg before soaking, feeds like about 3.5"
+    );
+    let eaten = tub.like.unwrap().dry(dry).part_of(body);
+    assert_eq!(words.level(eaten), "1.0 % of its weight");
+    assert_eq!(
+        words.level(weighed.dry(dry).part_of(body)),
+        "1.25 % of its weight"
+    );
+    assert_eq!(
+        words.dry_loss(&tub.dry_lost).sentence,
+        "About 18.6 % of the dry matter goes down the drain"
+    );
 }

@@ -78,10 +78,7 @@ impl SoaksWords for English {
         "One net is more than this tub holds: use a bigger one, or soak it in two parts"
     }
     fn start_tub(&self, load: &LoadSeen) -> String {
-        match &load.tub {
-            Some(tub) => format!("Start {}", small(tub)),
-            None => "Start a new tub".to_owned(),
-        }
+        format!("Start {}", small(&self.load_tub(load)))
     }
     fn not_soaked_today(&self, job: &Job, today: LocalDate) -> String {
         let when = job

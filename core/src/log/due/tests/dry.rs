@@ -17,10 +17,18 @@ fn what_is_not_soaked_today_hangs_lighter_until_it_is_taken_back() {
     let mut told = Told::issued().with_first_day();
     let now = told.tomorrow(4, 50);
     let start = told.keys(now, JobKind::StartSoak).remove(0);
-    told.add("dry-1", Told::bramble(), now, &said(&start, NotSoaked::HoseBan));
+    told.add(
+        "dry-1",
+        Told::bramble(),
+        now,
+        &said(&start, NotSoaked::HoseBan),
+    );
     let due = told.due(now);
     assert_eq!(due.dry.len(), 1);
-    assert_eq!((due.dry[0].why, &due.dry[0].start), (NotSoaked::HoseBan, &start));
+    assert_eq!(
+        (due.dry[0].why, &due.dry[0].start),
+        (NotSoaked::HoseBan, &start)
+    );
     let round = told.round(now);
     assert!(!round.jobs.iter().any(|job| job.key == start));
     let dry: Vec<_> = round
@@ -29,7 +37,10 @@ fn what_is_not_soaked_today_hangs_lighter_until_it_is_taken_back() {
         .filter(|job| job.not_soaked == Some(NotSoaked::HoseBan))
         .collect();
     assert!(!dry.is_empty());
-    assert!(dry.iter().all(|job| job.amount < job.before_soaking && !job.soaked));
+    assert!(
+        dry.iter()
+            .all(|job| job.amount < job.before_soaking && !job.soaked)
+    );
     let last = told.records.pop().unwrap();
     let later = Stamp::first(now + Span::minutes(1), DeviceId::of_number(7));
     told.records.push(last.marked_gone(later, None, true));
