@@ -10,7 +10,7 @@ use tussock_core::soak::{
     Air, DryLoss, Ended, Liquor, LossBand, LossBasis, NotSoaked, RecipeFinding, Shortened,
     SoakError, SugarLoss, TubState, TubStep, Water,
 };
-use tussock_core::sources::Published;
+use tussock_core::sources::Mark;
 use tussock_core::units::{Span, Zone};
 
 impl SoakWords for English {
@@ -161,26 +161,26 @@ impl SoakWords for English {
 
     fn shortened(&self, shortened: Shortened) -> Said {
         // The rule with its mark, and what it shortens.
-        let why = |rule: &Published<Span>, from: &str| {
+        let why = |keeps: Span, mark: Mark, from: &str| {
             format!(
                 "{} after {from}: {}. Otherwise it keeps for {} after wetting.",
-                self.span(**rule),
-                self.mark(rule.mark),
+                self.span(keeps),
+                self.mark(mark),
                 self.span(*KEEPS)
             )
         };
         match shortened {
             Shortened::Over20 => Said::because(
                 "Thrown away sooner: the air is over 20 °C",
-                why(&KEEPS_OVER_20, "wetting"),
+                why(*KEEPS_OVER_20, KEEPS_OVER_20.mark, "wetting"),
             ),
             Shortened::Over25 => Said::because(
                 "Thrown away sooner: the air is over 25 °C",
-                why(&KEEPS_OVER_25, "wetting"),
+                why(*KEEPS_OVER_25, KEEPS_OVER_25.mark, "wetting"),
             ),
             Shortened::LongSoak => Said::because(
                 "Thrown away sooner: it lay in the water for more than two hours",
-                why(&KEEPS_LONG, "lifting out"),
+                why(*KEEPS_LONG, KEEPS_LONG.mark, "lifting out"),
             ),
         }
     }
