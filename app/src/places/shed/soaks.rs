@@ -103,7 +103,7 @@ impl AtSoaks {
     fn inside(self) -> Option<impl IntoView> {
         let words = English::default();
         let (view, today) = (self.view.get()?, self.today.get()?);
-        let lighter = self.lighter(&view, today);
+        let lighter = lighter(&view, today);
         let dry = view
             .dry
             .iter()
@@ -137,31 +137,6 @@ impl AtSoaks {
             {wet}
             {tubs(&view, today)}
         })
-    }
-
-    /// The first net that is not soaked, with its new reading in large.
-    fn lighter(self, view: &View, today: LocalDate) -> Option<AnyView> {
-        let words = English::default();
-        let (seen, hang) = view.lighter()?;
-        let figures = vec![Figure {
-            number: words.feed_number(hang.net.target()),
-            unit: words.mass_unit(words.shown.mass).to_owned(),
-        }];
-        let note = format!(
-            "{}. {}",
-            words.dry_whose(seen, hang, today),
-            words.dry_reading(&hang.net)
-        );
-        Some(
-            view! {
-                <LargeSlot
-                    line=words.not_soaked_hang_until()
-                    figures=Signal::stored(figures)
-                    note=note
-                />
-            }
-            .into_any(),
-        )
     }
 
     /// The nets of a visit that are not soaked, each with its reading, and the way back.
@@ -381,6 +356,31 @@ fn tubs(view: &View, today: LocalDate) -> Option<AnyView> {
         view! {
             <h2>{words.tubs_here()}</h2>
             <Rows name=words.tubs_here()>{rows}</Rows>
+        }
+        .into_any(),
+    )
+}
+
+/// The first net that is not soaked, with its new reading in large.
+fn lighter(view: &View, today: LocalDate) -> Option<AnyView> {
+    let words = English::default();
+    let (seen, hang) = view.lighter()?;
+    let figures = vec![Figure {
+        number: words.feed_number(hang.net.target()),
+        unit: words.mass_unit(words.shown.mass).to_owned(),
+    }];
+    let note = format!(
+        "{}. {}",
+        words.dry_whose(seen, hang, today),
+        words.dry_reading(&hang.net)
+    );
+    Some(
+        view! {
+            <LargeSlot
+                line=words.not_soaked_hang_until()
+                figures=Signal::stored(figures)
+                note=note
+            />
         }
         .into_any(),
     )
