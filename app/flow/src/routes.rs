@@ -122,6 +122,12 @@ pub enum Route {
     NewNet,
     /// A net.
     Net(NetId),
+    /// The soaks of the day, tub by tub, what is not soaked, and the tubs.
+    Soaks,
+    /// A new tub of the yard.
+    AddTub,
+    /// What a tub is called and holds.
+    TubForm(TubId),
     /// Starting a soak.
     NewTub,
     /// A soak tub.
@@ -182,6 +188,9 @@ impl Route {
             ["shed", "net"] => Self::YardNets,
             ["shed", "net", "new"] => Self::NewNet,
             ["shed", "net", id] => Self::Net(NetId(id_text(id)?)),
+            ["shed", "soaks"] => Self::Soaks,
+            ["shed", "tubs", "new"] => Self::AddTub,
+            ["shed", "tubs", id] => Self::TubForm(TubId(id_text(id)?)),
             ["shed", "tub", "new"] => Self::NewTub,
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
             ["shed", "tub", id, "remind"] => Self::Remind(TubId(id_text(id)?)),
@@ -228,6 +237,9 @@ impl Route {
             | Self::YardNets
             | Self::NewNet
             | Self::Net(_)
+            | Self::Soaks
+            | Self::AddTub
+            | Self::TubForm(_)
             | Self::NewTub
             | Self::Tub(_)
             | Self::Remind(_)
@@ -279,6 +291,9 @@ impl fmt::Display for Route {
             Self::YardNets => f.write_str("#/shed/net"),
             Self::NewNet => f.write_str("#/shed/net/new"),
             Self::Net(id) => write!(f, "#/shed/net/{}", id.0),
+            Self::Soaks => f.write_str("#/shed/soaks"),
+            Self::AddTub => f.write_str("#/shed/tubs/new"),
+            Self::TubForm(id) => write!(f, "#/shed/tubs/{}", id.0),
             Self::NewTub => f.write_str("#/shed/tub/new"),
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
             Self::Remind(id) => write!(f, "#/shed/tub/{}/remind", id.0),
@@ -318,6 +333,8 @@ mod tests {
             Route::NewNet,
             Route::Compare,
             Route::Reminders,
+            Route::Soaks,
+            Route::AddTub,
             Route::Desk,
             Route::Copies,
             Route::Sources,
@@ -338,7 +355,7 @@ mod tests {
                 _ => Route::VetWord(id),
             }
         });
-        let others = (ids(), 0usize..11).prop_map(|(id, which)| match which {
+        let others = (ids(), 0usize..12).prop_map(|(id, which)| match which {
             0 => Route::Group(GroupId(id)),
             1 => Route::Hay(LotId(id)),
             2 => Route::Nets(AnimalId(id)),
@@ -349,6 +366,7 @@ mod tests {
             7 => Route::Remind(TubId(id)),
             8 => Route::WorthOfTest(LotId(id)),
             9 => Route::GroupLedger(GroupId(id)),
+            10 => Route::TubForm(TubId(id)),
             _ => Route::Tub(TubId(id)),
         });
         prop_oneof![plain, of_an_animal, others]

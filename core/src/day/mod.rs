@@ -11,6 +11,8 @@
 //!
 //! A net on the scale reads its hay and its own weight; [`on_scale`] says how a reading stands to its target.
 //!
+//! A net that was to be soaked and is not hangs lighter: [`unsoaked`].
+//!
 //! What was offered, left and eaten is the [`Ledger`]; each amount is seen, assumed or not known.
 //!
 //! Hunger is judged with the fast end of the eating rate, which leaves the animal longest without forage.
@@ -33,6 +35,7 @@ mod scale;
 #[cfg(test)]
 mod tests;
 mod timing;
+mod unsoaked;
 
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
@@ -49,3 +52,4 @@ pub use real::{Happened, RealDay, RealVerdict, real_day};
 pub use rest::{Rest, RestOfDay, lay_out_rest};
 pub use scale::{OnScale, hay_in, key_step, nudged, on_scale, reading_for, slices_in, usual_net};
 pub use timing::{OwnRate, Timed, Timing, own_rate};
+pub use unsoaked::{Unsoaked, unsoaked};

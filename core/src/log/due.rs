@@ -9,8 +9,8 @@ use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::forage::{Instead, Lot};
 use crate::round::published::MORNING;
 use crate::round::{
-    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor, Stopped,
-    Subject, Watched, round,
+    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor,
+    Stopped, Subject, Watched, round,
 };
 use crate::soak::Recipe;
 use crate::units::{Instant, LocalDate, LocalTime, Zone};
@@ -28,6 +28,8 @@ pub struct Due {
     pub stopped: Vec<Stopped>,
     /// The soaks that are not over.
     pub soaks: Vec<OpenSoak>,
+    /// The visits whose hay is not soaked.
+    pub dry: Vec<DryVisit>,
     /// The answers.
     pub answered: Vec<Answered>,
     /// The lots that stand in for those which plans name, a plan's subject and an opened lot each. The nets of the plans
@@ -70,6 +72,7 @@ impl Due {
         };
         let mut due = Self {
             answered: yard.answers(),
+            dry: yard.dry(),
             problems,
             ..Self::default()
         };
@@ -96,6 +99,7 @@ impl Due {
             words: &self.words,
             stopped: &self.stopped,
             soaks: &self.soaks,
+            dry: &self.dry,
             answered: &self.answered,
         })
     }

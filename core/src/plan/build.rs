@@ -72,7 +72,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         energy: floor_energy,
     };
     let amounts = hay::amounts(&feedings, all - bought, &floors)?;
-    let forage = whole_steps(amounts.forage, &amounts, &allowance);
+    let forage = whole_steps(&amounts, &floors, &allowance);
     let balancer = dose.map(|dose| balancer_line(&feedings, forage, food, dose, &needs));
 
     let soaks = feedings.iter().any(|feeding| feeding.washed_out.is_some());
@@ -275,12 +275,19 @@ fn balancer_line(
     }
 }
 
-/// A floor is rounded up to a whole step of the scale before the day is laid out; a ceiling is rounded down by it.
-fn whole_steps(forage: DryMatter, amounts: &hay::Amounts, allowance: &Allowance) -> DryMatter {
-    let at_a_floor = allowance.offer == Offer::AtLeast || !amounts.raised.is_empty();
-    if at_a_floor {
-        let step = AsFed::kg(*day::published::SCALE_STEP);
-        show::step_up(forage.as_fed(amounts.reaches), step).dry(amounts.reaches)
+/// A floor is rounded up to a whole step of the scale before the day is laid out; a ceiling is rounded down by it, unless
+/// the step would take the least of it under a floor: the floor goes first.
+fn whole_steps(amounts: &hay::Amounts, floors: &Floors, allowance: &Allowance) -> DryMatter {
+    let forage = amounts.forage;
+    let step = AsFed::kg(*day::published::SCALE_STEP);
+    let weighed = forage.as_fed(amounts.reaches);
+    let part = show::step_down(weighed, step) / weighed;
+    let under = amounts.least * part < floors.dry_matter
+        || floors
+            .energy
+            .is_some_and(|floor| amounts.energy.least * part < floor);
+    if allowance.offer == Offer::AtLeast || !amounts.raised.is_empty() || under {
+        show::step_up(weighed, step).dry(amounts.reaches)
     } else {
         forage
     }

@@ -1,15 +1,16 @@
 //! The jobs of the visits of a plan's day.
 
 use super::answers::Answers;
-use super::input::{IssuedPlan, OpenSoak, PlannedNet, RoundFor};
+use super::input::{DryVisit, IssuedPlan, OpenSoak, PlannedNet, RoundFor};
 use super::job::{Job, Visit, Waits};
 use super::key::{JobKind, Key, Slot, Subject};
 use super::published::MORNING;
 use super::state::{Window, at, plus};
 use super::stopped::waits;
+use crate::day::unsoaked;
 use crate::soak::published::DRAIN_TO;
 use crate::soak::{Recipe, Water, timeline};
-use crate::units::{Instant, LocalDate, LocalTime, Zone};
+use crate::units::{AsFed, Instant, LocalDate, LocalTime, Zone};
 use std::collections::BTreeMap;
 
 /// The plans of each subject, in the order they were issued.
@@ -105,7 +106,7 @@ pub(super) fn planned<Z: Zone>(
                 now: of.now,
                 waits: waits(of, plan),
             };
-            let kept = jobs.all(soaks);
+            let kept = jobs.all(soaks, of.dry);
             found.extend(kept.into_iter().filter(|job| since <= job.visit_at));
         }
     }
@@ -142,20 +143,31 @@ pub(super) struct DayOf<'a, Z> {
 }
 
 impl<Z: Zone> DayOf<'_, Z> {
-    pub(super) fn all(&self, soaks: &[&OpenSoak]) -> Vec<Planned> {
+    pub(super) fn all(&self, soaks: &[&OpenSoak], dry: &[DryVisit]) -> Vec<Planned> {
         let visits = visits(self.plan);
         let mut jobs = Vec::new();
         for (number, time) in (1..).zip(&visits) {
             let nets = self.plan.nets.iter().filter(|net| net.visit == *time);
             let soaked: Vec<&PlannedNet> = nets.clone().filter(|net| net.soaked).collect();
             let start = (!soaked.is_empty()).then(|| self.start(number, *time, &soaked));
-            let open = start.as_ref().and_then(|start| {
-                soaks.iter().copied().find(|soak| {
-                    soak.started_by.as_ref() == Some(&start.job.key) && soak.times.ended.is_none()
-                })
+            let dry = start.as_ref().and_then(|start| {
+                let of_visit = |said: &&DryVisit| said.start == start.job.key;
+                dry.iter().rfind(of_visit)
             });
             for (nth, net) in (1..).zip(nets) {
-                jobs.push(self.hang(Slot { visit: number, nth }, net, open));
+                let mut hang = self.hang(Slot { visit: number, nth }, net);
+                if let Some(start) = start.as_ref().filter(|_| net.soaked) {
+                    let open = soaks.iter().copied().find(|soak| {
+                        soak.times.ended.is_none() && soak.holds(&start.job.key, &hang.job.key)
+                    });
+                    match (open, dry) {
+                        // Hay that is in the water is soaked, whatever was said before.
+                        (Some(soak), _) => self.out_of(&mut hang, soak),
+                        (None, Some(dry)) => self.hung_dry(&mut hang, dry),
+                        (None, None) => {}
+                    }
+                }
+                jobs.push(hang);
             }
             jobs.extend(start);
         }
@@ -188,35 +200,54 @@ impl<Z: Zone> DayOf<'_, Z> {
         }
     }
 
-    /// Hanging a net. One that comes out of an open soak is due when that is drained, if that is later.
-    fn hang(&self, slot: Slot, net: &PlannedNet, open: Option<&OpenSoak>) -> Planned {
+    /// Hanging a net.
+    fn hang(&self, slot: Slot, net: &PlannedNet) -> Planned {
         let mut planned = self.job(JobKind::HangNet, slot, net.visit);
         let job = &mut planned.job;
         job.amount = Some(net.hay);
         job.lot = Some(net.lot.clone());
         job.soaked = net.soaked;
         job.net.clone_from(&net.net);
-        if let Some(soak) = open.filter(|_| net.soaked) {
-            let line = timeline(soak.recipe, &soak.times, soak.air);
-            job.due = job.due.max(line.drained);
-            job.soak = Some(soak.id.clone());
-            job.tub.clone_from(&soak.tub);
-            job.tub_name.clone_from(&soak.tub_name);
-            planned.spoilt = line.throw_away <= self.now;
-        }
         planned
+    }
+
+    /// A net that comes out of an open soak is due when that is drained, if that is later.
+    fn out_of(&self, planned: &mut Planned, soak: &OpenSoak) {
+        let line = timeline(soak.recipe, &soak.times, soak.air);
+        let job = &mut planned.job;
+        job.due = job.due.max(line.drained);
+        job.soak = Some(soak.id.clone());
+        job.tub.clone_from(&soak.tub);
+        job.tub_name.clone_from(&soak.tub_name);
+        planned.spoilt = line.throw_away <= self.now;
+    }
+
+    /// A net that is not soaked today hangs dry, and lighter.
+    fn hung_dry(&self, planned: &mut Planned, dry: &DryVisit) {
+        let job = &mut planned.job;
+        let lighter = job.amount.map(|hay| unsoaked(hay, self.recipe()));
+        if let Some(Ok(lighter)) = lighter {
+            job.before_soaking = job.amount;
+            job.amount = Some(lighter.hay);
+        }
+        job.soaked = false;
+        job.not_soaked = Some(dry.why);
+    }
+
+    /// Water and time of the plan; the usual soak of a winter tap where it does not say.
+    fn recipe(&self) -> Recipe {
+        self.plan.recipe.unwrap_or(Recipe::usual(Water::TapWinter))
     }
 
     /// Soaking the hay of a visit: so long before it that it has lain in the water and drained when it is hung.
     fn start(&self, visit: u32, time: LocalTime, nets: &[&PlannedNet]) -> Planned {
         let mut planned = self.job(JobKind::StartSoak, Slot { visit, nth: 0 }, time);
-        let recipe = self.plan.recipe;
-        let soak = recipe.unwrap_or(Recipe::usual(Water::TapWinter)).soak();
-        planned.falls_due = planned.visit_at - (soak + *DRAIN_TO);
+        planned.falls_due = planned.visit_at - (self.recipe().soak() + *DRAIN_TO);
         let job = &mut planned.job;
         job.due = planned.falls_due;
         job.amount = Some(nets.iter().map(|net| net.hay).sum());
         job.soaked = true;
+        job.recipe = Some(self.recipe());
         let lot = nets.first().map(|net| &net.lot);
         job.lot = lot
             .filter(|lot| nets.iter().all(|net| net.lot == **lot))
@@ -265,27 +296,35 @@ fn is_net_of(job: &Job, start: &Job) -> bool {
         && job.visit == start.visit
 }
 
-/// A start is answered with the soak that it began, or when all its nets were hung or otherwise answered.
+/// A start is answered with the soak that it began, or when all its nets were hung or otherwise answered. Where a soak
+/// took only some of its nets, it stays for the others, with their hay: that is another tub, or a second filling.
 fn settle_soaks(jobs: &mut [Planned], soaks: &[&OpenSoak]) {
-    let settled: Vec<usize> = jobs
-        .iter()
-        .enumerate()
-        .filter(|(_, start)| start.job.kind == JobKind::StartSoak)
-        .filter(|(_, start)| {
-            let begun = soaks
-                .iter()
-                .any(|soak| soak.started_by.as_ref() == Some(&start.job.key));
-            begun
-                || jobs
-                    .iter()
-                    .filter(|net| is_net_of(&net.job, &start.job))
-                    .all(|net| net.answered)
-        })
-        .map(|(index, _)| index)
-        .collect();
-    for index in settled {
+    let mut settled: Vec<(usize, bool, Option<AsFed>)> = Vec::new();
+    for (index, start) in jobs.iter().enumerate() {
+        if start.job.kind != JobKind::StartSoak {
+            continue;
+        }
+        let begun: Vec<&OpenSoak> = soaks
+            .iter()
+            .copied()
+            .filter(|soak| soak.started_by.as_ref() == Some(&start.job.key))
+            .collect();
+        let open = |net: &&Planned| {
+            let holds = |soak: &&OpenSoak| soak.holds(&start.job.key, &net.job.key);
+            is_net_of(&net.job, &start.job) && !net.answered && !begun.iter().any(holds)
+        };
+        let left: Vec<&Planned> = jobs.iter().filter(open).collect();
+        if left.is_empty() {
+            settled.push((index, true, None));
+        } else if !begun.is_empty() {
+            let hay = left.iter().filter_map(|net| net.job.amount).sum();
+            settled.push((index, false, Some(hay)));
+        }
+    }
+    for (index, answered, left) in settled {
         if let Some(start) = jobs.get_mut(index) {
-            start.answered = true;
+            start.answered = answered;
+            start.job.amount = left.or(start.job.amount);
         }
     }
 }

@@ -5,7 +5,7 @@ use super::key::{Key, Subject};
 use crate::animal::{AnimalId, FoodId, GroupId, LotId, NetId, TubId, VetScope};
 use crate::plan::LookAgain;
 use crate::safety::{Refusal, VetUrgency};
-use crate::soak::{Air, Recipe, SoakTimes};
+use crate::soak::{Air, NotSoaked, Recipe, SoakTimes};
 use crate::sources::RecordId;
 use crate::units::{AsFed, Instant, LocalDate, LocalTime, Zone};
 
@@ -157,6 +157,39 @@ pub struct OpenSoak {
     pub hay: Option<AsFed>,
     /// The job that its start did: which nets of which visit it is for.
     pub started_by: Option<Key>,
+    /// The jobs of hanging it is for; empty for all nets of that visit.
+    pub hangs: Vec<Key>,
+}
+
+impl OpenSoak {
+    /// Whether another soak went into the same tub at the same moment, in the same water for as long.
+    pub fn is_beside(&self, other: &Self) -> bool {
+        self.id != other.id
+            && self.tub.is_some()
+            && self.tub == other.tub
+            && self.times.wetted == other.times.wetted
+            && self.recipe == other.recipe
+    }
+
+    /// Whether the net of a job of hanging lies in it; `start` is the job of soaking the hay of its visit.
+    pub(super) fn holds(&self, start: &Key, hang: &Key) -> bool {
+        if self.hangs.is_empty() {
+            self.started_by.as_ref() == Some(start)
+        } else {
+            self.hangs.contains(hang)
+        }
+    }
+}
+
+/// The hay of a visit that is not soaked: somebody said so, and why.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct DryVisit {
+    /// The record that says so.
+    pub record: RecordId,
+    /// The job of soaking the hay of that visit.
+    pub start: Key,
+    /// Why.
+    pub why: NotSoaked,
 }
 
 /// An answer to a job: an entry that carries its key.
@@ -185,6 +218,8 @@ pub struct RoundFor<'a, Z> {
     pub stopped: &'a [Stopped],
     /// The soaks; those that are over may be among them.
     pub soaks: &'a [OpenSoak],
+    /// The visits whose hay is not soaked, the one that was said last behind.
+    pub dry: &'a [DryVisit],
     /// The answers, in any order.
     pub answered: &'a [Answered],
 }

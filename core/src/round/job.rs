@@ -4,6 +4,7 @@ use super::input::Answered;
 use super::key::{JobKind, Key, Slot, Subject};
 use crate::animal::{FoodId, LotId, NetId, TubId, VetScope};
 use crate::safety::{Refusal, VetUrgency};
+use crate::soak::{NotSoaked, Recipe};
 use crate::sources::RecordId;
 use crate::units::{AsFed, Instant, LocalDate, LocalTime, Span};
 
@@ -81,6 +82,12 @@ pub struct Job {
     pub stops: Vec<(Refusal, VetUrgency)>,
     /// Why the plan that a net or feed belongs to waits; it is fed all the same.
     pub waits: Option<Waits>,
+    /// Water and time as the plan soaks it, of a soak to start.
+    pub recipe: Option<Recipe>,
+    /// Why its hay is not soaked though the plan soaks it: `amount` is then the lighter one.
+    pub not_soaked: Option<NotSoaked>,
+    /// What the plan weighs before soaking, of a net that is not soaked.
+    pub before_soaking: Option<AsFed>,
 }
 
 impl Job {
@@ -111,6 +118,9 @@ impl Job {
             scope: None,
             stops: Vec::new(),
             waits: None,
+            recipe: None,
+            not_soaked: None,
+            before_soaking: None,
         }
     }
 

@@ -39,6 +39,7 @@ impl Yard {
             words: &[],
             stopped: &[],
             soaks: &self.soaks,
+            dry: &[],
             answered,
         })
     }
@@ -106,6 +107,7 @@ fn a_soak(start: Instant) -> impl Strategy<Value = OpenSoak> {
                     day: shifted(start, 0),
                     slot: Slot { visit, nth: 0 },
                 }),
+                hangs: Vec::new(),
             }
         })
 }

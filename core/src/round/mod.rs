@@ -18,6 +18,9 @@
 //! - A net out of a soak that is past its time is not offered: that hay is only thrown away.
 //! - Of two plans the one that was issued later holds, from its first day on.
 //!
+//! Hay that is not soaked on a day ([`DryVisit`]) hangs dry at its lighter amount. [`loads`] says which nets lie in a tub
+//! together, and what goes into another tub or a second filling.
+//!
 //! What this room does not do: it words nothing, knows no clock, and takes nothing from a log.
 
 mod answers;
@@ -27,6 +30,7 @@ mod error;
 mod input;
 mod job;
 mod key;
+mod loads;
 pub mod published;
 mod routine;
 mod slots;
@@ -43,10 +47,12 @@ mod tests;
 
 pub use error::RoundError;
 pub use input::{
-    Answered, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor, Stopped, Watched,
+    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor, Stopped,
+    Watched,
 };
 pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
 pub use key::{JobKind, Key, Slot, Subject};
+pub use loads::{Load, LoadPart, TubRoom, loads};
 pub use routine::{DailyJob, Routine, routines};
 pub use slots::{PlanSlot, slots};
 pub use whole::round;

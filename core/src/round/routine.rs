@@ -64,7 +64,7 @@ fn routine(plan: &IssuedPlan) -> Routine {
             now: Instant::from_ms(i64::MIN),
             waits: None,
         }
-        .all(&[])
+        .all(&[], &[])
     };
     // The last day has the same jobs in the same order.
     let mut jobs: Vec<DailyJob> = on(plan.from)

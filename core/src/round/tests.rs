@@ -1,6 +1,7 @@
 //! An ordinary yard: Bramble with two visits and soaked hay, Moss in the dry.
 
 mod days;
+mod tubs;
 mod visits;
 
 use super::*;
@@ -72,6 +73,7 @@ struct Yard {
     words: Vec<HeldWord>,
     stopped: Vec<Stopped>,
     soaks: Vec<OpenSoak>,
+    dry: Vec<DryVisit>,
     answered: Vec<Answered>,
 }
 
@@ -97,6 +99,7 @@ impl Yard {
             words: &self.words,
             stopped: &self.stopped,
             soaks: &self.soaks,
+            dry: &self.dry,
             answered: &self.answered,
         })
     }
@@ -127,6 +130,7 @@ fn soak(started: Instant, by: Option<&str>) -> OpenSoak {
         air: Air::Mild,
         hay: Some(AsFed::kg(7.2)),
         started_by: by.map(key),
+        hangs: Vec::new(),
     }
 }
 

@@ -21,7 +21,43 @@ pub(super) fn jobs(
         .iter()
         .filter(|soak| soak.times.ended.is_none())
         .flat_map(|soak| of_soak(soak, now, planned, answers))
+        .filter_map(|job| lifted_together(job, soaks, answers))
         .collect()
+}
+
+/// Hay of several that went into one tub at once is lifted out at once: that is one job, under the first of them, with
+/// the names of all and what they weigh together.
+fn lifted_together(mut job: Job, soaks: &[&OpenSoak], answers: &Answers<'_>) -> Option<Job> {
+    if job.kind != JobKind::LiftOut {
+        return Some(job);
+    }
+    let own = soaks
+        .iter()
+        .find(|soak| Some(&soak.id) == job.soak.as_ref())?;
+    let lifted = |soak: &OpenSoak| {
+        soak.times.lifted.is_some()
+            || answers.has(&Key::Tub {
+                kind: JobKind::LiftOut,
+                soak: soak.id.clone(),
+            })
+    };
+    let mut with: Vec<&OpenSoak> = soaks
+        .iter()
+        .copied()
+        .filter(|soak| soak.is_beside(own) && soak.times.ended.is_none() && !lifted(soak))
+        .collect();
+    with.sort_by_key(|soak| &soak.id);
+    if with.iter().any(|soak| soak.id < own.id) {
+        return None;
+    }
+    for soak in with {
+        if !job.name.split(", ").any(|name| name == soak.name) {
+            job.name = format!("{}, {}", job.name, soak.name);
+        }
+        // What nobody knows of one is not known of all.
+        job.amount = job.amount.zip(soak.hay).map(|(all, more)| all + more);
+    }
+    Some(job)
 }
 
 fn of_soak(soak: &OpenSoak, now: Instant, planned: &[Planned], answers: &Answers<'_>) -> Vec<Job> {

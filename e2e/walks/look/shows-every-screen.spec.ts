@@ -48,6 +48,12 @@ test('round, shed, nets, hay, tub, details, group, vet and plan hold up', async 
   await hands.see(sentence(/^Grass hay/));
   await look('hay');
 
+  await hands.open('#/shed/soaks');
+  await hands.see(sentence(/to start$/));
+  await look('soaks');
+  await hands.open('#/shed/tubs/new');
+  await hands.see(sentence('A new tub'));
+  await look('tub-form');
   await hands.open('#/shed/tub/new');
   await hands.see(sentence('What goes into the water?'));
   await hands.see(thing('group', 'In which tub'));

@@ -119,6 +119,7 @@ pub(super) fn soak_steps() -> Vec<SoakStepV1> {
             hay: Some(feed(3_600, Some("3.6"))),
             nets: vec![net()],
             recipe: recipe(water),
+            hangs: None,
         },
     };
     [

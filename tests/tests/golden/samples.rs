@@ -189,6 +189,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
                 job: JobKey::new("walk/moss/2026-05-05").unwrap(),
                 answer,
                 note: Some(said("Rain.")),
+                not_soaked: None,
             })
         })
         .to_vec(),

@@ -5,6 +5,7 @@
 //! then on: commit it with the mending.
 
 mod day;
+mod floors;
 mod ledger;
 mod log;
 mod lots;
@@ -14,5 +15,6 @@ mod parsing;
 mod quantities;
 mod seed;
 mod showing;
+mod throw_away;
 mod worth;
 mod zones;

@@ -14,6 +14,7 @@ pub mod nets;
 pub mod open_lot;
 pub mod round;
 pub mod shed;
+pub mod soaks;
 pub mod start;
 pub mod tub;
 pub mod vet;

@@ -51,7 +51,7 @@ pub fn weighed(about: &Subject, net: &DayNet, typed: &str, id: &str) -> Result<A
         own_weight: Some(FeedGrams::of(net.own.weight)?),
         ..to_target(net)?
     };
-    Ok(filled(about, id, Known::Seen, body))
+    Ok(instead(net, filled(about, id, Known::Seen, body)))
 }
 
 /// The act that writes every net that is left as filled to its target: said by a person, read by nobody.
@@ -62,7 +62,8 @@ pub fn all_to_target(day: &NetsDay, mut id: impl FnMut() -> String) -> Result<Ac
     let left = day.nets.iter().filter(|net| net.state == NetState::ToWeigh);
     let mut acts = Vec::new();
     for net in left {
-        acts.push(filled(&day.about, &id(), Known::Assumed, to_target(net)?));
+        let act = filled(&day.about, &id(), Known::Assumed, to_target(net)?);
+        acts.push(instead(net, act));
     }
     Ok(Act::All(acts))
 }
@@ -105,6 +106,15 @@ fn to_target(net: &DayNet) -> Result<NetFilledV1, LogError> {
         to_soak: net.soaked,
         job: None,
     })
+}
+
+/// A net that is weighed anew because it is not soaked today takes the place of what was weighed to be soaked.
+fn instead(net: &DayNet, act: Act) -> Act {
+    let before = net.dry.as_ref().and_then(|dry| dry.weighed.as_ref());
+    match before {
+        Some(before) => Act::All(vec![Act::Remove(before.id.clone()), act]),
+        None => act,
+    }
 }
 
 fn filled(about: &Subject, id: &str, known: Known, body: NetFilledV1) -> Act {

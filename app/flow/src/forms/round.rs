@@ -1,19 +1,19 @@
 //! What a tick on the round writes.
 
 use crate::acts::{Act, New};
-use crate::forms::tub::{Start, Wrong, free_tub, hung, nets_of, step};
+use crate::forms::soaks::{start, start_part};
+use crate::forms::tub::{InTub, Wrong, free_tub, hung, lift_with, nets_of, step};
 use crate::shelf::Shelf;
 use crate::views::changeover::stands_for;
-use crate::views::filled::{stock, take};
-use crate::views::nets::plan_on;
+use crate::views::filled::{Filling, stock, take};
 use crate::views::round::{Today, about, ticks};
 use crate::views::shed::weather;
+use crate::views::soaks::{LoadSeen, soaks};
 use crate::views::tub::yard_tubs;
 use tussock_core::log::bodies::base::JobKey;
 use tussock_core::log::bodies::{JobAnswer, JobV1, SoakStep};
 use tussock_core::log::{Body, Known, LogError, Subject};
 use tussock_core::round::{DaysAway, Job, JobKind, OpenSoak, Visit};
-use tussock_core::soak::{Recipe, Water};
 use tussock_core::sources::RecordId;
 use tussock_core::units::AsFed;
 
@@ -83,7 +83,11 @@ impl Ticking<'_> {
             JobKind::ThrowAway => SoakStep::ThrownAway { soak },
             _ => return None,
         };
-        Some(step(open, happened, Some(job.kind), Known::Seen, &id()).map_err(Refused::Log))
+        let own = step(open, happened, Some(job.kind), Known::Seen, &id());
+        if job.kind != JobKind::LiftOut {
+            return Some(own.map_err(Refused::Log));
+        }
+        Some(lift_with(open, self.today, own, id).map_err(Refused::Log))
     }
 
     /// A net that is hung takes the filling that was made for it, of its lot or of the one that its lot stands in for.
@@ -118,7 +122,7 @@ impl Ticking<'_> {
             // What those beside it took is theirs.
             let _ = fill(other);
         }
-        let filling = fill(job);
+        let filling = fill(job).map(|filling| as_hung(filling, job));
         let filling: Option<(RecordId, AsFed)> = filling.map(|filling| (filling.id, filling.hay));
         let mut acts = vec![hung(job, filling, known, &id())?];
         if let Some(open) = self.soak(job) {
@@ -134,25 +138,38 @@ impl Ticking<'_> {
         Ok(Act::All(acts))
     }
 
+    /// Starts the soak of a job: what of its hay goes into one tub. What does not fit stays a job.
     fn start(&self, job: &Job, id: &mut dyn FnMut() -> String) -> Result<Act, Refused> {
-        let subject = job.subject.parts().1;
-        let day = job.visit.map_or(self.today.day, |visit| visit.day);
-        let recipe = plan_on(self.today, subject, day)
-            .and_then(|plan| plan.recipe)
-            .unwrap_or(Recipe::usual(Water::TapWinter));
-        let tubs = yard_tubs(self.shelf, self.today);
-        let start = Start {
-            about: about(&job.subject),
-            tub: free_tub(&tubs, self.tub_name, id()),
-            lot: job.lot.clone(),
-            hay: String::new(),
-            amount: job.amount,
-            water: recipe.water(),
-            minutes: recipe.soak().to_minutes().to_string(),
-            job: Some(job.key.clone()),
-        };
         let air = weather(self.shelf, self.today.day).air();
-        start.act(self.yard, air, &id()).map_err(Refused::Soak)
+        let refused = |wrong| Refused::Soak(vec![wrong]);
+        let seen = soaks(self.shelf, self.today);
+        let of_job = |seen: &&LoadSeen| seen.load.parts.iter().any(|part| part.start == job.key);
+        let load = seen.loads.iter().find(of_job).ok_or(Refused::OwnScreen)?;
+        let tub = self.tub_for(load, id);
+        start_part(&load.load, job, self.today, air, self.yard, &tub, id).map_err(refused)
+    }
+
+    /// The tub of a load: its own, else the first that is free, else a new one.
+    fn tub_for(&self, load: &LoadSeen, id: &mut dyn FnMut() -> String) -> InTub {
+        match &load.load.tub {
+            Some(tub) => InTub::There(tub.clone()),
+            None => free_tub(&yard_tubs(self.shelf, self.today), self.tub_name, id()),
+        }
+    }
+
+    /// Starts a tub with all that lies in it, by its place in the list of soaks.
+    ///
+    /// # Errors
+    /// A soak that the air does not allow, hay without a lot.
+    pub fn start_tub(
+        &self,
+        load: &LoadSeen,
+        id: &mut dyn FnMut() -> String,
+    ) -> Result<Act, Refused> {
+        let air = weather(self.shelf, self.today.day).air();
+        let tub = self.tub_for(load, id);
+        start(&load.load, self.today, air, self.yard, &tub, id)
+            .map_err(|wrong| Refused::Soak(vec![wrong]))
     }
 
     /// "All as planned" for a visit: its nets and feeds, taken as done though nobody said of each that it was seen.
@@ -203,9 +220,22 @@ impl Ticking<'_> {
                 job: JobKey::of(&days.key)?,
                 answer: said,
                 note: None,
+                not_soaked: None,
             }),
         }))
     }
+}
+
+/// A filling as it hangs: what was weighed to be soaked and is not hangs lighter, for the rest was taken out, as the job
+/// says; what was weighed anew for that hangs as it was weighed.
+fn as_hung(mut filling: Filling, job: &Job) -> Filling {
+    if let (Some(_), Some(lighter)) = (job.not_soaked, job.amount)
+        && !filling.is_for(lighter)
+        && lighter < filling.hay
+    {
+        filling.hay = lighter;
+    }
+    filling
 }
 
 fn answer(job: &Job, said: JobAnswer, known: Known, id: &str) -> Result<Act, LogError> {
@@ -218,6 +248,7 @@ fn answer(job: &Job, said: JobAnswer, known: Known, id: &str) -> Result<Act, Log
             job: JobKey::of(&job.key)?,
             answer: said,
             note: None,
+            not_soaked: None,
         }),
     }))
 }

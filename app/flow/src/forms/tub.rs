@@ -11,7 +11,7 @@ use tussock_core::log::bodies::{
 };
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
 use tussock_core::round::{Job, JobKind, Key, OpenSoak};
-use tussock_core::soak::{Air, Recipe, RecipeFinding, SoakError, TubStep, Water};
+use tussock_core::soak::{Air, Ended, Recipe, RecipeFinding, SoakError, TubStep, Water};
 use tussock_core::sources::RecordId;
 use tussock_core::units::parse::{MassUnit, ParseError, as_fed, number};
 use tussock_core::units::{AsFed, Instant, LocalStamp, LocalTime, Zone};
@@ -170,6 +170,7 @@ impl Start {
                         water: recipe.water(),
                         minutes: SoakMinutes::new(recipe.soak().to_minutes())?,
                     },
+                    hangs: None,
                 },
             },
             job: self.job.as_ref().map(JobKey::of).transpose()?,
@@ -233,6 +234,25 @@ pub(crate) fn step(
     Ok(add(&about(&soak.subject), id, known, Body::SoakStep(body)))
 }
 
+/// Lifting hay out of a tub lifts out what went in beside it: `own` is the act of the one.
+pub(crate) fn lift_with(
+    open: &OpenSoak,
+    today: &Today,
+    own: Result<Act, LogError>,
+    mut id: impl FnMut() -> String,
+) -> Result<Act, LogError> {
+    let mut acts = vec![own?];
+    let beside = today.due.soaks.iter().filter(|soak| soak.is_beside(open));
+    for soak in beside.filter(|soak| soak.times.lifted.is_none()) {
+        let lifted = SoakStep::Lifted {
+            soak: soak.id.clone(),
+        };
+        let lift_out = Some(JobKind::LiftOut);
+        acts.push(step(soak, lifted, lift_out, Known::Seen, &id())?);
+    }
+    Ok(Act::All(acts))
+}
+
 /// Nets of a soak that were not hung yet.
 pub(crate) fn nets_of<'a>(today: &'a Today, soak: &RecordId) -> Vec<&'a Job> {
     today
@@ -257,7 +277,7 @@ pub(crate) fn hung(
         lot: job.lot.clone(),
         hay: hay.map(|hay| FeedWeight::of(hay, None)).transpose()?,
         soak: job.soak.clone(),
-        not_soaked: None,
+        not_soaked: job.not_soaked,
         job: Some(JobKey::of(&job.key)?),
     };
     Ok(add(&about(&job.subject), id, known, Body::NetHung(body)))
@@ -277,7 +297,8 @@ pub fn next(
     let one = |happened, kind, id: &str| step(&tub.soak, happened, Some(kind), Known::Seen, id);
     Ok(Some(match tub.state(now).step() {
         TubStep::InWater | TubStep::LiftOut => {
-            one(SoakStep::Lifted { soak: soak() }, JobKind::LiftOut, &id())?
+            let own = one(SoakStep::Lifted { soak: soak() }, JobKind::LiftOut, &id());
+            lift_with(&tub.soak, today, own, id)?
         }
         TubStep::Draining | TubStep::Feed => {
             let mut acts = vec![one(
@@ -302,19 +323,27 @@ pub fn next(
     }))
 }
 
+/// How a soak ends beside its last step: eaten up, or broken off.
+///
+/// # Errors
+/// Ids that are too long.
+pub fn end(tub: &Tub, how: Ended, id: &str) -> Result<Act, LogError> {
+    let soak = tub.soak.id.clone();
+    let happened = match how {
+        Ended::Eaten => SoakStep::Eaten { soak },
+        Ended::ThrownAway => SoakStep::ThrownAway { soak },
+        Ended::Stopped => SoakStep::Stopped { soak },
+    };
+    let job = Some(JobKind::ThrowAway);
+    step(&tub.soak, happened, job, Known::Seen, id)
+}
+
 /// Breaks a soak off.
 ///
 /// # Errors
 /// Ids that are too long.
 pub fn stop(tub: &Tub, id: &str) -> Result<Act, LogError> {
-    let soak = tub.soak.id.clone();
-    step(
-        &tub.soak,
-        SoakStep::Stopped { soak },
-        Some(JobKind::ThrowAway),
-        Known::Seen,
-        id,
-    )
+    end(tub, Ended::Stopped, id)
 }
 
 /// A time on the clock as typed: `6:05`, `06.05`, `0605`, `605`.

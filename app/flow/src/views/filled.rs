@@ -32,6 +32,13 @@ pub struct Filling {
     pub to_soak: bool,
 }
 
+impl Filling {
+    /// Whether it was made for as much as this.
+    pub fn is_for(&self, hay: AsFed) -> bool {
+        apart(self.target, hay) <= *SCALE_WITHIN
+    }
+}
+
 /// What was filled for a subject: what hangs where, and what is in stock, oldest first.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Stock {
@@ -130,7 +137,7 @@ fn hangings(shelf: &Shelf, about: &About) -> Vec<Hanging> {
 /// The filling that a net of this hay and this much may take.
 pub(super) fn fitting(left: &[Filling], lot: &LotId, hay: AsFed) -> Option<usize> {
     nearest(left, Some(hay), |filling| {
-        filling.lot == *lot && apart(filling.target, hay) <= *SCALE_WITHIN
+        filling.lot == *lot && filling.is_for(hay)
     })
 }
 

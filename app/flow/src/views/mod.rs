@@ -12,6 +12,7 @@ pub mod group;
 pub mod hanging;
 pub mod hay;
 pub mod horses;
+pub mod last_step;
 pub mod ledger;
 pub mod net_list;
 pub mod nets;
@@ -19,6 +20,7 @@ pub mod plan;
 pub mod remind;
 pub mod round;
 pub mod shed;
+pub mod soaks;
 pub mod stock;
 #[cfg(test)]
 pub(crate) mod test_yard;

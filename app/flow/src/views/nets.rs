@@ -2,9 +2,11 @@
 //!
 //! What was filled before and is not hung fills the day's nets: see [`filled`](super::filled).
 
+mod dry;
 mod own;
 mod pass;
 
+pub use dry::DryNet;
 pub use own::{Own, OwnFrom, YardNet, yard_nets};
 pub use pass::{Pass, pass, subjects};
 
@@ -51,6 +53,8 @@ pub struct DayNet {
     pub own: Own,
     /// What a slice of its hay weighs, where somebody weighed some.
     pub slice: Option<AsFed>,
+    /// It was to be soaked and is not.
+    pub dry: Option<DryNet>,
     /// Where it stands.
     pub state: NetState,
 }
@@ -218,13 +222,14 @@ fn of_day(
                 slot: Slot { visit, nth },
             };
             let open = today.day < day || today.job(&key).is_some();
-            let in_stock = || fitting(left, &net.lot, net.hay);
+            let (mut hay, mut dry) = dry::of(today, &key, net.hay);
+            let mut lot = net.lot.clone();
+            let in_stock = || fitting(left, &net.lot, hay);
             // One that was filled before another hay was opened is filled.
             let from_old = || {
                 stands_for(today, &plan.subject, &net.lot)
-                    .find_map(|instead| fitting(left, &instead.of, instead.was(net.hay)))
+                    .find_map(|instead| fitting(left, &instead.of, instead.was(hay)))
             };
-            let (mut lot, mut hay) = (net.lot.clone(), net.hay);
             let state = if let Some(filling) = hung.get(&key) {
                 NetState::Weighed(filling.hay)
             } else if !open {
@@ -236,6 +241,10 @@ fn of_day(
                 }
                 NetState::Weighed(filling.hay)
             } else {
+                // It was weighed to be soaked: some of that is taken out.
+                if let (Some(dry), Some(index)) = (&mut dry, fitting(left, &net.lot, net.hay)) {
+                    dry.weighed = Some(left.remove(index));
+                }
                 NetState::ToWeigh
             };
             nets.push(DayNet {
@@ -243,7 +252,8 @@ fn of_day(
                 visit: time,
                 lot,
                 hay,
-                soaked: net.soaked,
+                soaked: net.soaked && dry.is_none(),
+                dry,
                 own: own(yard, net.net.as_ref(), &subject, nets.len() + 1),
                 slice: slices.get(&net.lot).copied(),
                 state,

@@ -194,7 +194,7 @@ pub fn route(job: &Job) -> Route {
             .soak
             .as_ref()
             .map_or(Route::Shed, |soak| Route::Tub(TubId(soak.0.clone()))),
-        JobKind::StartSoak => Route::NewTub,
+        JobKind::StartSoak => Route::Soaks,
         JobKind::HangNet => Route::Nets(animal()),
         JobKind::FeedBalancer | JobKind::ReviewPlan => match &job.subject {
             Subject::Animal(id) => Route::Plan(id.clone()),

@@ -9,8 +9,8 @@ use tussock_core::log::bodies::{SoakStart, SoakStep, SoakStepV1, soak_times};
 use tussock_core::log::{Body, Kind, Record, Subject as About};
 use tussock_core::round::{JobKind, Key, OpenSoak};
 use tussock_core::soak::{
-    Recipe, SoakTimes, SugarLoss, Timeline, TubState, TubStep, dry_loss, feeds_like, state,
-    sugar_loss, timeline,
+    DryLoss, Recipe, SoakTimes, SugarLoss, Timeline, TubState, TubStep, dry_loss, feeds_like,
+    state, sugar_loss, timeline,
 };
 use tussock_core::sources::RecordId;
 use tussock_core::units::{AsFed, Instant, LocalDate, LocalTime};
@@ -37,6 +37,8 @@ pub struct Tub {
     pub line: Timeline,
     /// The sugar it is expected to lose.
     pub loss: SugarLoss,
+    /// The dry matter that goes down the drain.
+    pub dry_lost: DryLoss,
     /// How much dry hay it feeds like.
     pub like: Option<AsFed>,
     /// The steps that were logged.
@@ -147,7 +149,7 @@ impl Tub {
 }
 
 /// Steps of a soak, oldest first.
-fn steps_of(shelf: &Shelf, soak: &RecordId) -> Vec<Logged> {
+pub(super) fn steps_of(shelf: &Shelf, soak: &RecordId) -> Vec<Logged> {
     let mut steps: Vec<Logged> = shelf
         .bodies(&Kind::SoakStep)
         .into_iter()
@@ -179,11 +181,13 @@ pub(crate) fn soak_of(record: &Record, step: &SoakStep) -> RecordId {
 /// A soak with its deadlines and what to expect of it.
 pub fn tub(shelf: &Shelf, soak: &OpenSoak) -> Tub {
     let soaked_for = soak.times.soaked_for(soak.recipe);
-    let lost = dry_loss(soaked_for).part.likely;
+    let dry_lost = dry_loss(soaked_for);
+    let lost = dry_lost.part.likely;
     Tub {
         lot: shelf.lot_name(&soak.lot),
         line: timeline(soak.recipe, &soak.times, soak.air),
         loss: sugar_loss(soak.recipe.water(), soaked_for, None),
+        dry_lost,
         like: soak.hay.and_then(|hay| feeds_like(hay, lost).ok()),
         steps: steps_of(shelf, &soak.id),
         soak: soak.clone(),

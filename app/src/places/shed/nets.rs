@@ -15,7 +15,7 @@ use tussock_core::units::AsFed;
 use tussock_flow::forms::nets::{self as form_of, Wrong};
 use tussock_flow::routes::Route;
 use tussock_flow::views::nets::{DayNet, NetsDay, Pass, pass};
-use tussock_flow::words::{English, HorsesWords, NetsWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, NetsWords, SoaksWords, UnitWords};
 
 /// What the screen is at.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -230,6 +230,9 @@ impl Scale {
             let line = match (empty.get(), typed()) {
                 (true, _) => words.empty_net_weighs(),
                 (false, true) => words.scale_reads(),
+                (false, false) if self.net().is_some_and(|net| net.dry.is_some()) => {
+                    words.not_soaked_hang_until()
+                }
                 (false, false) => words.hang_until(),
             };
             line.to_owned()
@@ -252,6 +255,9 @@ impl Scale {
             let net = self.net()?;
             if empty.get() {
                 return words.own_from(net.own.from).map(str::to_owned);
+            }
+            if !typed() && net.dry.is_some() {
+                return Some(words.dry_reading(&net));
             }
             if !typed() {
                 let made = words.hay_and_net(net.hay, &net.own);

@@ -3,18 +3,20 @@
 use super::begin::{Begin, NEW, WATERS};
 use crate::parts::{
     Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press,
-    Sentence,
+    Quiet, QuietRow, Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::LotId;
-use tussock_core::soak::{Liquor, Recipe, Water};
+use tussock_core::soak::{Recipe, Water};
 use tussock_core::units::LocalDate;
 use tussock_core::units::parse::MassUnit;
 use tussock_flow::routes::Route;
 use tussock_flow::views::tub::Wanted;
-use tussock_flow::words::{English, HorsesWords, ShedWords, SoakWords, TubWords, UnitWords};
+use tussock_flow::words::{
+    English, HorsesWords, ShedWords, SoakWords, SoaksWords, TubWords, UnitWords,
+};
 
 /// A new soak: for whom, from which hay, how much, in what water and how long.
 #[component]
@@ -33,8 +35,17 @@ pub fn NewTub() -> impl IntoView {
             view! { <Action says=words.start_the_soak() press=save busy /> }.into_any()
         }
     };
+    let soak_planned = move || {
+        let everyone = begin.everyone;
+        everyone.with(|all| all.iter().any(|wanted| wanted.job.is_some()))
+    };
     let foot = move || {
         view! {
+            <Show when=soak_planned>
+                <QuietRow>
+                    <Quiet says=words.not_soaked_instead() press=Route::Soaks.to_string() />
+                </QuietRow>
+            </Show>
             <Saving failed=begin.failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Shed.to_string()) }>
                 {action}
@@ -56,7 +67,11 @@ pub fn NewTub() -> impl IntoView {
             .map(|said| view! { <Caution said=said /> })
             .collect_view()
     };
-    let liquor = words.liquor(Liquor::NotIntoWater);
+    let liquor = words
+        .all_liquor()
+        .into_iter()
+        .map(|(_, said)| view! { <Caution said=said.sentence why=words.why_asked()>{said.why}</Caution> })
+        .collect_view();
     view! {
         <Frame kind=FrameKind::Flow what=words.shed() foot=foot>
             <Sentence said />
@@ -69,7 +84,7 @@ pub fn NewTub() -> impl IntoView {
                 {move || tub_keys(&begin)}
                 {findings}
             </Show>
-            <Caution said=liquor.sentence why=words.why_asked()>{liquor.why}</Caution>
+            {liquor}
         </Frame>
     }
 }

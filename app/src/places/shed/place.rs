@@ -20,7 +20,7 @@ use tussock_flow::views::stock::{StockRow, rows};
 use tussock_flow::views::tub::Tub;
 use tussock_flow::words::{
     English, HangingWords, HorsesWords, LogWords, LotsWords, NetWords, NetsWords, RemindWords,
-    ShedWords, StockWords, TubWords, UnitWords, VisitsWords,
+    ShedWords, SoaksWords, StockWords, TubWords, UnitWords, VisitsWords,
 };
 
 /// What a tag of the cord shows.
@@ -87,7 +87,7 @@ pub fn Shed() -> impl IntoView {
                     <Quiet says=words.weigh_nets() press=Route::WeighNets.to_string() />
                 </Show>
                 <Quiet says=words.add_hay() press=Route::NewHay.to_string() />
-                <Quiet says=words.start_a_soak() press=Route::NewTub.to_string() />
+                <Quiet says=words.soaks_and_tubs() press=Route::Soaks.to_string() />
                 <Quiet says=words.the_nets() press=Route::YardNets.to_string() />
                 <Quiet says=words.when_somebody_comes() press=Route::Visits.to_string() />
                 <Quiet says=words.reminders() press=Route::Reminders.to_string() />

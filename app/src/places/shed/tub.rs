@@ -12,14 +12,17 @@ use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::TubId;
-use tussock_core::soak::{Liquor, TubState, TubStep};
+use tussock_core::soak::{Ended, TubState, TubStep};
 use tussock_core::units::{Instant, Zone};
 use tussock_flow::acts::Act;
 use tussock_flow::forms::tub::{self as form_of, Wrong};
 use tussock_flow::routes::Route;
+use tussock_flow::views::last_step::{LastStep, last_step};
 use tussock_flow::views::shed::Standing;
 use tussock_flow::views::tub::{TubSeen, seen};
-use tussock_flow::words::{English, HorsesWords, RemindWords, SoakWords, TubWords, UnitWords};
+use tussock_flow::words::{
+    English, HorsesWords, RemindWords, SoakWords, SoaksWords, TubWords, UnitWords,
+};
 
 pub(super) type Open = tussock_flow::views::tub::Tub;
 
@@ -30,6 +33,8 @@ pub(super) struct AtTub {
     pub form: Form,
     pub work: Work,
     pub seen: Memo<Option<TubSeen>>,
+    /// The last step, which can be taken back.
+    pub last: Memo<Option<LastStep>>,
     /// Times are being corrected.
     pub correcting: RwSignal<bool>,
     pub wrong: RwSignal<Option<(usize, Wrong)>>,
@@ -54,7 +59,14 @@ pub fn Tub(
             Some(id.with_value(|id| seen(shelf, today, id)))
         })
     });
+    let last = Memo::new(move |_| {
+        work.now.with(|now| {
+            let (shelf, today) = now.as_ref()?;
+            id.with_value(|id| last_step(shelf, today, id))
+        })
+    });
     let at = AtTub {
+        last,
         world,
         form,
         work,
@@ -78,7 +90,8 @@ pub fn Tub(
     let step = Memo::new(move |_| at.open(|open| open.state(world.now.get()).step()));
     let foot = move || {
         view! {
-            <Show when=move || step.get().is_some()>{move || at.quiet()}</Show>
+            <Show when=move || step.get().is_some()>{move || at.quiet(step.get())}</Show>
+            {move || at.back()}
             <Saving failed=at.failed />
             <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Shed.to_string()) }>
                 {move || at.action(step.get())}
@@ -205,17 +218,32 @@ impl AtTub {
                 let said = words.shortened(shortened);
                 view! { <Caution said=said.sentence why=words.why_asked()>{said.why}</Caution> }
             });
-        let liquor = words.liquor(Liquor::NotIntoWater);
+        let dry = self.open(|open| words.dry_loss(&open.dry_lost));
+        let liquor = words
+            .all_liquor()
+            .into_iter()
+            .map(|(_, said)| view! { <Caution said=said.sentence why=words.why_asked()>{said.why}</Caution> })
+            .collect_view();
         view! {
             <TubCord name=words.cord_of_tub() tags />
             <p>{loss} " " <strong>{words.not_proven_until()}</strong></p>
+            {dry.map(|said| view! { <p class="soft">{said.sentence} ". " {said.why}</p> })}
             {sooner}
-            <Caution said=liquor.sentence why=words.why_asked()>{liquor.why}</Caution>
+            {liquor}
         }
         .into_any()
     }
 
-    fn quiet(self) -> impl IntoView {
+    /// Takes the last step back, however long ago it was.
+    fn back(self) -> Option<impl IntoView> {
+        let words = English::default();
+        let last = self.last.get()?;
+        let says = words.take_back(&last, &DeviceZone);
+        let press = Callback::new(move |()| self.write(last.back()));
+        Some(view! { <QuietRow><Quiet says press /></QuietRow> })
+    }
+
+    fn quiet(self, step: Option<TubStep>) -> impl IntoView {
         let words = English::default();
         let turn = Callback::new(move |()| {
             self.wrong.set(None);
@@ -238,11 +266,17 @@ impl AtTub {
             }
         });
         let remind = self.open(|open| Route::Remind(TubId(open.soak.id.0.clone())));
+        let eaten = Callback::new(move |()| {
+            if let Some(Ok(act)) = self.open(|open| form_of::end(open, Ended::Eaten, &ids::new())) {
+                self.write(act);
+            }
+        });
         view! {
             <QuietRow>
                 <Quiet says press=turn />
                 <Quiet says=words.stop_this_tub() press=stop />
                 {remind.map(|route| view! { <Quiet says=words.remind_me() press=route.to_string() /> })}
+                {(step == Some(TubStep::Fed)).then(|| view! { <Quiet says=words.eaten_up() press=eaten /> })}
             </QuietRow>
         }
     }

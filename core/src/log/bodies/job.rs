@@ -4,6 +4,7 @@ use super::base::JobKey;
 use crate::log::error::LogError;
 use crate::log::stored::{choice, twin};
 use crate::round::Key;
+use crate::soak::NotSoaked;
 
 choice! {
     /// What became of a job.
@@ -29,6 +30,8 @@ twin! {
         answer: JobAnswer,
         /// Remarks.
         note: Option<String>,
+        /// Why hay was not soaked, of a soak that was not done.
+        not_soaked: Option<NotSoaked>,
     }
 }
 

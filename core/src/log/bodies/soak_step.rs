@@ -52,6 +52,8 @@ twin! {
         nets: Vec<NetId>,
         /// Water and time, as planned.
         recipe: RecipeV1,
+        /// The jobs of hanging that this hay is for, where it is not for all nets of its visit.
+        hangs: Option<Vec<JobKey>>,
     }
 }
 
@@ -177,6 +179,7 @@ mod tests {
                     water: Water::TapWinter,
                     minutes: SoakMinutes::new(60).unwrap(),
                 },
+                hangs: None,
             },
         };
         let lifted = |soak: &str| SoakStep::Lifted { soak: id(soak) };

@@ -6,7 +6,7 @@ use crate::log::bodies::base::JobKey;
 use crate::log::bodies::{Body, SoakStart, SoakStep, soak_times};
 use crate::log::error::{LogError, Path};
 use crate::log::gather::{Entry, Problem};
-use crate::round::{Answered, OpenSoak, Subject};
+use crate::round::{Answered, DryVisit, JobKind, Key, OpenSoak, Subject};
 use crate::soak::{Air, Ended, Recipe};
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, Zone};
@@ -28,6 +28,26 @@ impl<Z: Zone> Yard<'_, Z> {
                 Some(Answered {
                     at: entry.record.at,
                     key: entry.body.job().and_then(JobKey::key)?,
+                })
+            })
+            .collect()
+    }
+
+    /// The visits of which somebody said that their hay is not soaked, and why.
+    pub(super) fn dry(&self) -> Vec<DryVisit> {
+        self.entries
+            .iter()
+            .filter_map(|entry| {
+                let Body::Job(body) = &entry.body else {
+                    return None;
+                };
+                Some(DryVisit {
+                    record: entry.record.id.clone(),
+                    start: body
+                        .job
+                        .key()
+                        .filter(|key| key.kind() == Some(JobKind::StartSoak))?,
+                    why: body.not_soaked?,
                 })
             })
             .collect()
@@ -72,6 +92,7 @@ impl<Z: Zone> Yard<'_, Z> {
                 times,
                 air: self.air_since(times.wetted),
                 started_by: body.job.as_ref().and_then(JobKey::key),
+                hangs: hangs(start),
                 ..self.soak(entry, start)
             });
         }
@@ -105,6 +126,7 @@ impl<Z: Zone> Yard<'_, Z> {
             air: Air::Mild,
             hay: start.hay.as_ref().map(|hay| hay.g.as_fed()),
             started_by: None,
+            hangs: Vec::new(),
         }
     }
 
@@ -131,6 +153,12 @@ impl<Z: Zone> Yard<'_, Z> {
             .filter(|(day, at, _)| wetted < *at && first <= *day);
         Air::warmest(held.into_iter().chain(since).map(|(_, _, air)| *air))
     }
+}
+
+/// The jobs of hanging that a soak is for, where it says so.
+fn hangs(start: &SoakStart) -> Vec<Key> {
+    let named = start.hangs.iter().flatten();
+    named.filter_map(JobKey::key).collect()
 }
 
 /// Whether a soak ended before its hay was eaten.

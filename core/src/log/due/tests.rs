@@ -11,6 +11,7 @@ use crate::soak::Water;
 use crate::sources::RecordId;
 use crate::units::{PartOfBody, Span};
 
+mod dry;
 mod stops;
 
 /// The records of a case with what is logged after it.
@@ -85,6 +86,7 @@ impl Told {
                 job: JobKey::of(&key).unwrap(),
                 answer: JobAnswer::AsPlanned,
                 note: None,
+                not_soaked: None,
             });
             self.add(&format!("job-{index}"), Self::bramble(), evening, &done);
         }
@@ -117,6 +119,7 @@ fn started(job: Option<JobKey>) -> Body {
                     water: Water::TapSummer,
                     minutes: SoakMinutes::new(60).unwrap(),
                 },
+                hangs: None,
             },
         },
         job,

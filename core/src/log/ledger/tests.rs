@@ -100,6 +100,7 @@ impl Told {
             job: JobKey::of(key).unwrap(),
             answer,
             note: None,
+            not_soaked: None,
         });
         let known = match answer {
             JobAnswer::NotKnown => Known::NotKnown,
@@ -332,6 +333,7 @@ fn soaked_hay_counts_with_what_is_left_of_it() {
                 lot: told.nets()[0].lot.clone().unwrap(),
                 hay: Some(feed(2_000)),
                 nets: Vec::new(),
+                hangs: None,
                 recipe: RecipeV1 {
                     water: crate::soak::Water::TapWinter,
                     minutes: SoakMinutes::new(720).unwrap(),

@@ -36,7 +36,7 @@ use tussock_core::soak::{Air, TubState, TubStep, Water};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{AsFed, Instant, LocalStamp, LocalTime, PartOfBody, Zone};
 
-fn zone() -> ZoneTable {
+pub(super) fn zone() -> ZoneTable {
     Case::read(include_str!(
         "../../../../../core/examples/cases/two-cobs-and-a-shetland.json"
     ))
@@ -45,24 +45,24 @@ fn zone() -> ZoneTable {
 }
 
 /// A time of 5 May 2026 and the days after it.
-fn at(day: u32, time: &str) -> Instant {
+pub(super) fn at(day: u32, time: &str) -> Instant {
     let date = format!("2026-05-{day:02}").parse().unwrap();
     let time = time.parse::<LocalTime>().unwrap();
     zone().to_instant(LocalStamp { date, time }).planned()
 }
 
-fn yard() -> Subject {
+pub(super) fn yard() -> Subject {
     Subject::yard(&YardId("y".into()))
 }
 
 /// The records with a clock and a counter for ids.
-struct Yard {
-    shelf: Shelf,
+pub(super) struct Yard {
+    pub(super) shelf: Shelf,
     made: u32,
 }
 
 impl Yard {
-    fn act(&mut self, now: Instant, act: &Act) {
+    pub(super) fn act(&mut self, now: Instant, act: &Act) {
         let context = Context {
             now,
             offset_min: 60,
@@ -88,21 +88,21 @@ impl Yard {
         self.act(now, &Act::Add(new));
     }
 
-    fn id(&mut self) -> String {
+    pub(super) fn id(&mut self) -> String {
         self.made += 1;
         format!("made-{}", self.made)
     }
 
-    fn today(&self, now: Instant) -> Today {
+    pub(super) fn today(&self, now: Instant) -> Today {
         today(&self.shelf, now, &zone())
     }
 
-    fn nets(&self, now: Instant) -> NetsDay {
+    pub(super) fn nets(&self, now: Instant) -> NetsDay {
         let today = self.today(now);
         nets_day(&self.shelf, &today, "bramble", today.day).unwrap()
     }
 
-    fn weigh(&mut self, now: Instant, typed: &str) {
+    pub(super) fn weigh(&mut self, now: Instant, typed: &str) {
         let day = self.nets(now);
         let id = self.id();
         let act = weighed(&day.about, day.next().unwrap().1, typed, &id).unwrap();
@@ -110,7 +110,7 @@ impl Yard {
     }
 
     /// Ticks the first job of a kind.
-    fn tick(&mut self, now: Instant, kind: JobKind) {
+    pub(super) fn tick(&mut self, now: Instant, kind: JobKind) {
         let today = self.today(now);
         let job = today
             .round
@@ -130,7 +130,7 @@ impl Yard {
         self.act(now, &act);
     }
 
-    fn soak(&self, now: Instant) -> crate::views::tub::Tub {
+    pub(super) fn soak(&self, now: Instant) -> crate::views::tub::Tub {
         let today = self.today(now);
         let id = TubId(today.due.soaks[0].id.0.clone());
         match seen(&self.shelf, &today, &id) {
@@ -139,7 +139,7 @@ impl Yard {
         }
     }
 
-    fn go_on(&mut self, now: Instant) {
+    pub(super) fn go_on(&mut self, now: Instant) {
         let (tub, today) = (self.soak(now), self.today(now));
         let act = soaking::next(&tub, &today, now, || self.id())
             .unwrap()
@@ -149,7 +149,7 @@ impl Yard {
 }
 
 /// Bramble, two soaked nets of 3.60 kg at 07:20 and two dry ones at 18:00, from yesterday on.
-fn bramble() -> Yard {
+pub(super) fn bramble() -> Yard {
     let mut yard_of = Yard {
         shelf: Shelf::default(),
         made: 0,
@@ -215,6 +215,6 @@ fn bramble() -> Yard {
     yard_of
 }
 
-fn kg(mass: AsFed) -> f64 {
+pub(super) fn kg(mass: AsFed) -> f64 {
     (mass.to_kg() * 100.0).round() / 100.0
 }

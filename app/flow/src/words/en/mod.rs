@@ -33,6 +33,7 @@ mod round;
 mod safety;
 mod shed;
 mod soak;
+mod soaks;
 mod sources;
 mod start;
 mod steps;

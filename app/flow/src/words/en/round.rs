@@ -128,6 +128,12 @@ impl RoundWords for English {
         if job.soaked && matches!(job.kind, JobKind::HangNet) {
             parts.push("soaked".to_owned());
         }
+        if job.not_soaked.is_some() {
+            parts.push("not soaked".to_owned());
+            if let Some(before) = job.before_soaking {
+                parts.push(format!("{} to soak it", self.feed(before)));
+            }
+        }
         parts.retain(|part| !part.is_empty());
         parts.join(", ")
     }

@@ -2,12 +2,15 @@
 
 use super::English;
 use super::numbers::{between, up_to};
-use crate::words::{Said, SoakWords, UnitWords};
-use tussock_core::soak::published::{DRAIN_FROM, DRAIN_TO, KEEPS, KEEPS_LONG};
+use crate::words::{Said, SoakWords, SourceWords, UnitWords};
+use tussock_core::soak::published::{
+    DRAIN_FROM, DRAIN_TO, KEEPS, KEEPS_LONG, KEEPS_OVER_20, KEEPS_OVER_25,
+};
 use tussock_core::soak::{
     Air, DryLoss, Ended, Liquor, LossBand, LossBasis, NotSoaked, RecipeFinding, Shortened,
     SoakError, SugarLoss, TubState, TubStep, Water,
 };
+use tussock_core::sources::Mark;
 use tussock_core::units::{Span, Zone};
 
 impl SoakWords for English {
@@ -157,16 +160,27 @@ impl SoakWords for English {
     }
 
     fn shortened(&self, shortened: Shortened) -> Said {
-        let usual = format!(
-            "Otherwise it keeps for {} after wetting.",
-            self.span(*KEEPS)
-        );
+        // The rule with its mark, and what it shortens.
+        let why = |keeps: Span, mark: Mark, from: &str| {
+            format!(
+                "{} after {from}: {}. Otherwise it keeps for {} after wetting.",
+                self.span(keeps),
+                self.mark(mark),
+                self.span(*KEEPS)
+            )
+        };
         match shortened {
-            Shortened::Over20 => Said::because("Thrown away sooner: the air is over 20 °C", usual),
-            Shortened::Over25 => Said::because("Thrown away sooner: the air is over 25 °C", usual),
+            Shortened::Over20 => Said::because(
+                "Thrown away sooner: the air is over 20 °C",
+                why(*KEEPS_OVER_20, KEEPS_OVER_20.mark, "wetting"),
+            ),
+            Shortened::Over25 => Said::because(
+                "Thrown away sooner: the air is over 25 °C",
+                why(*KEEPS_OVER_25, KEEPS_OVER_25.mark, "wetting"),
+            ),
             Shortened::LongSoak => Said::because(
                 "Thrown away sooner: it lay in the water for more than two hours",
-                usual,
+                why(*KEEPS_LONG, KEEPS_LONG.mark, "lifting out"),
             ),
         }
     }

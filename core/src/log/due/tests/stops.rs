@@ -46,6 +46,7 @@ fn a_sign_stops_the_day_first_and_the_hay_goes_on() {
         job: JobKey::of(&first.key).unwrap(),
         answer: JobAnswer::Done,
         note: None,
+        not_soaked: None,
     });
     told.add("tick", Told::bramble(), now, &ticked);
     assert_eq!(of_kind(&told.round(now), JobKind::Stop).len(), 1);
@@ -314,6 +315,7 @@ fn a_word_that_has_ended_takes_the_plan_back_until_it_is_renewed() {
         job: JobKey::of(&key).unwrap(),
         answer: JobAnswer::Done,
         note: None,
+        not_soaked: None,
     });
     told.add("tick", Told::bramble(), after, &ticked);
     assert_eq!(told.keys(after, JobKind::VetWordExpires).len(), 1);
