@@ -109,23 +109,27 @@ pub fn lay_out(needs: &DayNeeds<'_>) -> Result<Layout, DayError> {
     let water = in_steps(&visits, &intervals, &water, &most, needs);
     let reach = Reach::of(needs.aways);
     let room = room_at(&visits, needs, step_dry);
+    let wanted = whole(needs.forage.to_kg() / step_dry);
+    // What a visit may get is cut to whole steps, so that not all may have found its place.
+    let placed: i64 = water.iter().sum();
     let of = Shares {
         visits: &room,
         end: None,
-        steps: water.iter().sum(),
+        steps: wanted,
         fast_h: step_dry / rate,
         slow_h: step_dry / needs.rate.slow,
         within_h: needs.eaten_within_h,
         reach: &reach,
     };
     let (longest, holds) = of.judge(&water);
+    let holds = holds && placed == wanted;
     // No wait is longer than a day.
     let better_than = if holds { longest } else { day_hours() + 1.0 };
     let shares = match of.best(better_than) {
         Some(shares) => shares,
-        None if holds || !of.too_much(&water) => water,
+        None if holds || (placed == wanted && !of.too_much(&water)) => water,
         None => {
-            let left = of.steps - of.most_that_hangs();
+            let left = (wanted - of.most_that_hangs()).max(wanted - placed);
             return Err(DayError::CannotHang {
                 left_kg: left as f64 * step_dry,
             });

@@ -2,6 +2,7 @@
 
 pub mod animal;
 pub mod condition;
+pub mod correct;
 pub mod delivery;
 pub mod details;
 pub mod group;
