@@ -17,13 +17,13 @@ test('the tap is frozen: one tap, and the net hangs lighter; then it is soaked a
   await hands.see(sentence(/to start$/));
   // The dry hay's own verdict and the ways out stand where it is decided.
   await hands.see(words(/^Dry, .+ for Bramble\. Give less grass/, notSoaked));
-  await holds('soaks');
+  await holds('soaks-of-the-day');
   hands.touches.reset();
   await hands.tap(button('Frozen', notSoaked));
   await hands.see(words('Not soaked: hang until the scale reads'));
   expect(hands.touches.taps).toBe(1);
   await hands.see(sentence(/1 net not soaked$/));
-  await hands.shot('not-soaked');
+  await holds('not-soaked');
   await hands.open('#/round');
   await hands.see(words(/not soaked, [\d.]+ kg to soak it/));
   expect(JSON.stringify(await records(page, 'job'))).toContain('frozen');
