@@ -80,6 +80,8 @@ pub enum Route {
     Crest(AnimalId),
     /// The look-over.
     LookOver(AnimalId),
+    /// It will not eat.
+    NotEating(AnimalId),
     /// Its plan.
     Plan(AnimalId),
     /// The day of its plan.
@@ -170,6 +172,7 @@ impl Route {
             }
             ["horses", id, "crest"] => Self::Crest(animal(id)?),
             ["horses", id, "look-over"] => Self::LookOver(animal(id)?),
+            ["horses", id, "not-eating"] => Self::NotEating(animal(id)?),
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
             ["horses", id, "day"] => Self::Day(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
@@ -216,6 +219,7 @@ impl Route {
             | Self::Condition(..)
             | Self::Crest(_)
             | Self::LookOver(_)
+            | Self::NotEating(_)
             | Self::Plan(_)
             | Self::Day(_)
             | Self::VetWord(_)
@@ -270,6 +274,7 @@ impl fmt::Display for Route {
             Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.0),
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
             Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
+            Self::NotEating(id) => write!(f, "#/horses/{}/not-eating", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
             Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
@@ -340,7 +345,7 @@ mod tests {
             Route::Sources,
             Route::Settings,
         ]);
-        let of_an_animal = (ids(), 0usize..9, 1u8..8).prop_map(|(id, which, step)| {
+        let of_an_animal = (ids(), 0usize..11, 1u8..8).prop_map(|(id, which, step)| {
             let id = AnimalId(id);
             match which {
                 0 => Route::Horse(id),
@@ -352,6 +357,7 @@ mod tests {
                 6 => Route::Plan(id),
                 7 => Route::Day(id),
                 8 => Route::Ledger(id),
+                9 => Route::NotEating(id),
                 _ => Route::VetWord(id),
             }
         });

@@ -15,7 +15,7 @@ mod entries;
 
 use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
-    conditions, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights,
+    appetites, conditions, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights,
 };
 
 /// A name.
