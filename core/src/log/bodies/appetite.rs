@@ -58,7 +58,6 @@ impl AppetiteV1 {
     /// A reading in the unit of its vital; `None` when nobody took it.
     pub fn vital(&self, vital: Vital) -> Option<f64> {
         match vital {
-            // numeric: tenths
             Vital::Temperature => self.temperature.map(|tenths| tenths.get() as f64 / 10.0),
             Vital::Pulse => self.pulse.map(|beats| beats.get() as f64),
             Vital::Breaths => self.breaths.map(|breaths| breaths.get() as f64),

@@ -2,10 +2,10 @@
 
 use super::{check, check_head, every, tongues};
 use crate::forms::not_eating::Wrong;
-use crate::views::not_eating::{Vet, not_eating};
+use crate::views::not_eating::{NotEating, Vet, not_eating};
 use crate::views::test_yard::{add, animal, at, shelf_of, zone};
 use crate::words::NotEatingWords;
-use tussock_core::animal::{AnimalId, Answer, Handful, State, VetFlag};
+use tussock_core::animal::{Animal, AnimalId, Answer, Handful, State, VetFlag};
 use tussock_core::log::LogError;
 use tussock_core::safety::{EatStep, LastAte, Offered, Vital};
 use tussock_core::units::parse::ParseError;
@@ -89,14 +89,16 @@ fn the_sheet_says_what_is_known_and_what_is_not() {
     moss.state = State::Pregnant;
     moss.health.flags = vec![VetFlag::PainRelief];
     let id = AnimalId("moss".into());
-    let of = |moss| not_eating(&shelf_of(&[add("moss", moss, 0)]), &id, at(1), &zone()).unwrap();
+    let of = |moss: &Animal| {
+        not_eating(&shelf_of(&[add("moss", moss, 0)]), &id, at(1), &zone()).unwrap()
+    };
     let offered = Offered {
         last_seen_eating: None,
         handful: Some(Handful::Refused),
         dull: Answer::Yes,
     };
     let [say, _] = tongues();
-    let lines = |view, readings| {
+    let lines = |view: &NotEating, readings| {
         say.sheet(view, &offered, readings, &zone())
             .into_iter()
             .map(|line| {

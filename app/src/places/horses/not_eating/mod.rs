@@ -1,10 +1,12 @@
 //! An animal that will not eat: a handful is held out, and the call sheet for the vet stands below.
 
+mod sheet;
+
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press,
-    Quiet, QuietRow, Rank, Row, Rows, Sentence, StopBlock,
+    Rank, Row, Rows, Sentence, StopBlock,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
@@ -19,7 +21,7 @@ use tussock_flow::routes::Route;
 use tussock_flow::views::beside::Stop;
 use tussock_flow::views::not_eating::{NotEating as View, dial, needs, not_eating};
 use tussock_flow::words::{
-    AnimalWords, BesideWords, English, HorsesWords, LookOverWords, NotEatingWords,
+    AnimalWords, BesideWords, English, HorsesWords, LookOverWords, NotEatingWords, SafetyWords,
 };
 
 /// The animal and what is said of it so far.
@@ -129,11 +131,19 @@ impl AtIt {
     fn head(self, opening: bool) -> AnyView {
         let words = English::default();
         if let Some(stop) = self.stop.get() {
-            let why = words.stop_why(&stop);
+            // The block is kept low: what stands behind it comes below.
+            let (sentence, why) = match &stop {
+                Stop::Vet(refusal, _) => {
+                    let said = words.refusal(refusal);
+                    (format!("{}.", said.sentence), said.why)
+                }
+                Stop::LookAgain => (words.stop_why(&stop), None),
+            };
             return view! {
                 <StopBlock order=words.stop_order(&stop) rank=Rank::Sentence>
-                    <p>{why}</p>
+                    <p>{sentence}</p>
                 </StopBlock>
+                {why.map(|why| view! { <p>{why}</p> })}
             }
             .into_any();
         }
@@ -276,91 +286,6 @@ impl AtIt {
             />
         }
         .into_any()
-    }
-
-    /// A reading as typed, else as it was saved last.
-    fn reading(self, view: &View, vital: Vital) -> Option<f64> {
-        let typed = self
-            .form
-            .held(form_of::field(vital))
-            .and_then(|text| form_of::reading(vital, &text).ok().flatten());
-        typed.or_else(|| view.reading(vital))
-    }
-
-    fn sheet(self) -> Option<AnyView> {
-        let words = English::default();
-        if self.found.get().vet().is_none() && self.stop.get().is_none() {
-            return None;
-        }
-        let offered = self.offered.get()?;
-        self.view.with(|view| {
-            let view = view.as_ref()?;
-            let readings = Vital::ALL.map(|vital| self.reading(view, vital));
-            let saved = view.last.as_ref().map(|(at, _)| {
-                let said = words.as_saved(*at, view, &DeviceZone);
-                view! { <p class="soft">{said}</p> }
-            });
-            let rows = words
-                .sheet(view, &offered, readings, &DeviceZone)
-                .into_iter()
-                .map(|line| view! { <Row name=line.about second=line.says /> })
-                .collect_view();
-            Some(
-                view! {
-                    <h2>{words.call_sheet()}</h2>
-                    {saved}
-                    <Rows name=words.call_sheet()>{rows}</Rows>
-                }
-                .into_any(),
-            )
-        })
-    }
-
-    /// Where the number is written down while nobody has.
-    fn number(self) -> Option<AnyView> {
-        let words = English::default();
-        let missing = Memo::new(move |_| {
-            self.view.with(|view| {
-                view.as_ref()
-                    .is_some_and(|view| view.vet.telephone.is_none())
-            })
-        });
-        let error = Signal::derive(move || {
-            self.wrong.with(|wrong| {
-                let no = wrong.contains(&Wrong::Telephone);
-                no.then(|| words.not_eating_wrong(&Wrong::Telephone))
-            })
-        });
-        missing.get().then(|| {
-            view! {
-                <Field
-                    label=words.number_label()
-                    hint=words.no_number().to_owned()
-                    value=self.form.text(TELEPHONE)
-                    on_input=self.form.typed(TELEPHONE)
-                    error=error
-                    keyboard=Keyboard::Telephone
-                />
-            }
-            .into_any()
-        })
-    }
-
-    /// What ends a stop that was saved.
-    fn ends(self, animal: &AnimalId) -> Option<AnyView> {
-        let words = English::default();
-        let off = self.view.with(|view| {
-            let appetite = view.as_ref()?.animal.health.appetite;
-            Some(matches!(
-                appetite,
-                tussock_core::animal::Appetite::Off { .. }
-            ))
-        })?;
-        off.then(|| {
-            let look = Route::LookOver(animal.clone()).to_string();
-            view! { <QuietRow><Quiet says=words.ends_with_a_look_over() press=look /></QuietRow> }
-                .into_any()
-        })
     }
 
     /// Writes it. The sheet stays on the screen where the vet is to be rung.
