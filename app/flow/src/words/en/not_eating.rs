@@ -5,10 +5,12 @@ use super::numbers::up_to;
 use crate::forms::not_eating::Wrong;
 use crate::views::not_eating::{NotEating, Vet};
 use crate::words::{
-    AnimalWords, BesideWords, LedgerWords, LogWords, NotEatingWords, Said, SheetLine, UnitWords,
+    AnimalWords, BesideWords, LedgerWords, LogWords, NotEatingWords, Said, SheetLine, SourceWords,
+    UnitWords,
 };
 use tussock_core::animal::{Handful, Kind, Ppid, State};
 use tussock_core::safety::{EatStep, LastAte, Normal, Offered, Vital, VitalStanding};
+use tussock_core::sources::Source;
 use tussock_core::units::{Instant, Zone};
 
 const fn decimals(vital: Vital) -> usize {
@@ -33,10 +35,20 @@ impl English {
         } else {
             "horse or pony"
         };
+        let known = tussock_core::constants()
+            .into_iter()
+            .find(|constant| {
+                normal
+                    .sources
+                    .sources()
+                    .contains(&Source::Constant(constant.id))
+            })
+            .map(|constant| format!(" ({})", self.mark(constant.mark)));
         format!(
-            "A grown {whose} at rest: {} to {}",
+            "A grown {whose} at rest: {} to {}{}",
             up_to(normal.low, decimals(vital)),
-            self.of_a_vital(vital, normal.high)
+            self.of_a_vital(vital, normal.high),
+            known.unwrap_or_default()
         )
     }
 

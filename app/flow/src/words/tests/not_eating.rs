@@ -5,7 +5,7 @@ use crate::forms::not_eating::Wrong;
 use crate::views::not_eating::{NotEating, Vet, not_eating};
 use crate::views::test_yard::{add, animal, at, shelf_of, zone};
 use crate::words::NotEatingWords;
-use tussock_core::animal::{Animal, AnimalId, Answer, Handful, State, VetFlag};
+use tussock_core::animal::{Animal, AnimalId, Answer, Handful, Kind, State, VetFlag};
 use tussock_core::log::LogError;
 use tussock_core::safety::{EatStep, LastAte, Offered, Vital};
 use tussock_core::units::parse::ParseError;
@@ -81,6 +81,30 @@ fn every_step_answer_and_reading_is_worded() {
         check(&say.ring_the_vet(&Vet::default()));
         check(&say.as_saved(at(1), &view, &zone()));
     }
+}
+
+#[test]
+fn a_range_says_whose_it_is_and_how_far_it_is_known() {
+    let [say, _] = tongues();
+    let mut moss = animal("moss");
+    let hint = |moss: &Animal, vital: Vital| {
+        let day = "2026-05-05".parse().unwrap();
+        say.vital_hint(vital, vital.normal(moss, day).as_ref())
+    };
+    assert_eq!(
+        hint(&moss, Vital::Temperature),
+        "May be left out. A grown horse or pony at rest: 37.2 to 38.6 °C (common practice, no source). Above 38.9 °C, ring the vet."
+    );
+    moss.kind = Kind::Mule;
+    assert_eq!(
+        hint(&moss, Vital::Pulse),
+        "May be left out. A grown donkey at rest: 36 to 52 a minute (from memory)."
+    );
+    moss.state = State::Growing;
+    assert_eq!(
+        hint(&moss, Vital::Breaths),
+        "May be left out. Foals differ: ask the vet what is usual."
+    );
 }
 
 #[test]

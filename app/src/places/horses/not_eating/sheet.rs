@@ -9,7 +9,7 @@ use tussock_core::safety::Vital;
 use tussock_flow::forms::not_eating::{self as form_of, TELEPHONE, Wrong};
 use tussock_flow::routes::Route;
 use tussock_flow::views::not_eating::NotEating as View;
-use tussock_flow::words::{English, NotEatingWords};
+use tussock_flow::words::{English, LedgerWords, NotEatingWords};
 
 impl AtIt {
     /// A reading as typed, else as it was saved last.
@@ -37,7 +37,7 @@ impl AtIt {
             let rows = words
                 .sheet(view, &offered, readings, &DeviceZone)
                 .into_iter()
-                .map(|line| view! { <Row name=line.about second=line.says /> })
+                .map(|line| view! { <Row name=line.about value=line.says strong=true /> })
                 .collect_view();
             Some(
                 view! {
@@ -80,17 +80,24 @@ impl AtIt {
         })
     }
 
-    /// What ends a stop that was saved.
+    /// What ends a stop that was saved, and the days one by one.
     pub(super) fn ends(self, animal: &AnimalId) -> Option<AnyView> {
         let words = English::default();
         let off = self.view.with(|view| {
             let appetite = view.as_ref()?.animal.health.appetite;
             Some(matches!(appetite, Appetite::Off { .. }))
         })?;
-        off.then(|| {
-            let look = Route::LookOver(animal.clone()).to_string();
-            view! { <QuietRow><Quiet says=words.ends_with_a_look_over() press=look /></QuietRow> }
-                .into_any()
-        })
+        let look = Route::LookOver(animal.clone()).to_string();
+        let ends = off.then(|| view! { <Quiet says=words.ends_with_a_look_over() press=look /> });
+        let ledger = Route::Ledger(animal.clone()).to_string();
+        Some(
+            view! {
+                <QuietRow>
+                    {ends}
+                    <Quiet says=words.what_was_eaten() press=ledger />
+                </QuietRow>
+            }
+            .into_any(),
+        )
     }
 }
