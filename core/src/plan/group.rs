@@ -10,6 +10,7 @@ use super::error::PlanError;
 use super::input::PlanFor;
 use super::published::{SHARE_LEAST, SHARE_MOST};
 use crate::animal::{AnimalId, Goal, GroupId, RiskLevel};
+use crate::day::places;
 use crate::limits::Ends;
 use crate::sources::Provenance;
 use crate::units::{DryMatter, PartOfBody};
@@ -145,7 +146,7 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, PlanError> {
     Ok(GroupDraft {
         group: of.group.clone(),
         name: of.name.clone(),
-        places: shares.len() + 1,
+        places: places(shares.len()),
         risk: strictest.risk.level,
         strictest: strictest.animal.id.clone(),
         separate: separate(&shares),

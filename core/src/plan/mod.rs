@@ -18,6 +18,7 @@ pub mod published;
 mod work;
 
 pub use build::draft;
+pub(crate) use build::eaten_within_h;
 pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised, WorkLine};
 pub use error::PlanError;
 pub use group::{GroupDraft, GroupFor, MemberShare, Separate, group};

@@ -11,6 +11,7 @@ mod animal;
 pub mod base;
 mod condition;
 mod crest;
+mod day_relaid;
 mod delivery;
 mod feeding;
 mod food;
@@ -38,6 +39,7 @@ mod yard;
 pub use animal::AnimalV1;
 pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
 pub use crest::{CrestPoints, CrestV1};
+pub use day_relaid::DayRelaidV1;
 pub use delivery::{
     BaleTenths, DeliveryV1, HeatV1, HeldV1, LotCountV1, LotGrams, LotWeight, RodV1, StackTenths,
 };
@@ -124,6 +126,7 @@ bodies! {
     Job(JobV1),
     Weather(WeatherV1),
     Plan(PlanV1),
+    DayRelaid(DayRelaidV1),
 }
 
 impl Body {
@@ -155,6 +158,7 @@ impl Body {
             | Self::Feeding(_)
             | Self::VetWord(_)
             | Self::Weather(_)
+            | Self::DayRelaid(_)
             | Self::Unread => None,
         }
     }
