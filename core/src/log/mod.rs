@@ -50,7 +50,9 @@ pub use kind::Kind;
 pub use ledger::{last_weight, ledger_of};
 pub use left::{LeftFound, LeftProblem, left_of};
 pub use merge::{Added, Log, Report, Versions};
-pub use rest_of_day::{RestHanging, RestLaid, RestOfToday, RestVerdict, WhyAnew, rest_of_today};
+pub use rest_of_day::{
+    RestHanging, RestLaid, RestOfToday, RestVerdict, WhyAnew, rest_of_today, said_of_day,
+};
 pub use stamp::{Ahead, DeviceId, Stamp};
 pub use stored::Name;
 pub use subject::Subject;

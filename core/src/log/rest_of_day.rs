@@ -139,7 +139,7 @@ pub fn rest_of_today(
         own: &own,
         day,
         now,
-        said: said(&own, &held.plan, day),
+        said: said_of_day(&own, &held.plan, day).map(|(at, _)| at),
     };
     let nets = of.nets(zone)?;
     let why = of.why(&nets);
@@ -152,15 +152,23 @@ pub fn rest_of_today(
     })
 }
 
-/// When the rest of a day was said last.
-fn said(own: &[&Record], plan: &RecordId, day: LocalDate) -> Option<Instant> {
-    own.iter()
-        .filter(|record| record.kind == Kind::DayRelaid)
-        .filter(|record| {
-            matches!(Body::read(record), Ok(Body::DayRelaid(body)) if body.plan == *plan && body.day == day)
+/// What was said of the rest of a day last, and when; `None` where nobody laid it out anew.
+pub fn said_of_day(
+    records: &[&Record],
+    plan: &RecordId,
+    day: LocalDate,
+) -> Option<(Instant, DayRelaidV1)> {
+    records
+        .iter()
+        .filter(|record| !record.gone && record.kind == Kind::DayRelaid)
+        .filter_map(|record| match Body::read(record) {
+            Ok(Body::DayRelaid(body)) if body.plan == *plan && body.day == day => {
+                Some((record.at, record.stamp, body))
+            }
+            _ => None,
         })
-        .map(|record| record.at)
-        .max()
+        .max_by_key(|(at, stamp, _)| (*at, *stamp))
+        .map(|(at, _, body)| (at, body))
 }
 
 struct Today<'a> {
@@ -201,9 +209,17 @@ impl<'a> Today<'a> {
             let part = self.part(&net.lot, index)?;
             let date = self.day;
             let time = net.visit;
+            let at = zone.to_instant(LocalStamp { date, time }).planned();
+            // What was to hang before there was a plan is no visit of it, and its part of the day is gone.
+            let before = || {
+                (at < self.since()).then(|| Hung {
+                    at,
+                    dry: DryMatter::kg(net.hay.to_kg() * part),
+                })
+            };
             found.push(NetToday {
-                hung: self.hung(&key, net, part, zone),
-                at: zone.to_instant(LocalStamp { date, time }).planned(),
+                hung: self.hung(&key, net, part, zone).or_else(before),
+                at,
                 planned: net,
                 stands: stands.get(index).map_or(net.hay, |net| net.hay),
                 part,
@@ -211,6 +227,16 @@ impl<'a> Today<'a> {
             });
         }
         Some(found)
+    }
+
+    /// Since when it has had a plan for today.
+    fn since(&self) -> Instant {
+        let plans = self.due.plans.iter();
+        plans
+            .filter(|plan| plan.subject == self.plan.subject && plan.from <= self.day)
+            .map(|plan| plan.issued)
+            .min()
+            .unwrap_or(self.plan.issued)
     }
 
     fn visits(&self) -> Vec<LocalTime> {
@@ -340,30 +366,6 @@ impl<'a> Today<'a> {
         }
         found.sort_by_key(|why| why.visit());
         found
-    }
-
-    fn verdict(&self, nets: &[NetToday<'_>], zone: &impl Zone) -> RestVerdict {
-        let real = self.held.real.as_ref();
-        let loose = self.hung_beside(zone);
-        if real.is_some_and(|real| real.not_known_from.is_some()) || loose.is_none() {
-            return RestVerdict::NotKnown;
-        }
-        self.laid(nets, loose.unwrap_or(DryMatter::ZERO), zone)
-            .map_or(RestVerdict::NoVisitLeft, RestVerdict::Laid)
-    }
-
-    /// What was hung today and answers no job of today's plan; `None` when nobody knows how much that is.
-    fn hung_beside(&self, zone: &impl Zone) -> Option<DryMatter> {
-        let mut sum = DryMatter::ZERO;
-        for record in self.own {
-            let Ok(Body::NetHung(body)) = Body::read(record) else {
-                continue;
-            };
-            if body.job.is_none() && zone.to_local(record.at).date == self.day {
-                sum = sum + self.hay(&body)?.dry(self.held.dry);
-            }
-        }
-        Some(sum)
     }
 }
 

@@ -1,20 +1,39 @@
 //! What is left of the day's amount, over the visits that are left, as hay of their nets.
 
-use super::{NetToday, RestHanging, RestLaid, Today};
+use super::{NetToday, RestHanging, RestLaid, RestVerdict, Today};
 use crate::day::published::SCALE_STEP;
 use crate::day::{DayNeeds, Rest, gap_verdict, lay_out_rest};
 use crate::log::bodies::base::FeedGrams;
-use crate::log::bodies::{DayRelaidV1, NetShareV1};
+use crate::log::bodies::{Body, DayRelaidV1, NetShareV1};
 use crate::log::error::LogError;
 use crate::units::{AsFed, DryMatter, LocalTime, Zone};
 
 impl Today<'_> {
-    pub(super) fn laid(
-        &self,
-        nets: &[NetToday<'_>],
-        beside: DryMatter,
-        zone: &impl Zone,
-    ) -> Option<RestLaid> {
+    pub(super) fn verdict(&self, nets: &[NetToday<'_>], zone: &impl Zone) -> RestVerdict {
+        let real = self.held.real.as_ref();
+        let loose = self.hung_beside(zone);
+        if real.is_some_and(|real| real.not_known_from.is_some()) || loose.is_none() {
+            return RestVerdict::NotKnown;
+        }
+        self.laid(nets, loose.unwrap_or(DryMatter::ZERO), zone)
+            .map_or(RestVerdict::NoVisitLeft, RestVerdict::Laid)
+    }
+
+    /// What was hung today and answers no job of today's plan; `None` when nobody knows how much that is.
+    fn hung_beside(&self, zone: &impl Zone) -> Option<DryMatter> {
+        let mut sum = DryMatter::ZERO;
+        for record in self.own {
+            let Ok(Body::NetHung(body)) = Body::read(record) else {
+                continue;
+            };
+            if body.job.is_none() && zone.to_local(record.at).date == self.day {
+                sum = sum + self.hay(&body)?.dry(self.held.dry);
+            }
+        }
+        Some(sum)
+    }
+
+    fn laid(&self, nets: &[NetToday<'_>], beside: DryMatter, zone: &impl Zone) -> Option<RestLaid> {
         let now = minute_of(zone.to_local(self.now).time)?;
         let soaks = nets.iter().any(|net| net.planned.soaked);
         let open: Vec<LocalTime> = nets
