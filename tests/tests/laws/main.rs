@@ -13,6 +13,7 @@ mod money;
 mod nets;
 mod parsing;
 mod quantities;
+mod rest;
 mod seed;
 mod showing;
 mod throw_away;

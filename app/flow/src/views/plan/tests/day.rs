@@ -249,14 +249,19 @@ fn a_net_of_unknown_weight_is_said_and_never_alarmed() {
 #[test]
 fn the_days_mends_are_those_of_the_plans_own_screen() {
     // One that is soaked for, and one that may eat straw: each as on the screen of its plan.
-    let yards = [
-        small_pony(),
-        started(Sort::Horse, "185", Ribs::FeltWithPressure, Ever::No),
-    ];
+    let mut yards = vec![small_pony()];
+    for sort in [Sort::SmallPony, Sort::Pony, Sort::Horse] {
+        for ribs in RIBS {
+            let girth = if sort == Sort::Horse { "185" } else { "140" };
+            yards.push(started(sort, girth, *ribs, Ever::No));
+        }
+    }
     let mut straw = false;
     for shelf in yards {
         let view = seen(&shelf, NOW);
-        let act = view.use_it(&RecordId("plan".into())).unwrap().unwrap();
+        let Some(Ok(act)) = view.use_it(&RecordId("plan".into())) else {
+            continue;
+        };
         let draft = allowed(&view).planned().clone();
         let day = day_of(&does(&shelf, &act, NOW), &id(), NOW, &Utc).unwrap();
         let kinds = |mends: &[tussock_core::day::Mend]| {
