@@ -172,7 +172,7 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                 let name = self.name(entry.record.subject.id())?;
                 let mut plan = issued(body, subject, name, entry.record.at);
                 plan.anew = self.anew(&entry.record.id);
-                Some(Held { plan, body })
+                Some(Held { body, plan })
             })
             .collect();
         let with_plan: Vec<(Instant, Vec<AnimalId>)> = self

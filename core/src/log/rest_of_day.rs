@@ -251,10 +251,8 @@ impl<'a> Today<'a> {
     /// what it stands for.
     fn part(&self, lot: &LotId, index: usize) -> Option<f64> {
         let of = |lot: &LotId| {
-            let amounts = self.held.body.amounts.iter();
-            let amount = amounts
-                .filter(|amount| amount.lot.as_ref() == Some(lot))
-                .next()?;
+            let mut amounts = self.held.body.amounts.iter();
+            let amount = amounts.find(|amount| amount.lot.as_ref() == Some(lot))?;
             let part = amount.dry_matter_g.as_fed() / amount.as_fed_g.as_fed();
             part.is_finite().then_some(part)
         };

@@ -52,9 +52,9 @@ test('a net that is not soaked yet is not ticked: it opens the soaks', async ({ 
   await haveAPlan(hands);
   await sleepFor(page, 75);
   await hands.open('#/round');
-  const jobs = thing('list', 'Jobs');
-  await hands.see(words(/to be soaked first/, jobs));
+  const net = link(/07:00.*Hang net 1.*to be soaked first/);
+  await hands.see(net);
   expect(await hands.count(button(/^Done: hang net 1, .*to be soaked first/))).toBe(0);
-  await hands.tap(link(/Hang net 1.*to be soaked first/));
+  await hands.tap(net);
   await hands.see(thing('region', /^Not soaked today: Bramble, for 07:00$/));
 });

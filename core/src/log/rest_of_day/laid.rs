@@ -2,7 +2,7 @@
 
 use super::{NetToday, RestHanging, RestLaid, RestVerdict, Today};
 use crate::day::published::SCALE_STEP;
-use crate::day::{DayNeeds, Rest, gap_verdict, lay_out_rest};
+use crate::day::{DayNeeds, Hanging, Rest, gap_verdict, lay_out_rest};
 use crate::log::bodies::base::FeedGrams;
 use crate::log::bodies::{Body, DayRelaidV1, NetShareV1};
 use crate::log::error::LogError;
@@ -82,63 +82,8 @@ impl Today<'_> {
             },
         )
         .ok()?;
-        // Each visit's dry matter as hay of its own nets.
-        let mut hay: Vec<AsFed> = nets
-            .iter()
-            .map(|net| {
-                if net.hung.is_some() {
-                    net.stands
-                } else {
-                    AsFed::ZERO
-                }
-            })
-            .collect();
-        let mut added: Vec<NetShareV1> = Vec::new();
-        for hanging in &rest.hangings {
-            let here: Vec<(usize, &NetToday<'_>)> = nets
-                .iter()
-                .enumerate()
-                .filter(|(_, net)| open.contains(&net.planned.visit) && net.hung.is_none())
-                .filter(|(_, net)| hangs_at(net.planned.visit) == hanging.visit)
-                .collect();
-            if here.is_empty() {
-                added.extend(self.added(hanging.visit, hanging.dry, nets));
-                continue;
-            }
-            let all: f64 = here.iter().map(|(_, net)| weight(net)).sum();
-            let parts: Vec<f64> = here.iter().map(|(_, net)| net.part).collect();
-            let shares: Vec<f64> = here
-                .iter()
-                .map(|(_, net)| hanging.dry.to_kg() * weight(net) / all / net.part)
-                .collect();
-            for ((index, _), more) in here.iter().zip(in_steps(&shares, &parts, hanging.dry)) {
-                if let Some(hay) = hay.get_mut(*index) {
-                    *hay = more;
-                }
-            }
-        }
-        let body = self.body(nets, &hay, added).ok()?;
-        let mut hangings: Vec<RestHanging> = Vec::new();
-        for visit in &left {
-            let as_fed = body
-                .nets
-                .iter()
-                .zip(
-                    nets.iter()
-                        .map(|net| net.hung.is_some())
-                        .chain(std::iter::repeat(false)),
-                )
-                .filter(|(net, hung)| net.visit == *visit && !hung)
-                .map(|(net, _)| net.as_fed_g.as_fed())
-                .sum();
-            if AsFed::ZERO < as_fed {
-                hangings.push(RestHanging {
-                    visit: *visit,
-                    now: *visit <= now,
-                    as_fed,
-                });
-            }
-        }
+        let body = self.as_hay(nets, &open, &rest.hangings, now)?;
+        let hangings = left_of(&body, nets, &left, now);
         let as_it_stands =
             self.plan
                 .nets_on(self.day)
@@ -159,18 +104,49 @@ impl Today<'_> {
         })
     }
 
-    /// A net at a visit at which the plan hangs nothing: of the lot of the plan's first.
-    fn added(&self, visit: LocalTime, dry: DryMatter, nets: &[NetToday<'_>]) -> Option<NetShareV1> {
-        let like = nets.first()?;
-        let hay = in_steps(&[dry.to_kg() / like.part], &[like.part], dry);
-        let as_fed_g = FeedGrams::of(hay.first().copied()?).ok()?;
-        Some(NetShareV1 {
-            visit,
-            lot: like.planned.lot.clone(),
-            as_fed_g,
-            soaked: false,
-            net: None,
-        })
+    /// What hangs at each visit that is left as hay of its own nets, with the nets that hang already.
+    fn as_hay(
+        &self,
+        nets: &[NetToday<'_>],
+        open: &[LocalTime],
+        hangings: &[Hanging],
+        now: LocalTime,
+    ) -> Option<DayRelaidV1> {
+        let mut hay: Vec<AsFed> = nets
+            .iter()
+            .map(|net| {
+                if net.hung.is_some() {
+                    net.stands
+                } else {
+                    AsFed::ZERO
+                }
+            })
+            .collect();
+        let mut added: Vec<NetShareV1> = Vec::new();
+        for hanging in hangings {
+            let here: Vec<(usize, &NetToday<'_>)> = nets
+                .iter()
+                .enumerate()
+                .filter(|(_, net)| open.contains(&net.planned.visit) && net.hung.is_none())
+                .filter(|(_, net)| net.planned.visit.max(now) == hanging.visit)
+                .collect();
+            if here.is_empty() {
+                added.extend(added_net(hanging.visit, hanging.dry, nets));
+                continue;
+            }
+            let all: f64 = here.iter().map(|(_, net)| weight(net)).sum();
+            let parts: Vec<f64> = here.iter().map(|(_, net)| net.part).collect();
+            let shares: Vec<f64> = here
+                .iter()
+                .map(|(_, net)| hanging.dry.to_kg() * weight(net) / all / net.part)
+                .collect();
+            for ((index, _), more) in here.iter().zip(in_steps(&shares, &parts, hanging.dry)) {
+                if let Some(hay) = hay.get_mut(*index) {
+                    *hay = more;
+                }
+            }
+        }
+        self.body(nets, &hay, added).ok()
     }
 
     fn body(
@@ -202,6 +178,51 @@ impl Today<'_> {
             nets: all,
         })
     }
+}
+
+/// A net at a visit at which the plan hangs nothing: of the lot of the plan's first.
+fn added_net(visit: LocalTime, dry: DryMatter, nets: &[NetToday<'_>]) -> Option<NetShareV1> {
+    let like = nets.first()?;
+    let hay = in_steps(&[dry.to_kg() / like.part], &[like.part], dry);
+    let as_fed_g = FeedGrams::of(hay.first().copied()?).ok()?;
+    Some(NetShareV1 {
+        visit,
+        lot: like.planned.lot.clone(),
+        as_fed_g,
+        soaked: false,
+        net: None,
+    })
+}
+
+/// What hangs from now on of a day, visit by visit.
+fn left_of(
+    body: &DayRelaidV1,
+    nets: &[NetToday<'_>],
+    left: &[LocalTime],
+    now: LocalTime,
+) -> Vec<RestHanging> {
+    let mut hangings: Vec<RestHanging> = Vec::new();
+    for visit in left {
+        let as_fed = body
+            .nets
+            .iter()
+            .zip(
+                nets.iter()
+                    .map(|net| net.hung.is_some())
+                    .chain(std::iter::repeat(false)),
+            )
+            .filter(|(net, hung)| net.visit == *visit && !hung)
+            .map(|(net, _)| net.as_fed_g.as_fed())
+            .sum();
+        if AsFed::ZERO < as_fed {
+            hangings.push(RestHanging {
+                visit: *visit,
+                now: *visit <= now,
+                as_fed,
+            });
+        }
+    }
+    hangings
 }
 
 /// How the nets of a visit share: as the plan has them.
