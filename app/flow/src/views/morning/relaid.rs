@@ -82,7 +82,11 @@ fn a_filled_net_says_what_to_take_out_or_put_in_and_keeps_its_filling() {
     yard_of.add(now, "relaid", about, Body::DayRelaid(body));
     let day = yard_of.nets(now);
     assert_eq!(day.nets.len(), 2);
-    let mending: Vec<Option<Mending>> = day.nets.iter().map(|net| net.mending()).collect();
+    let mending: Vec<Option<Mending>> = day
+        .nets
+        .iter()
+        .map(super::super::nets::DayNet::mending)
+        .collect();
     assert!(
         matches!(mending[..], [Some(Mending::PutIn(more)), Some(Mending::TakeOut(out))]
         if (kg(more) - 1.4).abs() < 1e-9 && (kg(out) - 0.6).abs() < 1e-9)
