@@ -1,7 +1,7 @@
 /** WebKit, driven over WebDriver in a window that nobody sees. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 import { Builder, Capabilities, WebElement } from 'selenium-webdriver';
+import { freePort } from '../host/port.ts';
 import { phoneSize } from '../house/phone.ts';
 import { miniBrowser, webkitDriver, xvfb } from '../house/settings.ts';
 import type { Driver } from './driven.ts';
@@ -9,20 +9,6 @@ import type { Engine } from './engine.ts';
 
 /** How long the driver may take to answer, in milliseconds. */
 const PATIENCE = 15_000;
-
-async function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => {
-        if (address !== null && typeof address === 'object') resolve(address.port);
-        else reject(new Error('the system named no port'));
-      });
-    });
-  });
-}
 
 /** A display of its own, and its name: the server says it on the third channel once it is there. */
 async function display(): Promise<{ server: ChildProcess; name: string }> {

@@ -87,7 +87,7 @@ export class PlaywrightHands implements Hands {
     const one = this.find(what);
     if (what.role !== 'radio' && what.role !== 'checkbox') return one;
     await expect(one, `${nameOf(what)} is there`).toBeAttached();
-    const label = this.grip.page.locator('label').filter({ has: one });
+    const label = one.locator('xpath=ancestor::label');
     return (await label.count()) === 1 ? label : one;
   }
 

@@ -5,8 +5,8 @@
  * on the same port, so that a page that is open meets it again under the same origin.
  */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 import { dist, repository, xtask } from '../house/settings.ts';
+import { freePort } from './port.ts';
 
 /** Milliseconds that a server may take to begin or to end. */
 const PATIENCE = 15_000;
@@ -15,20 +15,6 @@ const running = new Set<ChildProcess>();
 process.on('exit', () => {
   for (const child of running) child.kill('SIGKILL');
 });
-
-async function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => {
-        if (address !== null && typeof address === 'object') resolve(address.port);
-        else reject(new Error('the system named no port'));
-      });
-    });
-  });
-}
 
 /** One server on one port. */
 export class Host {

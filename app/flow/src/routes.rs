@@ -2,6 +2,9 @@
 //!
 //! [`Route::parse`] and `Display` are inverse. An address that is not understood opens the round, never an error.
 
+#[cfg(test)]
+mod tests;
+
 use std::fmt;
 use tussock_core::animal::{AnimalId, GroupId, LotId, NetId, TubId};
 
@@ -80,6 +83,8 @@ pub enum Route {
     Crest(AnimalId),
     /// The look-over.
     LookOver(AnimalId),
+    /// It will not eat.
+    NotEating(AnimalId),
     /// Its plan.
     Plan(AnimalId),
     /// The day of its plan.
@@ -170,6 +175,7 @@ impl Route {
             }
             ["horses", id, "crest"] => Self::Crest(animal(id)?),
             ["horses", id, "look-over"] => Self::LookOver(animal(id)?),
+            ["horses", id, "not-eating"] => Self::NotEating(animal(id)?),
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
             ["horses", id, "day"] => Self::Day(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
@@ -216,6 +222,7 @@ impl Route {
             | Self::Condition(..)
             | Self::Crest(_)
             | Self::LookOver(_)
+            | Self::NotEating(_)
             | Self::Plan(_)
             | Self::Day(_)
             | Self::VetWord(_)
@@ -270,6 +277,7 @@ impl fmt::Display for Route {
             Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.0),
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
             Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
+            Self::NotEating(id) => write!(f, "#/horses/{}/not-eating", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
             Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
@@ -302,98 +310,6 @@ impl fmt::Display for Route {
             Self::Copies => f.write_str("#/desk/copies"),
             Self::Sources => f.write_str("#/desk/sources"),
             Self::Settings => f.write_str("#/desk/settings"),
-        }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use proptest::prelude::*;
-
-    fn ids() -> impl Strategy<Value = String> {
-        "[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}"
-    }
-
-    fn routes() -> impl Strategy<Value = Route> {
-        let plain = prop::sample::select(vec![
-            Route::Home,
-            Route::Start,
-            Route::Example,
-            Route::Round,
-            Route::Horses,
-            Route::NewHorse,
-            Route::NewGroup,
-            Route::Shed,
-            Route::Visits,
-            Route::NewHay,
-            Route::NewTub,
-            Route::WeighNets,
-            Route::YardNets,
-            Route::NewNet,
-            Route::Compare,
-            Route::Reminders,
-            Route::Soaks,
-            Route::AddTub,
-            Route::Desk,
-            Route::Copies,
-            Route::Sources,
-            Route::Settings,
-        ]);
-        let of_an_animal = (ids(), 0usize..9, 1u8..8).prop_map(|(id, which, step)| {
-            let id = AnimalId(id);
-            match which {
-                0 => Route::Horse(id),
-                1 => Route::Details(id),
-                2 => Route::Weigh(id),
-                3 => Route::Condition(id, Step::new(step).unwrap()),
-                4 => Route::Crest(id),
-                5 => Route::LookOver(id),
-                6 => Route::Plan(id),
-                7 => Route::Day(id),
-                8 => Route::Ledger(id),
-                _ => Route::VetWord(id),
-            }
-        });
-        let others = (ids(), 0usize..12).prop_map(|(id, which)| match which {
-            0 => Route::Group(GroupId(id)),
-            1 => Route::Hay(LotId(id)),
-            2 => Route::Nets(AnimalId(id)),
-            3 => Route::Hanging(AnimalId(id)),
-            4 => Route::Net(NetId(id)),
-            5 => Route::CountHay(LotId(id)),
-            6 => Route::Tonight(LotId(id)),
-            7 => Route::Remind(TubId(id)),
-            8 => Route::WorthOfTest(LotId(id)),
-            9 => Route::GroupLedger(GroupId(id)),
-            10 => Route::TubForm(TubId(id)),
-            _ => Route::Tub(TubId(id)),
-        });
-        prop_oneof![plain, of_an_animal, others]
-    }
-
-    proptest! {
-        #[test]
-        fn an_address_reads_back_as_itself(route in routes()) {
-            prop_assert_eq!(Route::parse(&route.to_string()), Some(route));
-        }
-
-        #[test]
-        fn no_text_breaks_the_reader(text in ".*") {
-            let _ = Route::parse(&text);
-        }
-    }
-
-    #[test]
-    fn what_is_not_an_address_is_none() {
-        for text in [
-            "#/nowhere",
-            "#/horses/a/b/c",
-            "#/horses/a/condition/9",
-            "#/shed/hay/",
-            "#/horses/../x",
-        ] {
-            assert_eq!(Route::parse(text), None, "{text}");
         }
     }
 }

@@ -110,6 +110,7 @@ fn draw(route: Route) -> AnyView {
         Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
         Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
         Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
+        Route::NotEating(animal) => view! { <horses::NotEating animal /> }.into_any(),
         Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
         Route::Group(group) => view! { <horses::Group group /> }.into_any(),
         Route::Day(animal) => view! { <plan::Day animal /> }.into_any(),

@@ -99,12 +99,13 @@ pub fn lay_out(needs: &DayNeeds<'_>) -> Result<Layout, DayError> {
     let intervals = intervals(&visits);
     let most: Vec<f64> = intervals.iter().map(|_| most_at_a_visit(needs)).collect();
     let room: f64 = most.iter().sum();
-    if room < needs.forage.to_kg() {
+    let step_dry = step_dry(needs);
+    // numeric: a billionth of a step is the arithmetic's, not a net's
+    if room + step_dry * 1e-9 < needs.forage.to_kg() {
         return Err(DayError::CannotHang {
             left_kg: needs.forage.to_kg() - room,
         });
     }
-    let step_dry = step_dry(needs);
     let water = fill(&intervals, &most, rate, needs.forage.to_kg());
     let water = in_steps(&visits, &intervals, &water, &most, needs);
     let reach = Reach::of(needs.aways);

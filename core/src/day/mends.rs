@@ -2,7 +2,7 @@
 
 use super::gaps::{day_hours, hour_of, intervals};
 use super::layout::{DayNeeds, lay_out};
-use super::published::{DOUBLE_NET, STRAW_LONGER};
+use super::published::{DOUBLE_NET, STRAW_LONGER, VISIT_HOURS};
 use super::rate::EatingRate;
 use crate::sources::Published;
 use crate::units::LocalTime;
@@ -75,22 +75,25 @@ pub fn mends(needs: &DayNeeds<'_>, now_h: f64) -> Vec<Mend> {
         };
         found.extend(laid(&mixed).map(|longest_h| Mend::Straw { part, longest_h }));
     }
-    if let Some(at) = middle_of_the_longest(needs.visits) {
-        let visits: Vec<LocalTime> = needs.visits.iter().copied().chain([at]).collect();
-        let more = DayNeeds {
-            visits: &visits,
-            ..needs.clone()
+    if let Some(middle) = middle_of_the_longest(needs.visits) {
+        let with = |at: LocalTime| {
+            let visits: Vec<LocalTime> = needs.visits.iter().copied().chain([at]).collect();
+            let more = DayNeeds {
+                visits: &visits,
+                ..needs.clone()
+            };
+            laid(&more).map(|longest_h| (at, longest_h))
         };
-        if let Ok(day) = lay_out(&more) {
-            found.push(Mend::OneMoreVisit {
-                at,
-                longest_h: day.longest_h,
-            });
-            found.push(Mend::TimeRelease {
-                at,
-                longest_h: day.longest_h,
-            });
-        }
+        // Nobody is asked to get up for it: a visit that would help most at night is made at the better end of the night.
+        let [first, last] = *VISIT_HOURS;
+        let awake = if (first..=last).contains(&middle) {
+            with(middle)
+        } else {
+            let shorter = |a: &(LocalTime, f64), b: &(LocalTime, f64)| a.1.total_cmp(&b.1);
+            [last, first].into_iter().filter_map(with).min_by(shorter)
+        };
+        found.extend(awake.map(|(at, longest_h)| Mend::OneMoreVisit { at, longest_h }));
+        found.extend(with(middle).map(|(at, longest_h)| Mend::TimeRelease { at, longest_h }));
     }
     // numeric: a second of a wait helps nobody
     found.retain(|mend| mend.longest_h() < now_h - 3e-4);

@@ -1,7 +1,7 @@
 //! Eating rates, gaps and what mends them.
 
 use crate::sources::{Mark, Published, Work, list_constants};
-use crate::units::{Bounds, Length};
+use crate::units::{Bounds, Length, LocalTime};
 
 const fn glunk(
     id: &'static str,
@@ -248,6 +248,22 @@ pub const NIGHT_TO: Published<u32> = Published {
     mark: Mark::Ours,
 };
 
+/// The earliest and the latest visit that is proposed.
+pub const VISIT_HOURS: Published<[LocalTime; 2]> = Published {
+    id: "day.visit_hours",
+    value: match (
+        LocalTime::from_hms_opt(6, 0, 0),
+        LocalTime::from_hms_opt(22, 0, 0),
+    ) {
+        (Some(first), Some(last)) => [first, last],
+        _ => [LocalTime::MIN; 2],
+    },
+    unit: "local time",
+    work: Work::Tussock,
+    place: "nobody is asked to get up at night",
+    mark: Mark::Ours,
+};
+
 /// What a day's dry matter may be, in kilograms.
 pub const DAY_DRY_MATTER: Published<Bounds> = Published {
     id: "day.day_dry_matter",
@@ -353,6 +369,7 @@ list_constants![
     NET_OWN_WEIGHT,
     NIGHT_FROM,
     NIGHT_TO,
+    VISIT_HOURS,
     DAY_DRY_MATTER,
     MEASURED_RATE,
     WATCHED_MOST,

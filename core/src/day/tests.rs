@@ -117,6 +117,25 @@ fn mends_come_cheapest_first_and_each_helps() {
 }
 
 #[test]
+fn nobody_is_asked_to_get_up_for_one_more_visit() {
+    let rate = rate(BodyMass::kg(300.0), NetKind::SmallHoles);
+    let visits = [at(7, 0), at(18, 0)];
+    let needs = needs(&visits, 4.5, &rate);
+    let found = mends(&needs, lay_out(&needs).unwrap().longest_h);
+    let visit = found.iter().find_map(|mend| match mend {
+        Mend::OneMoreVisit { at, .. } => Some(*at),
+        _ => None,
+    });
+    let feeder = found.iter().find_map(|mend| match mend {
+        Mend::TimeRelease { at, .. } => Some(*at),
+        _ => None,
+    });
+    assert_eq!(visit, Some(at(22, 0)));
+    // A feeder opens in the middle of the night.
+    assert_eq!(feeder, Some(at(0, 30)));
+}
+
+#[test]
 fn a_day_without_visits_or_without_hay_is_refused() {
     let rate = fixed_rate(1.0);
     assert_eq!(lay_out(&needs(&[], 5.0, &rate)), Err(DayError::NoVisits));

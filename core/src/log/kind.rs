@@ -78,6 +78,8 @@ kinds! {
     Crest = "crest", 1;
     /// A look over for signs of laminitis.
     LookOver = "look_over", 1;
+    /// A handful held out to an animal that left its forage.
+    Appetite = "appetite", 1;
     /// The vet's word.
     VetWord = "vet_word", 1;
     /// Nets filled.

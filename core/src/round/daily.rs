@@ -5,6 +5,7 @@ use super::input::{DryVisit, IssuedPlan, OpenSoak, PlannedNet, RoundFor};
 use super::job::{Job, Visit, Waits};
 use super::key::{JobKind, Key, Slot, Subject};
 use super::published::MORNING;
+use super::slots::slots;
 use super::state::{Window, at, plus};
 use super::stopped::waits;
 use crate::day::unsoaked;
@@ -177,7 +178,7 @@ impl<Z: Zone> DayOf<'_, Z> {
             }
             jobs.extend(start);
         }
-        self.feeds(&visits, &mut jobs);
+        self.feeds(&mut jobs);
         jobs
     }
 
@@ -261,36 +262,16 @@ impl<Z: Zone> DayOf<'_, Z> {
         planned
     }
 
-    /// The feeds of bought feed, spread from the first visit to the last. Where there are more feeds than visits, a visit
-    /// has two, to be given apart.
-    fn feeds(&self, visits: &[LocalTime], jobs: &mut Vec<Planned>) {
-        let mut given: BTreeMap<usize, u32> = BTreeMap::new();
-        for feed in &self.plan.feeds {
-            // No animal is fed from a bucket more often.
-            let feeds = feed.feeds.unwrap_or(1).clamp(1, 10);
-            for index in 0..feeds {
-                let place = spread(index as usize, feeds as usize, visits.len());
-                let Some(time) = visits.get(place) else {
-                    continue;
-                };
-                let nth = given.entry(place).or_default();
-                *nth += 1;
-                let visit = u32::try_from(place).unwrap_or(u32::MAX).saturating_add(1);
-                let slot = Slot { visit, nth: *nth };
-                let mut planned = self.job(JobKind::FeedBalancer, slot, *time);
-                planned.job.amount = Some(feed.a_day * (1.0 / f64::from(feeds)));
-                planned.job.food.clone_from(&feed.food);
+    /// The feeds of bought feed.
+    fn feeds(&self, jobs: &mut Vec<Planned>) {
+        for place in slots(self.plan) {
+            if place.kind == JobKind::FeedBalancer {
+                let mut planned = self.job(place.kind, place.slot, place.time);
+                planned.job.amount = Some(place.amount);
+                planned.job.food = place.food;
                 jobs.push(planned);
             }
         }
-    }
-}
-
-/// At which of `visits` visits feed `index` of `feeds` is given: the first at the first, the last at the last.
-pub(super) fn spread(index: usize, feeds: usize, visits: usize) -> usize {
-    match feeds.saturating_sub(1) {
-        0 => 0,
-        gaps => (index * visits.saturating_sub(1) + gaps / 2) / gaps,
     }
 }
 

@@ -1,9 +1,9 @@
 //! The jobs due, derived from accepted plans, open tubs and nets, answered keys and now.
 //!
 //! [`round`] takes a [`RoundFor`] and gives a [`Round`]: the [`Job`]s of today, what is overdue, and what comes until
-//! tomorrow's first visit, late first and then by time; a [`Summary`] of them; what was done today; and, when nobody
-//! answered for more than a day, one card [`DaysAway`] in place of a pile. Jobs are never stored and nothing is counted
-//! down: the same plans, soaks, answers and now always give the same round.
+//! tomorrow's first visit, hay past its time first, then late, then by time; a [`Summary`] of them; what was done today;
+//! and, when nobody answered for more than a day, one card [`DaysAway`] in place of a pile. Jobs are never stored and
+//! nothing is counted down: the same plans, soaks, answers and now always give the same round.
 //!
 //! A job has a [`Key`] of what was planned (kind, subject, local day, [`Slot`]) or of a soak (step, soak), never of a
 //! computed time. The entry that does the job carries it, so a tick elsewhere silences it, and a day that is laid out

@@ -1,6 +1,6 @@
 //! What a plan asks of a day, place by place: the same places that its jobs have.
 
-use super::daily::{spread, visits};
+use super::daily::visits;
 use super::input::IssuedPlan;
 use super::key::{JobKind, Slot};
 use crate::animal::{FoodId, LotId};
@@ -42,6 +42,7 @@ pub fn slots(plan: &IssuedPlan) -> Vec<PlanSlot> {
             soaked: net.soaked,
         }));
     }
+    // From the first visit to the last. Where there are more feeds than visits, a visit has two, to be given apart.
     let mut given: BTreeMap<usize, u32> = BTreeMap::new();
     for feed in &plan.feeds {
         // No animal is fed from a bucket more often.
@@ -66,4 +67,12 @@ pub fn slots(plan: &IssuedPlan) -> Vec<PlanSlot> {
         }
     }
     found
+}
+
+/// At which of `visits` visits feed `index` of `feeds` is given: the first at the first, the last at the last.
+fn spread(index: usize, feeds: usize, visits: usize) -> usize {
+    match feeds.saturating_sub(1) {
+        0 => 0,
+        gaps => (index * visits.saturating_sub(1) + gaps / 2) / gaps,
+    }
 }

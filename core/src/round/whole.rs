@@ -5,6 +5,7 @@ use super::away::days_away;
 use super::daily::{Plans, planned};
 use super::input::{Answered, OpenSoak, RoundFor};
 use super::job::{Job, JobState, Round};
+use super::key::JobKind;
 use super::{stopped, tubs, watch};
 use crate::safety::VetUrgency;
 use crate::units::{Instant, Zone};
@@ -51,11 +52,20 @@ fn soaks(listed: &[OpenSoak]) -> Vec<&OpenSoak> {
     listed.iter().filter(|soak| seen.insert(&soak.id)).collect()
 }
 
-/// What stops an animal first, the most urgent first; then late, then by time.
-fn order(job: &Job) -> (Reverse<Option<VetUrgency>>, bool, Instant, &super::Key) {
+/// What stops an animal first, the most urgent first; then hay past its time, then late, then by time.
+fn order(
+    job: &Job,
+) -> (
+    Reverse<Option<VetUrgency>>,
+    bool,
+    bool,
+    Instant,
+    &super::Key,
+) {
     let urgency = job.stops.first().map(|(_, urgency)| *urgency);
+    let spoilt = job.kind == JobKind::ThrowAway && job.state != JobState::Later;
     let late = matches!(job.state, JobState::Late { .. });
-    (Reverse(urgency), !late, job.due, &job.key)
+    (Reverse(urgency), !spoilt, !late, job.due, &job.key)
 }
 
 /// What was answered today, each key once.

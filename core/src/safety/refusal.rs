@@ -114,7 +114,7 @@ impl Refusal {
         self.vet_for(&draft.animal)
     }
 
-    fn vet_for(&self, animal: &Animal) -> Option<VetUrgency> {
+    pub(super) fn vet_for(&self, animal: &Animal) -> Option<VetUrgency> {
         match self {
             Self::GotAtGrain | Self::EscapedOntoGrass => Some(VetUrgency::Now),
             Self::OffFeed {
@@ -193,6 +193,30 @@ impl StopsFor<'_> {
     }
 }
 
+/// What an appetite alone says against feeding on as before (practice rule 14).
+pub(super) fn left_its_forage(appetite: Appetite, now: Instant) -> Option<Refusal> {
+    let Appetite::Off {
+        last_seen_eating,
+        handful,
+        dull,
+    } = appetite
+    else {
+        return None;
+    };
+    if handful == Handful::Eaten && dull != Answer::Yes {
+        return Some(Refusal::AteWhenOffered);
+    }
+    let past_the_latest = match last_seen_eating {
+        Some(at) => Span::hours(*OFF_FEED_HOURS) <= now.since(at),
+        // It was offered food and refused, or is dull, and nobody knows since when: the latest hour may have passed.
+        None => handful == Handful::Refused || dull == Answer::Yes,
+    };
+    Some(Refusal::OffFeed {
+        last_seen_eating,
+        past_the_latest,
+    })
+}
+
 /// The reasons that lie in its health and its last look-over.
 fn by_health(of: &StopsFor<'_>) -> Vec<Refusal> {
     let StopsFor {
@@ -203,23 +227,7 @@ fn by_health(of: &StopsFor<'_>) -> Vec<Refusal> {
     } = *of;
     let health = &animal.health;
     let mut found = Vec::new();
-    if let Appetite::Off {
-        last_seen_eating,
-        handful,
-        dull,
-    } = health.appetite
-    {
-        let since = last_seen_eating.map(|at| of.now.since(at));
-        let past = since.is_some_and(|since| Span::hours(*OFF_FEED_HOURS) <= since);
-        found.push(if handful == Handful::Eaten && dull != Answer::Yes {
-            Refusal::AteWhenOffered
-        } else {
-            Refusal::OffFeed {
-                last_seen_eating,
-                past_the_latest: past,
-            }
-        });
-    }
+    found.extend(left_its_forage(health.appetite, of.now));
     for flag in &health.flags {
         match flag {
             VetFlag::GotAtGrain { .. } => found.push(Refusal::GotAtGrain),

@@ -107,9 +107,10 @@ test('a net gets its name, its weight and its holes', async ({ hands, page, hold
   await hands.see(words(/^Small holes, about 3 cm: lasts about 2\.1 times as long/));
   await hands.tap(choice(/^Double/));
   await hands.see(words(/^Two small-holed nets/));
-  await holds('net');
+  await holds('net-form');
   await hands.tap(button('Save the net'));
   await hands.see(sentence('1 net'));
+  await holds('net-list');
   await hands.tap(link(/^Blue 1/));
   await hands.see(sentence('Blue 1'));
   expect(await hands.see(field('Width of the holes'))).toBe('1 in');

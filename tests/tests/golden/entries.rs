@@ -1,7 +1,7 @@
 //! Samples of entries.
 
 use super::{at, body, cm, date, feed, grams, id, job, lot, name, net, said, time};
-use tussock_core::animal::{AnimalId, Answer, FoodId, PersonId, TubId, VetPermit};
+use tussock_core::animal::{AnimalId, Answer, FoodId, Handful, PersonId, TubId, VetPermit};
 use tussock_core::assess::{ConditionScale, LengthKind, Ribs, ScaleInstrument, Site};
 use tussock_core::day::NetKind;
 use tussock_core::log::Stamp;
@@ -89,6 +89,20 @@ pub(super) fn look_over() -> LookOverV1 {
         note: Some(said("Short on the left rein.")),
         job: Some(job("look/moss/2026-05-05")),
     }
+}
+
+pub(super) fn appetites() -> Vec<AppetiteV1> {
+    [Handful::Refused, Handful::Eaten, Handful::NotTried]
+        .map(|handful| AppetiteV1 {
+            last_seen_eating: Some(at(30)),
+            handful,
+            dull: Answer::Yes,
+            temperature: Some(CelsiusTenths::new(384).unwrap()),
+            pulse: Some(PerMinute::new(44).unwrap()),
+            breaths: Some(PerMinute::new(14).unwrap()),
+            note: Some(said("Lips curled at the net.")),
+        })
+        .to_vec()
 }
 
 pub(super) fn vet_word(permit: VetPermit) -> VetWordV1 {

@@ -15,7 +15,8 @@ mod entries;
 
 use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
-    conditions, day_relaid, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights,
+    appetites, conditions, day_relaid, left_overs, look_over, net_timings, plan, soak_steps,
+    vet_word, weights,
 };
 
 /// A name.
@@ -147,6 +148,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             job: Some(job("crest/moss/2026-05-05")),
         })],
         Kind::LookOver => vec![Body::LookOver(look_over())],
+        Kind::Appetite => appetites().into_iter().map(Body::Appetite).collect(),
         Kind::VetWord => [
             VetPermit::LowestLevel(PartOfBody::percent(1.25)),
             VetPermit::Work,

@@ -5,6 +5,7 @@
 //! then on: commit it with the mending.
 
 mod day;
+mod eats;
 mod floors;
 mod ledger;
 mod log;

@@ -12,6 +12,7 @@ pub mod left_of_lot;
 pub mod look_over;
 pub mod net;
 pub mod nets;
+pub mod not_eating;
 pub mod open_lot;
 pub mod round;
 pub mod shed;

@@ -16,6 +16,7 @@ pub mod last_step;
 pub mod ledger;
 pub mod net_list;
 pub mod nets;
+pub mod not_eating;
 pub mod plan;
 pub mod remind;
 pub mod round;

@@ -2,7 +2,8 @@
 
 use crate::device::clock::DeviceZone;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Column, Frame, FrameKind, Press, Row, Rows, Sentence, Table,
+    Action, ActionRow, Back, Caution, Column, Frame, FrameKind, Press, Quiet, QuietRow, Row, Rows,
+    Sentence, Table,
 };
 use crate::places::Unread;
 use crate::world::World;
@@ -10,7 +11,7 @@ use leptos::prelude::*;
 use tussock_core::round::Subject;
 use tussock_flow::routes::Route;
 use tussock_flow::views::ledger::{Week, needs, week};
-use tussock_flow::words::{English, HorsesWords, LedgerWords, UnitWords};
+use tussock_flow::words::{English, HorsesWords, LedgerWords, NotEatingWords, UnitWords};
 
 /// The ledger of an animal or a group.
 #[component]
@@ -43,9 +44,17 @@ pub fn Ledger(
         None => words.not_here().to_owned(),
         Some(week) => words.eaten_in_a_week(&week),
     };
+    let not_eating = StoredValue::new(of.with_value(|of| match of {
+        Subject::Animal(id) => Some(Route::NotEating(id.clone()).to_string()),
+        Subject::Group(_) | Subject::Yard(_) => None,
+    }));
     let foot = move || {
         let on = on.clone();
+        let not_eating = not_eating.get_value().map(|to| {
+            view! { <QuietRow><Quiet says=words.will_not_eat() press=to /></QuietRow> }
+        });
         view! {
+            {not_eating}
             <ActionRow back=Back { name: words.back().into(), press: Press::from(back.to_string()) }>
                 <Action says=on_says press=on />
             </ActionRow>

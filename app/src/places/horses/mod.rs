@@ -8,6 +8,7 @@ mod ledger;
 mod list;
 mod look_over;
 mod new;
+mod not_eating;
 mod one;
 mod weigh;
 
@@ -19,5 +20,6 @@ pub use ledger::Ledger;
 pub use list::List;
 pub use look_over::LookOver;
 pub use new::New;
+pub use not_eating::NotEating;
 pub use one::One;
 pub use weigh::Weigh;

@@ -14,7 +14,7 @@ use tussock_flow::routes::{Route, Step as SiteStep};
 use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
 use tussock_flow::views::horses;
 use tussock_flow::words::{
-    BesideWords, English, HorsesWords, LedgerWords, SafetyWords, Task, UnitWords,
+    BesideWords, English, HorsesWords, LedgerWords, NotEatingWords, SafetyWords, Task, UnitWords,
 };
 
 /// Where a step of the visit is done.
@@ -127,6 +127,7 @@ pub fn One(
                         press=Route::VetWord(id.get_value()).to_string()
                     />
                 </Show>
+                <Quiet says=words.will_not_eat() press=Route::NotEating(id.get_value()).to_string() />
                 <Quiet says=words.what_was_eaten() press=Route::Ledger(id.get_value()).to_string() />
                 <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
             </QuietRow>

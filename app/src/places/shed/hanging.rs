@@ -18,7 +18,9 @@ use tussock_flow::forms::hanging::Wrong;
 use tussock_flow::routes::Route;
 use tussock_flow::views::hanging::{Hanging as View, HungNet, hanging};
 use tussock_flow::views::round::waits_for_water;
-use tussock_flow::words::{English, HangingWords, HorsesWords, ShedWords, TubWords, UnitWords};
+use tussock_flow::words::{
+    English, HangingWords, HorsesWords, NotEatingWords, ShedWords, TubWords, UnitWords,
+};
 
 /// What the parts of this screen share.
 #[derive(Clone, Copy)]
@@ -134,7 +136,15 @@ impl AtNets {
         let words = English::default();
         self.hardly.get().then(|| {
             let [said, why] = words.hardly_touched(&self.name());
-            view! { <Caution said=said why=words.why_asked()>{why}</Caution> }.into_any()
+            let one = self.view.with(|view| view.as_ref()?.animal()).map(|id| {
+                let to = Route::NotEating(id).to_string();
+                view! { <QuietRow><Quiet says=words.will_not_eat() press=to /></QuietRow> }
+            });
+            view! {
+                <Caution said=said why=words.why_asked()>{why}</Caution>
+                {one}
+            }
+            .into_any()
         })
     }
 

@@ -205,7 +205,7 @@ fn answer(worth: &Worth) -> AnyView {
         .collect_view();
     view! {
         <Rows name=words.worth_ways()>{ways}</Rows>
-        <details><summary>{words.why_asked()}</summary>{branches}</details>
+        <details class="numbers"><summary>{words.why_asked()}</summary>{branches}</details>
         {cautions}
     }
     .into_any()

@@ -12,10 +12,12 @@ use crate::world::World;
 use answers::{answers, ids, named, of_list, say};
 use leptos::prelude::*;
 use tussock_core::forage::ForageClass;
+use tussock_core::log::Kind;
 use tussock_core::units::Zone;
-use tussock_flow::forms::start::{Asked, Ever, RIBS, Sort, Visits, Wrong, hays};
+use tussock_flow::forms::start::{Asked, Ever, RIBS, Sort, Visits, Wrong, hays, the_same_lot};
 use tussock_flow::forms::weight::echo_length;
 use tussock_flow::routes::Route;
+use tussock_flow::rows::Range;
 use tussock_flow::words::{AssessWords, English, HorsesWords, StartWords, UnitWords};
 
 /// One scrolling form of keys and three fields; then the plan.
@@ -25,12 +27,26 @@ pub fn Start() -> impl IntoView {
     let world = World::here();
     let words = English::default();
     let form = Form::open(world, Route::Start.to_string());
+    let lots = world.shelf(|| {
+        vec![Range::Kind {
+            kind: Kind::Lot.word().to_owned(),
+            from: 0,
+            limit: 1,
+        }]
+    });
     let wrong = RwSignal::new(Vec::<Wrong>::new());
     let failed = RwSignal::new(false);
     let busy = RwSignal::new(false);
     let save = Callback::new(move |()| {
         let typed = answers(form);
-        let ids = ids(form, world);
+        let mut ids = ids(form, world);
+        let same = lots.with_untracked(|lots| {
+            let shelf = lots.as_ref()?.as_ref().ok()?;
+            the_same_lot(shelf, typed.hay?, &named(&typed).lot)
+        });
+        if let Some(lot) = same {
+            ids.lot = lot;
+        }
         let today = DeviceZone.to_local(clock::now()).date;
         match typed.act(&ids, &named(&typed), today) {
             Err(faults) => wrong.set(faults),

@@ -8,6 +8,7 @@ use serde_json::{Map, Value};
 use std::borrow::Cow;
 
 mod animal;
+mod appetite;
 pub mod base;
 mod condition;
 mod crest;
@@ -37,6 +38,7 @@ mod weight;
 mod yard;
 
 pub use animal::AnimalV1;
+pub use appetite::{AppetiteV1, CelsiusTenths, PerMinute};
 pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
 pub use crest::{CrestPoints, CrestV1};
 pub use day_relaid::DayRelaidV1;
@@ -117,6 +119,7 @@ bodies! {
     Condition(ConditionV1),
     Crest(CrestV1),
     LookOver(LookOverV1),
+    Appetite(AppetiteV1),
     VetWord(VetWordV1),
     NetFilled(NetFilledV1),
     NetHung(NetHungV1),
@@ -157,6 +160,7 @@ impl Body {
             | Self::Visits(_)
             | Self::Feeding(_)
             | Self::VetWord(_)
+            | Self::Appetite(_)
             | Self::Weather(_)
             | Self::DayRelaid(_)
             | Self::Unread => None,

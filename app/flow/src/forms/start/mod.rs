@@ -11,6 +11,7 @@ mod tests;
 pub use offers::{Ever, RIBS, Sort, Visits, hays, key, of_key};
 
 use crate::acts::{Act, New};
+use crate::shelf::Shelf;
 use chrono::Datelike;
 use tussock_core::animal::{
     Animal, AnimalId, Birth, Goal, Health, LotId, Phase, State, Temperament, Workload, YardId,
@@ -22,7 +23,7 @@ use tussock_core::limits::published::GROWN;
 use tussock_core::log::bodies::{
     AnimalV1, ConditionTakenV1, ConditionV1, LotV1, VisitsV1, WeightV1, YardV1,
 };
-use tussock_core::log::{Body, Known, LogError, Name, Subject};
+use tussock_core::log::{Body, Kind, Known, LogError, Name, Subject};
 use tussock_core::sources::RecordId;
 use tussock_core::units::parse::{LengthUnit, ParseError, length, number};
 use tussock_core::units::{Length, LocalDate};
@@ -250,6 +251,20 @@ fn bodies(
             from: None,
         },
     })
+}
+
+/// The lot that the answer about hay already stands for: the newest one, when it is of that class, has the name that the
+/// answer gives, and no laboratory looked at it. A second animal is fed from the same stack, not from another one.
+pub fn the_same_lot(shelf: &Shelf, hay: ForageClass, name: &str) -> Option<RecordId> {
+    let (record, body) = shelf.bodies(&Kind::Lot).into_iter().next()?;
+    match body {
+        Body::Lot(lot)
+            if lot.class == hay && lot.name.as_str() == name && lot.reports.is_empty() =>
+        {
+            Some(record.id.clone())
+        }
+        _ => None,
+    }
 }
 
 /// One batch. The visits are those a person means to make, and the rest is what was seen.

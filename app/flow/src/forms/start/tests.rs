@@ -201,3 +201,32 @@ fn the_times_of_the_visits_rise() {
         assert!(times.is_sorted_by(|a, b| a < b));
     }
 }
+
+#[test]
+fn a_second_animal_eats_from_the_stack_that_is_there() {
+    use crate::acts::{Context, apply};
+    use tussock_core::log::DeviceId;
+    let context = Context {
+        now: tussock_core::units::Instant::from_ms(1_777_000_000_000),
+        offset_min: 60,
+        zone: "Europe/London".into(),
+        yard: YardId("yard".into()),
+        by: None,
+        device: DeviceId::from_text("abcdefgh").unwrap(),
+        last: None,
+    };
+    let first = answers().act(&ids(), &named(), today()).unwrap();
+    let rows = apply(&first, &Shelf::default(), &context, None).unwrap();
+    let shelf = Shelf::of(rows.writes.rows);
+    let same = |hay, name| the_same_lot(&shelf, hay, name);
+    assert_eq!(
+        same(ForageClass::Meadow, "Meadow hay"),
+        Some(RecordId("lot".into()))
+    );
+    assert_eq!(same(ForageClass::Teff, "Meadow hay"), None);
+    assert_eq!(same(ForageClass::Meadow, "Back field"), None);
+    assert_eq!(
+        the_same_lot(&Shelf::default(), ForageClass::Meadow, "Meadow hay"),
+        None
+    );
+}

@@ -84,7 +84,7 @@ impl LedgerWords for English {
             "day that is over",
             "days that are over",
         );
-        let at_least = if level.at_least { "at least " } else { "" };
+        let at_least = if level.at_least { "At least " } else { "" };
         let ends = if level.at_least {
             figure(level.level.likely)
         } else {

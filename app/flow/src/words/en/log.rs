@@ -161,6 +161,7 @@ impl LogWords for English {
             Kind::Condition => "Condition",
             Kind::Crest => "Crest",
             Kind::LookOver => "Look-over",
+            Kind::Appetite => "Will not eat",
             Kind::VetWord => "The vet's word",
             Kind::NetFilled => "Nets filled",
             Kind::NetHung => "Net hung",

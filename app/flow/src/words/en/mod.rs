@@ -23,6 +23,7 @@ mod look_over;
 mod lots;
 mod net;
 mod nets;
+mod not_eating;
 mod numbers;
 mod plan;
 mod plan_screen;

@@ -6,7 +6,7 @@ use crate::words::{EnergyUnit, UnitWords};
 use chrono::{Datelike, Timelike, Weekday};
 use tussock_core::limits::{Ends, Litres};
 use tussock_core::units::parse::{LengthUnit, MassUnit, ParseError};
-use tussock_core::units::published::{INCHES_PER_HAND, MINUTES_PER_HOUR};
+use tussock_core::units::published::{HOURS_PER_DAY, INCHES_PER_HAND, MINUTES_PER_HOUR};
 use tussock_core::units::show::fixed;
 use tussock_core::units::{
     AsFed, BodyMass, DryFraction, DryMatter, Energy, EnergyDensity, Instant, Length, LocalDate,
@@ -200,6 +200,10 @@ impl UnitWords for English {
     fn span(&self, span: Span) -> String {
         let minutes = span.to_minutes().max(0);
         let (hours, rest) = (minutes / MINUTES_PER_HOUR, minutes % MINUTES_PER_HOUR);
+        // What is days ago is not told to the minute.
+        if let days @ 2.. = hours / HOURS_PER_DAY {
+            return format!("{days} days");
+        }
         match (hours, rest) {
             (0, rest) => format!("{rest} min"),
             (hours, 0) => format!("{hours} h"),

@@ -4,6 +4,7 @@ mod animal;
 mod cases;
 mod loop_of_work;
 mod nets;
+mod not_eating;
 mod numbers;
 mod records;
 mod remind;

@@ -88,6 +88,8 @@ fn times_read_as_on_the_wall() {
     assert_eq!(say.span(Span::minutes(730)), "12 h 10 min");
     assert_eq!(say.span(Span::hours(12)), "12 h");
     assert_eq!(say.span(Span::minutes(-5)), "0 min");
+    assert_eq!(say.span(Span::hours(47)), "47 h");
+    assert_eq!(say.span(Span::minutes(70 * 60 + 45)), "2 days");
     assert_eq!(say.time(LocalTime::from_hms_opt(7, 5, 0).unwrap()), "07:05");
     let five = Instant::from_ms(0) + Span::minutes(5 * 60 + 5);
     assert_eq!(say.time_at(five, &East), "07:05");

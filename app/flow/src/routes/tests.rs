@@ -1,0 +1,91 @@
+//! Addresses read back as themselves, and no text breaks the reader.
+
+use super::*;
+use proptest::prelude::*;
+
+fn ids() -> impl Strategy<Value = String> {
+    "[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}"
+}
+
+fn routes() -> impl Strategy<Value = Route> {
+    let plain = prop::sample::select(vec![
+        Route::Home,
+        Route::Start,
+        Route::Example,
+        Route::Round,
+        Route::Horses,
+        Route::NewHorse,
+        Route::NewGroup,
+        Route::Shed,
+        Route::Visits,
+        Route::NewHay,
+        Route::NewTub,
+        Route::WeighNets,
+        Route::YardNets,
+        Route::NewNet,
+        Route::Compare,
+        Route::Reminders,
+        Route::Soaks,
+        Route::AddTub,
+        Route::Desk,
+        Route::Copies,
+        Route::Sources,
+        Route::Settings,
+    ]);
+    let of_an_animal = (ids(), 0usize..11, 1u8..8).prop_map(|(id, which, step)| {
+        let id = AnimalId(id);
+        match which {
+            0 => Route::Horse(id),
+            1 => Route::Details(id),
+            2 => Route::Weigh(id),
+            3 => Route::Condition(id, Step::new(step).unwrap()),
+            4 => Route::Crest(id),
+            5 => Route::LookOver(id),
+            6 => Route::Plan(id),
+            7 => Route::Day(id),
+            8 => Route::Ledger(id),
+            9 => Route::NotEating(id),
+            _ => Route::VetWord(id),
+        }
+    });
+    let others = (ids(), 0usize..12).prop_map(|(id, which)| match which {
+        0 => Route::Group(GroupId(id)),
+        1 => Route::Hay(LotId(id)),
+        2 => Route::Nets(AnimalId(id)),
+        3 => Route::Hanging(AnimalId(id)),
+        4 => Route::Net(NetId(id)),
+        5 => Route::CountHay(LotId(id)),
+        6 => Route::Tonight(LotId(id)),
+        7 => Route::Remind(TubId(id)),
+        8 => Route::WorthOfTest(LotId(id)),
+        9 => Route::GroupLedger(GroupId(id)),
+        10 => Route::TubForm(TubId(id)),
+        _ => Route::Tub(TubId(id)),
+    });
+    prop_oneof![plain, of_an_animal, others]
+}
+
+proptest! {
+    #[test]
+    fn an_address_reads_back_as_itself(route in routes()) {
+        prop_assert_eq!(Route::parse(&route.to_string()), Some(route));
+    }
+
+    #[test]
+    fn no_text_breaks_the_reader(text in ".*") {
+        let _ = Route::parse(&text);
+    }
+}
+
+#[test]
+fn what_is_not_an_address_is_none() {
+    for text in [
+        "#/nowhere",
+        "#/horses/a/b/c",
+        "#/horses/a/condition/9",
+        "#/shed/hay/",
+        "#/horses/../x",
+    ] {
+        assert_eq!(Route::parse(text), None, "{text}");
+    }
+}

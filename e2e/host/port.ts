@@ -1,0 +1,17 @@
+/** A port that nobody listens on. */
+import { createServer } from 'node:net';
+
+/** Asks the system for one. */
+export async function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => {
+        if (address !== null && typeof address === 'object') resolve(address.port);
+        else reject(new Error('the system named no port'));
+      });
+    });
+  });
+}
