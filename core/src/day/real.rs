@@ -18,6 +18,11 @@ pub enum Happened {
         /// The dry matter of it.
         dry: DryMatter,
     },
+    /// A net was hung, and nobody knows how much is in it.
+    HungUnknown {
+        /// When.
+        at: Instant,
+    },
     /// So much was seen to be left in all that hangs; nothing, when the nets were empty.
     Left {
         /// When.
@@ -36,7 +41,10 @@ impl Happened {
     /// When.
     pub const fn at(self) -> Instant {
         match self {
-            Self::Hung { at, .. } | Self::Left { at, .. } | Self::Frozen { at } => at,
+            Self::Hung { at, .. }
+            | Self::HungUnknown { at }
+            | Self::Left { at, .. }
+            | Self::Frozen { at } => at,
         }
     }
 }
@@ -58,7 +66,11 @@ pub enum RealVerdict {
 /// The real day.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RealDay {
-    /// Until when a fast eater has forage; past when it has none. `None` when nothing was ever hung.
+    /// From when nobody knows what hangs: a net was hung that was not weighed, and nothing was seen since. No wait is told
+    /// from then on, and none is alarmed.
+    pub not_known_from: Option<Instant>,
+    /// Until when a fast eater has forage; past when it has none. `None` when nothing was ever hung, and while nobody
+    /// knows what hangs.
     pub forage_until: Option<Instant>,
     /// The same at the likely rate.
     pub likely_until: Option<Instant>,
@@ -107,6 +119,7 @@ pub fn real_day(
         RealVerdict::AsAccepted
     };
     RealDay {
+        not_known_from: fast.unknown,
         forage_until: fast.until,
         likely_until: likely.until,
         waits_h,
@@ -120,6 +133,8 @@ struct Real {
     waits: Vec<Wait>,
     until: Option<Instant>,
     now: f64,
+    /// Since when nobody knows what hangs.
+    unknown: Option<Instant>,
 }
 
 impl Real {
@@ -140,6 +155,7 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
             waits: Vec::new(),
             until: None,
             now: 0.0,
+            unknown: None,
         };
     };
     let reach = Reach::of(&[]);
@@ -147,6 +163,7 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
     let mut waits: Vec<Wait> = Vec::new();
     let mut stock = 0.0;
     let mut frozen = false;
+    let mut unknown = None;
     let ends = past
         .iter()
         .skip(1)
@@ -162,14 +179,20 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
             Happened::Left { dry, .. } => {
                 stock = dry.to_kg() / rate;
                 frozen = false;
+                unknown = None;
             }
             Happened::Frozen { .. } => {
                 stock = 0.0;
                 frozen = true;
+                unknown = None;
+            }
+            Happened::HungUnknown { at } => {
+                frozen = false;
+                unknown = unknown.or(Some(*at));
             }
         }
         let (from, to) = (hours(event.at()), hours(end));
-        if to <= from {
+        if to <= from || unknown.is_some() {
             continue;
         }
         let part = walk(&[], &reach, from, to, stock);
@@ -183,7 +206,9 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
         }
     }
     let now_h = hours(now);
-    let until = if 0.0 < stock {
+    let until = if unknown.is_some() {
+        None
+    } else if 0.0 < stock {
         Some(now + whole_minutes(stock))
     } else {
         waits
@@ -195,6 +220,7 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
         waits,
         until,
         now: now_h,
+        unknown,
     }
 }
 
@@ -263,6 +289,31 @@ mod tests {
         // Nobody accepted anything: the line.
         let none = real_day(&[hung(0.0, 2.0)], &rate(), hour(10.1), None);
         assert_eq!(none.beside, RealVerdict::FeedNow);
+    }
+
+    #[test]
+    fn a_net_of_unknown_weight_is_unknown_until_somebody_looks() {
+        let unknown = Happened::HungUnknown { at: hour(5.0) };
+        // Bare from 04:00 to 05:00; then nobody knows, for however long.
+        let day = real_day(&[hung(0.0, 2.0), unknown], &rate(), hour(20.0), Some(3.0));
+        assert_eq!(day.not_known_from, Some(hour(5.0)));
+        assert_eq!((day.forage_until, day.likely_until), (None, None));
+        assert!((day.longest_h - 1.0).abs() < 1e-9 && day.waits_h.abs() < 1e-9);
+        assert_eq!(day.beside, RealVerdict::AsAccepted);
+        // Another net does not say what is left of the first.
+        let more = [hung(0.0, 2.0), unknown, hung(8.0, 1.0)];
+        let day = real_day(&more, &rate(), hour(20.0), None);
+        assert_eq!(day.not_known_from, Some(hour(5.0)));
+        // Somebody saw that all is empty: it waits from then on.
+        let left = Happened::Left {
+            at: hour(12.0),
+            dry: DryMatter::ZERO,
+        };
+        let seen = [hung(0.0, 2.0), unknown, left];
+        let day = real_day(&seen, &rate(), hour(18.5), None);
+        assert_eq!(day.not_known_from, None);
+        assert!((day.waits_h - 6.5).abs() < 1e-9);
+        assert_eq!(day.beside, RealVerdict::FeedNow);
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use super::error::DayError;
 use super::exact::{Shares, Visit};
-use super::gaps::{day_hours, hour_of};
+use super::gaps::{Wait, day_hours, hour_of, walk};
 use super::layout::{DayNeeds, Hanging, hangings, room_at, step_dry, whole};
 use super::reach::Reach;
 use crate::units::{DryMatter, LocalTime};
@@ -27,6 +27,8 @@ pub struct RestOfDay {
     pub hangings: Vec<Hanging>,
     /// The dry matter that finds no place today: more than can hang, or be eaten in time.
     pub over: DryMatter,
+    /// The longest wait from now to tomorrow's first visit, for a fast eater, in hours.
+    pub longest_h: f64,
 }
 
 /// Lays out what is left of a day so that the longest wait from now to tomorrow's first visit is as short as it can be.
@@ -107,7 +109,19 @@ pub fn lay_out_rest(needs: &DayNeeds<'_>, rest: &Rest) -> Result<RestOfDay, DayE
         || first_takes(visits.len(), fits),
         |shares| shares.into_iter().skip(1).collect(),
     );
+    let hung: Vec<(f64, f64)> = room
+        .iter()
+        .map(|visit| visit.at)
+        .zip(std::iter::once(hangs).chain(shares.iter().copied()))
+        .map(|(at, steps)| (at, steps as f64 * of.fast_h))
+        .collect();
+    let longest_h = walk(&hung, &reach, from, end, 0.0)
+        .waits
+        .into_iter()
+        .map(Wait::hours)
+        .fold(0.0, f64::max);
     Ok(RestOfDay {
+        longest_h,
         hangings: hangings(&visits, &shares, needs),
         over: DryMatter::kg((to_hang - fits) as f64 * step),
     })
@@ -179,6 +193,19 @@ mod tests {
             night <= 3.0 + 1e-6 && evening <= 3.0 + 1e-6,
             "{evening} {night}"
         );
+        // Nothing hangs from two to five.
+        assert!((day.longest_h - 3.0).abs() < 1e-6, "{}", day.longest_h);
+    }
+
+    #[test]
+    fn who_stands_there_now_hangs_now() {
+        // Ten in the morning, its net still to hang: 21 h until seven.
+        let day = laid(&[at(10), at(20)], 10, 0.0, 8.0, None);
+        let kg: Vec<f64> = day.hangings.iter().map(|h| h.dry.to_kg()).collect();
+        assert!((kg.iter().sum::<f64>() - 8.0).abs() < 1e-9);
+        // 16 h of eating in 21 h, in two parts of 10 and 11 h.
+        assert!((day.longest_h - 2.5).abs() < 0.2, "{}", day.longest_h);
+        assert!(0.0 < kg[0] && 0.0 < kg[1]);
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! From records to the jobs due.
 
-use super::bodies::{Body, PlanV1};
+use super::bodies::{Body, NetShareV1, PlanV1};
 use super::envelope::Record;
 use super::gather::{Entry, Problem};
 use super::kind::Kind;
@@ -9,10 +9,11 @@ use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::forage::{Instead, Lot};
 use crate::round::published::MORNING;
 use crate::round::{
-    Answered, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Round, RoundFor,
+    Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, Round, RoundFor,
     Stopped, Subject, Watched, round,
 };
 use crate::soak::Recipe;
+use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime, Zone};
 
 /// What a round is made from, as the records say it.
@@ -169,10 +170,9 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                 };
                 let subject = subject(&entry.record.subject)?;
                 let name = self.name(entry.record.subject.id())?;
-                Some(Held {
-                    plan: issued(body, subject, name, entry.record.at),
-                    body,
-                })
+                let mut plan = issued(body, subject, name, entry.record.at);
+                plan.anew = self.anew(&entry.record.id);
+                Some(Held { body, plan })
             })
             .collect();
         let with_plan: Vec<(Instant, Vec<AnimalId>)> = self
@@ -194,6 +194,20 @@ impl<'a, Z: Zone> Yard<'a, Z> {
             Subject::Group(_) | Subject::Yard(_) => true,
         });
         held
+    }
+
+    /// The days of a plan that were laid out anew, oldest first.
+    fn anew(&self, plan: &RecordId) -> Vec<DayAnew> {
+        self.entries
+            .iter()
+            .filter_map(|entry| match &entry.body {
+                Body::DayRelaid(body) if body.plan == *plan => Some(DayAnew {
+                    day: body.day,
+                    nets: body.nets.iter().map(NetShareV1::planned).collect(),
+                }),
+                _ => None,
+            })
+            .collect()
     }
 
     /// The plan of an animal that was issued last: its own, or that of the group it is in today.
@@ -298,17 +312,7 @@ pub(super) fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -
         from: body.from,
         review: body.review,
         visits: body.visits.clone(),
-        nets: body
-            .nets
-            .iter()
-            .map(|net| PlannedNet {
-                visit: net.visit,
-                lot: net.lot.clone(),
-                hay: net.as_fed_g.as_fed(),
-                soaked: net.soaked,
-                net: net.net.clone(),
-            })
-            .collect(),
+        nets: body.nets.iter().map(NetShareV1::planned).collect(),
         recipe: body.soaking.as_ref().map(|soaking| {
             soaking
                 .recipe()
@@ -327,6 +331,7 @@ pub(super) fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -
             })
             .collect(),
         word_ended: false,
+        anew: Vec::new(),
     }
 }
 

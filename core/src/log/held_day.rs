@@ -10,9 +10,10 @@ use super::stamp::Stamp;
 use crate::animal::AnimalId;
 use crate::assess::best;
 use crate::day::{
-    self, DayNeeds, EatingRate, GapVerdict, Hanging, Happened, Layout, Mend, RealDay, judged,
-    mends, real_day,
+    DayNeeds, EatingRate, GapVerdict, Hanging, Happened, Layout, Mend, RealDay, judged, mends,
+    real_day,
 };
+use crate::plan::{Soaked, Soaking, eaten_within_h};
 use crate::round::{JobKind, Key};
 use crate::sources::RecordId;
 use crate::units::published::{HOURS_PER_DAY, MINUTES_PER_HOUR};
@@ -48,6 +49,14 @@ pub struct HeldDay {
     pub accepted_h: Option<f64>,
     /// The real day; `None` when nobody wrote down a net in the last day.
     pub real: Option<RealDay>,
+    /// How fast it eats.
+    pub rate: EatingRate,
+    /// The dry part of its forage as weighed out.
+    pub dry: DryFraction,
+    /// The most that can hang at one visit.
+    pub most_at_once: Option<AsFed>,
+    /// Hours in which soaked hay must be eaten; `None` where none is soaked.
+    pub eaten_within_h: Option<f64>,
 }
 
 impl HeldDay {
@@ -61,13 +70,10 @@ impl HeldDay {
 }
 
 impl Gathered {
-    /// How fast it eats: as timed, else as published for its weight and net; `None` without a weight.
-    pub fn eating_rate(&self) -> Option<EatingRate> {
-        let timed = self.net.timed.clone();
-        timed.or_else(|| {
-            let weighed = best(&self.weights, self.day)?;
-            Some(day::rate(weighed.weight.value, self.net.kind))
-        })
+    /// How fast it eats a day of which so much is soaked: as for a plan; `None` without a weight.
+    pub fn eating_rate(&self, soaked: Soaked) -> Option<EatingRate> {
+        let weighed = best(&self.weights, self.day)?;
+        Some(self.net.rate(weighed.weight.value, soaked))
     }
 }
 
@@ -94,7 +100,13 @@ pub fn held_day(
             _ => None,
         })
         .max_by_key(|(record, _)| (record.at, record.stamp))?;
-    let rate = gathered.eating_rate()?;
+    let soaks = |net: &NetShareV1| net.soaked;
+    let soaked = match (body.nets.iter().any(soaks), body.nets.iter().all(soaks)) {
+        (false, _) => Soaked::None,
+        (true, true) => Soaked::All,
+        (true, false) => Soaked::Some,
+    };
+    let rate = gathered.eating_rate(soaked)?;
     let hung = hung(&own, now);
     let nets = nets(&body, &hung, &gathered, zone)?;
     let hangings: Vec<Hanging> = nets.iter().map(|net| net.hanging).collect();
@@ -107,19 +119,32 @@ pub fn held_day(
         dry,
         rate: &rate,
         most_at_once: gathered.net.most_at_once,
-        eaten_within_h: None,
+        eaten_within_h: soaked_within_h(&body, &gathered),
         aways: &[],
         straw_part: None,
     };
     let layout = judged(hangings, &needs);
-    let mends = mends(&needs, layout.longest_h);
+    let mends = if layout.verdict == GapVerdict::Planned {
+        Vec::new()
+    } else {
+        // Straw is as far a way out as on the plan's own screen.
+        let straw_part = gathered.draft().ok().and_then(|draft| draft.could_be_straw);
+        mends(
+            &DayNeeds {
+                straw_part,
+                ..needs.clone()
+            },
+            layout.longest_h,
+        )
+    };
+    let (most_at_once, eaten_within_h) = (needs.most_at_once, needs.eaten_within_h);
     let accepted_h = body
         .gap_accepted_min
         .map(|minutes| minutes.get() as f64 / MINUTES_PER_HOUR as f64);
     let happened = happened(&hung, &nets, records, dry);
     let anything_hung = happened
         .iter()
-        .any(|event| matches!(event, Happened::Hung { .. }));
+        .any(|event| matches!(event, Happened::Hung { .. } | Happened::HungUnknown { .. }));
     let real = anything_hung.then(|| real_day(&happened, &rate, now, accepted_h));
     Some(HeldDay {
         plan: record.id.clone(),
@@ -130,7 +155,23 @@ pub fn held_day(
         accepted_h,
         real,
         body,
+        dry,
+        most_at_once,
+        eaten_within_h,
+        rate,
     })
+}
+
+/// Hours in which the soaked hay of a plan must be eaten, in today's air; `None` where nothing is soaked.
+fn soaked_within_h(body: &PlanV1, gathered: &Gathered) -> Option<f64> {
+    if !body.nets.iter().any(|net| net.soaked) {
+        return None;
+    }
+    let said = body.soaking.as_ref().and_then(|said| said.recipe().ok());
+    Some(eaten_within_h(&Soaking {
+        recipe: said.unwrap_or(gathered.soaking.recipe),
+        ..gathered.soaking
+    }))
 }
 
 /// What was written down of its forage in the last day.
@@ -231,7 +272,7 @@ fn happened(
         let index = usize::try_from(slot.visit).ok()?.checked_sub(1)?;
         nets.get(index).map(|net| net.hanging.dry)
     };
-    let mut last = DryMatter::ZERO;
+    let mut last = None;
     let mut found = Vec::with_capacity(entries.len());
     for (at, entry) in entries {
         match entry {
@@ -242,19 +283,28 @@ fn happened(
                     .map(|hay| hay.g.as_fed())
                     .or_else(|| body.filling.as_ref().and_then(filled));
                 let hung = hay.map(|hay| hay.dry(dry)).or_else(|| planned(body));
-                // Of a net that nobody weighed and no plan names, nothing is known: it ends a wait, and is not counted
-                // for more than that.
-                let hung = hung.unwrap_or(DryMatter::ZERO);
                 last = hung;
-                found.push(Happened::Hung { at: *at, dry: hung });
+                // Of a net that nobody weighed and no plan names, nothing is known.
+                found.push(match hung {
+                    Some(dry) => Happened::Hung { at: *at, dry },
+                    None => Happened::HungUnknown { at: *at },
+                });
             }
             Entry::Left(body) => {
-                let left = match &body.left {
-                    LeftAmount::ByEye { quarters } => last * quarters.part(),
-                    LeftAmount::Dry { hay } => hay.g.as_fed().dry(dry),
-                    LeftAmount::Wet { left, hung } => last * (left.g.as_fed() / hung.g.as_fed()),
+                let part = |part: f64| match last {
+                    Some(last) => Some(last * part),
+                    // Nothing of what nobody weighed is nothing.
+                    None => (part <= 0.0).then_some(DryMatter::ZERO),
                 };
-                found.push(Happened::Left { at: *at, dry: left });
+                let left = match &body.left {
+                    LeftAmount::ByEye { quarters } => part(quarters.part()),
+                    LeftAmount::Dry { hay } => Some(hay.g.as_fed().dry(dry)),
+                    LeftAmount::Wet { left, hung } => part(left.g.as_fed() / hung.g.as_fed()),
+                };
+                found.push(match left {
+                    Some(dry) => Happened::Left { at: *at, dry },
+                    None => Happened::HungUnknown { at: *at },
+                });
             }
         }
     }

@@ -98,6 +98,8 @@ kinds! {
     Weather = "weather", 1;
     /// An issued plan.
     Plan = "plan", 1;
+    /// The rest of a plan's day, laid out anew.
+    DayRelaid = "day_relaid", 1;
 }
 
 impl Kind {

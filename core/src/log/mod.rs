@@ -29,6 +29,7 @@ mod left;
 mod looks;
 mod merge;
 pub mod published;
+mod rest_of_day;
 mod stamp;
 mod stored;
 mod subject;
@@ -49,6 +50,9 @@ pub use kind::Kind;
 pub use ledger::{last_weight, ledger_of};
 pub use left::{LeftFound, LeftProblem, left_of};
 pub use merge::{Added, Log, Report, Versions};
+pub use rest_of_day::{
+    RestHanging, RestLaid, RestOfToday, RestVerdict, WhyAnew, rest_of_today, said_of_day,
+};
 pub use stamp::{Ahead, DeviceId, Stamp};
 pub use stored::Name;
 pub use subject::Subject;

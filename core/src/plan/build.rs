@@ -92,6 +92,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         aways: &[],
         straw_part: straw_part(of, &amounts, floor_energy),
     };
+    let could_be_straw = day_needs.straw_part;
     let layout = lay_out(&day_needs)?;
     let mends = mends(&day_needs, layout.longest_h);
     let hung: DryMatter = layout.hangings.iter().map(|hanging| hanging.dry).sum();
@@ -123,6 +124,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         words: holding(of),
         said: of.said,
         straw: straw(of, hung),
+        could_be_straw,
         energy: EnergyLine {
             supplied: amounts.energy,
             need: needs.energy.as_ref().map(|need| need.energy),
@@ -367,7 +369,7 @@ fn amounts_from(feedings: &[Feeding<'_>]) -> crate::sources::Provenance {
 }
 
 /// Hours in which a soaked net must be eaten: from drained to thrown away.
-fn eaten_within_h(soaking: &Soaking) -> f64 {
+pub(crate) fn eaten_within_h(soaking: &Soaking) -> f64 {
     let times = SoakTimes::started(Instant::from_ms(0));
     let line = timeline(soaking.recipe, &times, soaking.air);
     line.throw_away.since(line.drained).to_hours()

@@ -176,6 +176,8 @@ pub struct Draft {
     pub sugar: Option<Judgement>,
     /// Straw against its cap.
     pub straw: CapVerdict,
+    /// The part of the forage, by dry matter, that could be straw on top of what is; `None` where straw is no way out.
+    pub could_be_straw: Option<f64>,
     /// Energy.
     pub energy: EnergyLine,
     /// The ration of hay alone against the needs.

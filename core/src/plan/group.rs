@@ -10,9 +10,11 @@ use super::error::PlanError;
 use super::input::PlanFor;
 use super::published::{SHARE_LEAST, SHARE_MOST};
 use crate::animal::{AnimalId, Goal, GroupId, RiskLevel};
+use crate::day::{in_nets, places};
 use crate::limits::Ends;
 use crate::sources::Provenance;
-use crate::units::{DryMatter, PartOfBody};
+use crate::units::{AsFed, DryMatter, LocalTime, PartOfBody};
+use std::collections::BTreeMap;
 
 /// A group and its members, each as for a plan of its own on the same hays, visits and nets.
 #[derive(Clone, Debug)]
@@ -87,6 +89,38 @@ pub struct GroupDraft {
     pub from: Provenance,
 }
 
+/// The nets that hang for a group at a visit.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GroupVisit {
+    /// The visit.
+    pub visit: LocalTime,
+    /// The hay of each net, before soaking: one at every feeding place, none where nothing hangs.
+    pub nets: Vec<AsFed>,
+}
+
+impl GroupDraft {
+    /// The group's day: what would hang for each animal alone hangs together, shared over as many nets as there are
+    /// feeding places.
+    pub fn day(&self) -> Vec<GroupVisit> {
+        let mut visits: BTreeMap<LocalTime, AsFed> = BTreeMap::new();
+        for hanging in self
+            .members
+            .iter()
+            .flat_map(|member| &member.alone.layout.hangings)
+        {
+            let all = visits.entry(hanging.visit).or_insert(AsFed::ZERO);
+            *all = *all + hanging.as_fed;
+        }
+        visits
+            .into_iter()
+            .map(|(visit, all)| GroupVisit {
+                visit,
+                nets: in_nets(all, None, self.places),
+            })
+            .collect()
+    }
+}
+
 /// How strict a level is.
 const fn strictness(level: RiskLevel) -> u8 {
     match level {
@@ -145,7 +179,7 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, PlanError> {
     Ok(GroupDraft {
         group: of.group.clone(),
         name: of.name.clone(),
-        places: shares.len() + 1,
+        places: places(shares.len()),
         risk: strictest.risk.level,
         strictest: strictest.animal.id.clone(),
         separate: separate(&shares),

@@ -18,8 +18,9 @@ pub mod published;
 mod work;
 
 pub use build::draft;
+pub(crate) use build::eaten_within_h;
 pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised, WorkLine};
 pub use error::PlanError;
-pub use group::{GroupDraft, GroupFor, MemberShare, Separate, group};
+pub use group::{GroupDraft, GroupFor, GroupVisit, MemberShare, Separate, group};
 pub use input::{HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked, Soaking};
 pub use levers::Lever;

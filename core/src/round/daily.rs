@@ -148,14 +148,20 @@ impl<Z: Zone> DayOf<'_, Z> {
         let visits = visits(self.plan);
         let mut jobs = Vec::new();
         for (number, time) in (1..).zip(&visits) {
-            let nets = self.plan.nets.iter().filter(|net| net.visit == *time);
-            let soaked: Vec<&PlannedNet> = nets.clone().filter(|net| net.soaked).collect();
+            let nets = self.plan.nets_on(self.day).iter();
+            let nets = nets.filter(|net| net.visit == *time);
+            let hangs = |net: &&PlannedNet| AsFed::ZERO < net.hay;
+            let soaked: Vec<&PlannedNet> = nets
+                .clone()
+                .filter(hangs)
+                .filter(|net| net.soaked)
+                .collect();
             let start = (!soaked.is_empty()).then(|| self.start(number, *time, &soaked));
             let dry = start.as_ref().and_then(|start| {
                 let of_visit = |said: &&DryVisit| said.start == start.job.key;
                 dry.iter().rfind(of_visit)
             });
-            for (nth, net) in (1..).zip(nets) {
+            for (nth, net) in (1..).zip(nets).filter(|(_, net)| hangs(net)) {
                 let mut hang = self.hang(Slot { visit: number, nth }, net);
                 if let Some(start) = start.as_ref().filter(|_| net.soaked) {
                     let open = soaks.iter().copied().find(|soak| {

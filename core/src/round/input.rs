@@ -59,6 +59,28 @@ pub struct IssuedPlan {
     pub feeds: Vec<PlannedFeed>,
     /// The vet's word it was made under has ended: its hay is back at what holds without it (practice rule 3).
     pub word_ended: bool,
+    /// Days that were laid out anew, the one that was said last behind.
+    pub anew: Vec<DayAnew>,
+}
+
+/// A day of a plan that was laid out anew.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DayAnew {
+    /// The day.
+    pub day: LocalDate,
+    /// Its nets: those of the plan in its order, then those at visits at which the plan hangs nothing. One that does not
+    /// hang has no hay.
+    pub nets: Vec<PlannedNet>,
+}
+
+impl IssuedPlan {
+    /// The nets of a day: the plan's, or those of that day where it was laid out anew.
+    pub fn nets_on(&self, day: LocalDate) -> &[PlannedNet] {
+        self.anew
+            .iter()
+            .rfind(|anew| anew.day == day)
+            .map_or(&self.nets, |anew| &anew.nets)
+    }
 }
 
 /// An animal that is looked over and weighed.

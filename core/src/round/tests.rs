@@ -63,6 +63,7 @@ pub(super) fn plan(name: &str, nets: Vec<PlannedNet>) -> IssuedPlan {
         recipe: Some(Recipe::usual(Water::TapSummer)),
         feeds: Vec::new(),
         word_ended: false,
+        anew: Vec::new(),
     }
 }
 

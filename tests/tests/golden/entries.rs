@@ -244,3 +244,22 @@ pub(super) fn plan() -> PlanV1 {
         job: Some(job("plan/moss")),
     }
 }
+
+pub(super) fn day_relaid() -> DayRelaidV1 {
+    let share = |hour, g, soaked| NetShareV1 {
+        visit: time(hour, 0),
+        lot: lot(),
+        as_fed_g: grams(g),
+        soaked,
+        net: Some(net()),
+    };
+    DayRelaidV1 {
+        plan: id("plan-1"),
+        day: date("2026-05-05"),
+        nets: vec![
+            share(7, 0, true),
+            share(13, 2_600, true),
+            share(20, 4_300, false),
+        ],
+    }
+}

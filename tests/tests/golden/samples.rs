@@ -15,7 +15,8 @@ mod entries;
 
 use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
-    appetites, conditions, left_overs, look_over, net_timings, plan, soak_steps, vet_word, weights,
+    appetites, conditions, day_relaid, left_overs, look_over, net_timings, plan, soak_steps,
+    vet_word, weights,
 };
 
 /// A name.
@@ -210,6 +211,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             carried: false,
         })],
         Kind::Plan => vec![Body::Plan(plan())],
+        Kind::DayRelaid => vec![Body::DayRelaid(day_relaid())],
         Kind::Other(_) => Vec::new(),
     }
 }

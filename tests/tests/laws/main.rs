@@ -14,6 +14,7 @@ mod money;
 mod nets;
 mod parsing;
 mod quantities;
+mod rest;
 mod seed;
 mod showing;
 mod throw_away;

@@ -108,10 +108,10 @@ fn to_target(net: &DayNet) -> Result<NetFilledV1, LogError> {
     })
 }
 
-/// A net that is weighed anew because it is not soaked today takes the place of what was weighed to be soaked.
+/// A net that is weighed anew, because it is not soaked today or the day was laid out anew, takes the place of what was
+/// weighed for it before.
 fn instead(net: &DayNet, act: Act) -> Act {
-    let before = net.dry.as_ref().and_then(|dry| dry.weighed.as_ref());
-    match before {
+    match net.weighed_before() {
         Some(before) => Act::All(vec![Act::Remove(before.id.clone()), act]),
         None => act,
     }

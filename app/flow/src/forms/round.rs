@@ -172,7 +172,8 @@ impl Ticking<'_> {
             .map_err(|wrong| Refused::Soak(vec![wrong]))
     }
 
-    /// "All as planned" for a visit: its nets and feeds, taken as done though nobody said of each that it was seen.
+    /// "All as planned" for a visit: its nets and feeds, taken as done though nobody said of each that it was seen. Nets
+    /// that were neither soaked nor left out are not among them.
     ///
     /// # Errors
     /// Ids that are too long.
@@ -181,13 +182,7 @@ impl Ticking<'_> {
         visit: Visit,
         id: &mut dyn FnMut() -> String,
     ) -> Result<Act, LogError> {
-        let jobs: Vec<&Job> = self
-            .today
-            .round
-            .as_planned(visit)
-            .into_iter()
-            .filter_map(|key| self.today.job(key))
-            .collect();
+        let jobs: Vec<&Job> = self.today.as_planned(visit);
         let mut acts = Vec::new();
         for (index, job) in jobs.iter().enumerate() {
             let before = jobs.get(..index).unwrap_or_default();

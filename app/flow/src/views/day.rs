@@ -1,13 +1,18 @@
 //! The day of one animal's plan: what hangs when, how long it waits, and whether anybody accepted that.
 
-use crate::acts::Act;
+use crate::acts::{Act, New};
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::views::horses::one_needs;
 use crate::views::shed::Standing;
 use tussock_core::animal::AnimalId;
 use tussock_core::day::{Gap, GapVerdict, Mend, RealDay, RealVerdict, gap_verdict};
-use tussock_core::log::{Body, HeldDay, LogError, Record, held_day};
+use tussock_core::log::bodies::DayRelaidV1;
+use tussock_core::log::{
+    Body, HeldDay, Known, LogError, Record, RestHanging, RestLaid, RestOfToday, RestVerdict,
+    Subject, held_day, rest_of_today, said_of_day,
+};
+use tussock_core::sources::RecordId;
 use tussock_core::units::{AsFed, Instant, LocalTime, Zone};
 
 /// A line of the day, in the order of the clock.
@@ -43,6 +48,8 @@ pub enum DayLine {
 /// What the day's screen offers first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum DayOffer {
+    /// Hang the rest of today as it was laid out anew.
+    HangRest,
     /// Accept the longest wait, once.
     Accept,
     /// Weigh the nets.
@@ -60,6 +67,10 @@ pub struct DayView {
     pub held: Option<HeldDay>,
     /// The lines, from 04:00 on.
     pub lines: Vec<DayLine>,
+    /// The rest of today, when a visit was missed or a net is late.
+    pub rest: Option<RestOfToday>,
+    /// What hangs of the rest as the person said it, when today was laid out anew.
+    pub said: Option<Vec<RestHanging>>,
 }
 
 /// What the screen asks the disk for.
@@ -73,26 +84,63 @@ pub fn day(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> 
     let records: Vec<&Record> = shelf.records().collect();
     let held = held_day(&records, animal, now, zone);
     let time = zone.to_local(now).time;
+    let said = held.as_ref().and_then(|held| {
+        let (_, body) = said_of_day(&records, &held.plan, zone.to_local(now).date)?;
+        Some(body)
+    });
+    let rest = held
+        .as_ref()
+        .and_then(|held| rest_of_today(&records, animal, held, now, zone));
     let lines = held
         .as_ref()
-        .map_or_else(Vec::new, |held| lines(held, time));
-    Some(DayView { name, held, lines })
+        .map_or_else(Vec::new, |held| lines(held, said.as_ref(), time));
+    Some(DayView {
+        said: held
+            .as_ref()
+            .zip(said.as_ref())
+            .map(|(held, said)| left(held, said, time)),
+        name,
+        held,
+        lines,
+        rest,
+    })
+}
+
+/// The hay that hangs at a visit by what was said of today.
+fn at_visit(said: &DayRelaidV1, visit: LocalTime) -> AsFed {
+    let nets = said.nets.iter().filter(|net| net.visit == visit);
+    nets.map(|net| net.as_fed_g.as_fed()).sum()
+}
+
+/// What was said of today and does not hang yet.
+fn left(held: &HeldDay, said: &DayRelaidV1, now: LocalTime) -> Vec<RestHanging> {
+    held.nets
+        .iter()
+        .filter(|net| net.hung.is_none())
+        .map(|net| RestHanging {
+            visit: net.hanging.visit,
+            now: net.hanging.visit <= now,
+            as_fed: at_visit(said, net.hanging.visit),
+        })
+        .filter(|hanging| AsFed::ZERO < hanging.as_fed)
+        .collect()
 }
 
 /// The hour at which the picture of a day begins.
 const FROM_HOUR: f64 = 4.0;
 
-fn lines(held: &HeldDay, now: LocalTime) -> Vec<DayLine> {
+fn lines(held: &HeldDay, said: Option<&DayRelaidV1>, now: LocalTime) -> Vec<DayLine> {
     let after = |hour: f64| (hour - FROM_HOUR).rem_euclid(24.0);
     let mut found: Vec<(f64, DayLine)> = held
         .nets
         .iter()
         .map(|net| {
             let visit = net.hanging.visit;
-            let line = if AsFed::ZERO < net.hanging.as_fed {
+            let as_fed = said.map_or(net.hanging.as_fed, |said| at_visit(said, visit));
+            let line = if AsFed::ZERO < as_fed {
                 DayLine::Net {
                     visit,
-                    as_fed: net.hanging.as_fed,
+                    as_fed,
                     soaked: net.soaked,
                     hung: net.hung,
                     standing: match net.hung {
@@ -107,7 +155,9 @@ fn lines(held: &HeldDay, now: LocalTime) -> Vec<DayLine> {
             (after(hour(visit)), line)
         })
         .collect();
-    found.extend(held.layout.gaps.iter().map(|gap| {
+    // The waits are those of the plan: of a day that was laid out anew they say nothing.
+    let gaps = held.layout.gaps.iter().filter(|_| said.is_none());
+    found.extend(gaps.map(|gap| {
         let line = DayLine::Wait {
             gap: *gap,
             verdict: gap_verdict(gap.hours),
@@ -151,9 +201,35 @@ impl DayView {
     pub fn first(&self) -> DayOffer {
         match &self.held {
             None => DayOffer::Plan,
+            Some(_) if self.to_say().is_some() => DayOffer::HangRest,
             Some(held) if held.asks() => DayOffer::Accept,
             Some(_) => DayOffer::WeighNets,
         }
+    }
+
+    /// The rest of today as it can be laid out.
+    pub fn laid(&self) -> Option<&RestLaid> {
+        match &self.rest.as_ref()?.verdict {
+            RestVerdict::Laid(laid) => Some(laid),
+            RestVerdict::NoVisitLeft | RestVerdict::NotKnown => None,
+        }
+    }
+
+    /// What is written down when the person hangs the rest so.
+    fn to_say(&self) -> Option<&DayRelaidV1> {
+        self.laid()?.body.as_ref()
+    }
+
+    /// The act that hangs the rest of today as it was laid out anew. The plan stays as it was issued, and holds again
+    /// tomorrow. `None` where there is nothing to lay out.
+    pub fn hang_rest(&self, animal: &AnimalId, id: &str) -> Option<Act> {
+        Some(Act::Add(New {
+            id: RecordId(id.to_owned()),
+            subject: Subject::animal(animal),
+            at: None,
+            known: Known::Seen,
+            body: Body::DayRelaid(self.to_say()?.clone()),
+        }))
     }
 
     /// The act that accepts the longest wait of the plan in use; `None` without one.

@@ -147,6 +147,7 @@ mod tests {
     use super::*;
     use crate::acts::{Act, New};
     use crate::views::test_yard::written;
+    use crate::words::{English, GroupWords};
     use tussock_core::animal::{Kind, VetFlag, YardId};
     use tussock_core::log::bodies::{AnimalV1, VisitsV1};
     use tussock_core::log::{Body, Case, Known, Subject};
@@ -207,6 +208,20 @@ mod tests {
             .sum();
         let all: AsFed = offered.iter().map(|offered| offered.weigh_out).sum();
         assert!((all.to_kg() - each.to_kg()).abs() < 1e-9);
+        // All of it hangs, at a place more than there are animals, and alike to a step of the scale.
+        let day = draft.day();
+        assert_eq!(day.len(), case.visits.len());
+        let hung: f64 = day
+            .iter()
+            .flat_map(|at| &at.nets)
+            .map(|net| net.to_kg())
+            .sum();
+        assert!((hung - all.to_kg()).abs() < 0.11, "{hung} {all:?}");
+        for at in day.iter().filter(|at| !at.nets.is_empty()) {
+            assert_eq!(at.nets.len(), draft.places);
+            let words = English::default().nets_apart(&at.nets);
+            assert!(words.starts_with("4 nets apart, "), "{words}");
+        }
         assert!(
             draft
                 .members

@@ -3,7 +3,7 @@
 use crate::shelf::Shelf;
 use crate::views::net_list::{over, whose};
 use crate::views::nets::yard_nets;
-use crate::views::round::{Today, ticks};
+use crate::views::round::{Today, ticks, waits_for_water};
 use tussock_core::animal::{AnimalId, LotId, NetId};
 use tussock_core::assess::best;
 use tussock_core::day::{EatingRate, EatingTime, NetKind, OwnRate, eating_time};
@@ -172,7 +172,7 @@ pub fn all(shelf: &Shelf, today: &Today) -> Vec<(About, String, Instant, usize)>
     found
 }
 
-/// The first net that is due to be hung.
+/// The first net that is due to be hung; it may have to be soaked first.
 fn due(today: &Today, id: &str) -> Option<Job> {
     today
         .round
@@ -182,7 +182,7 @@ fn due(today: &Today, id: &str) -> Option<Job> {
             job.kind == JobKind::HangNet
                 && job.subject.parts().1 == id
                 && job.state != JobState::Later
-                && ticks(job)
+                && (ticks(job) || waits_for_water(job))
         })
         .cloned()
 }

@@ -2,10 +2,12 @@
 //!
 //! What was filled before and is not hung fills the day's nets: see [`filled`](super::filled).
 
+mod anew;
 mod dry;
 mod own;
 mod pass;
 
+pub use anew::{AnewNet, Mending};
 pub use dry::DryNet;
 pub use own::{Own, OwnFrom, YardNet, yard_nets};
 pub use pass::{Pass, pass, subjects};
@@ -55,6 +57,8 @@ pub struct DayNet {
     pub slice: Option<AsFed>,
     /// It was to be soaked and is not.
     pub dry: Option<DryNet>,
+    /// It hangs otherwise than planned, for the day was laid out anew.
+    pub anew: Option<AnewNet>,
     /// Where it stands.
     pub state: NetState,
 }
@@ -213,8 +217,12 @@ fn of_day(
     let subject = about(&plan.subject);
     let mut nets: Vec<DayNet> = Vec::new();
     for (visit, time) in (1..).zip(visits) {
-        let of_visit = plan.nets.iter().filter(|net| net.visit == time);
-        for (nth, net) in (1..).zip(of_visit) {
+        let of_visit = plan.nets_on(day).iter().enumerate();
+        let of_visit = of_visit.filter(|(_, net)| net.visit == time);
+        for (nth, (index, net)) in (1..).zip(of_visit) {
+            if net.hay <= AsFed::ZERO {
+                continue;
+            }
             let key = Key::Day {
                 kind: JobKind::HangNet,
                 subject: plan.subject.clone(),
@@ -223,6 +231,7 @@ fn of_day(
             };
             let open = today.day < day || today.job(&key).is_some();
             let (mut hay, mut dry) = dry::of(today, &key, net.hay);
+            let mut anew = anew::of(plan, day, index);
             let mut lot = net.lot.clone();
             let in_stock = || fitting(left, &net.lot, hay);
             // One that was filled before another hay was opened is filled.
@@ -245,6 +254,12 @@ fn of_day(
                 if let (Some(dry), Some(index)) = (&mut dry, fitting(left, &net.lot, net.hay)) {
                     dry.weighed = Some(left.remove(index));
                 }
+                // It was weighed for the plan: some of that is taken out, or some put in.
+                if let (Some(anew), None) = (&mut anew, &dry)
+                    && let Some(index) = fitting(left, &net.lot, anew.planned)
+                {
+                    anew.weighed = Some(left.remove(index));
+                }
                 NetState::ToWeigh
             };
             nets.push(DayNet {
@@ -254,6 +269,7 @@ fn of_day(
                 hay,
                 soaked: net.soaked && dry.is_none(),
                 dry,
+                anew,
                 own: own(yard, net.net.as_ref(), &subject, nets.len() + 1),
                 slice: slices.get(&net.lot).copied(),
                 state,

@@ -54,6 +54,7 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::SoakStep,
         Kind::Job,
         Kind::Weather,
+        Kind::DayRelaid,
     ];
     let mut ranges: Vec<Range> = standing.iter().map(|of| kind(of, 0, OF_A_YARD)).collect();
     ranges.extend(readings.iter().map(|of| kind(of, 0, OF_A_MONTH)));
@@ -135,8 +136,28 @@ impl Today {
             .jobs
             .iter()
             .filter(|job| job.state != JobState::Later && job.kind.may_be_as_planned())
+            .filter(|job| !waits_for_water(job))
             .find_map(|job| job.visit)
-            .filter(|visit| 1 < self.round.as_planned(*visit).len())
+            .filter(|visit| 1 < self.as_planned(*visit).len())
+    }
+
+    /// The jobs that "all as planned" answers for a visit: all but the nets that were neither soaked nor left out.
+    pub fn as_planned(&self, visit: Visit) -> Vec<&Job> {
+        self.of_visit(visit)
+            .filter(|job| !waits_for_water(job))
+            .collect()
+    }
+
+    /// How many nets of a visit it leaves out for that.
+    pub fn left_out(&self, visit: Visit) -> usize {
+        self.of_visit(visit)
+            .filter(|job| waits_for_water(job))
+            .count()
+    }
+
+    fn of_visit(&self, visit: Visit) -> impl Iterator<Item = &Job> {
+        let keys = self.round.as_planned(visit);
+        keys.into_iter().filter_map(|key| self.job(key))
     }
 
     /// A job by its key.
@@ -164,13 +185,19 @@ pub fn about(subject: &Subject) -> About {
     }
 }
 
+/// Whether a net is to be soaked, lies in no soak, and nobody said that it is not soaked today. A soak is never taken for
+/// granted: the sugar it was to take out is still there.
+pub fn waits_for_water(job: &Job) -> bool {
+    job.kind == JobKind::HangNet && job.soaked && job.soak.is_none()
+}
+
 /// Whether one tap can do a job: nothing has to be read or looked at, and what is to be written is known.
 pub fn ticks(job: &Job) -> bool {
     match job.kind {
         JobKind::ThrowAway | JobKind::LiftOut | JobKind::DrainAndFeed | JobKind::FeedBalancer => {
             true
         }
-        JobKind::HangNet => job.lot.is_some(),
+        JobKind::HangNet => job.lot.is_some() && !waits_for_water(job),
         JobKind::StartSoak => job.lot.is_some() && job.amount.is_some(),
         JobKind::Stop
         | JobKind::LookAgain
@@ -195,6 +222,7 @@ pub fn route(job: &Job) -> Route {
             .as_ref()
             .map_or(Route::Shed, |soak| Route::Tub(TubId(soak.0.clone()))),
         JobKind::StartSoak => Route::Soaks,
+        JobKind::HangNet if waits_for_water(job) => Route::Soaks,
         JobKind::HangNet => Route::Nets(animal()),
         JobKind::FeedBalancer | JobKind::ReviewPlan => match &job.subject {
             Subject::Animal(id) => Route::Plan(id.clone()),

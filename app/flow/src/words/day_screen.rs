@@ -2,6 +2,7 @@
 
 use crate::views::day::DayLine;
 use tussock_core::day::RealDay;
+use tussock_core::log::{RestHanging, RestLaid, RestVerdict, WhyAnew};
 use tussock_core::units::{Instant, Zone};
 
 /// What the screen of a day says beside the layout itself.
@@ -36,6 +37,20 @@ pub trait DayScreenWords {
     fn feed_what(&self) -> &'static str;
     /// A link to the day of an animal.
     fn see_the_day(&self, name: &str) -> String;
+    /// "Rest of today: hang 2.6 kg at 13:00, 4.3 kg at 20:00".
+    fn rest_of_today(&self, hangings: &[RestHanging]) -> String;
+    /// Why the rest is laid out anew.
+    fn why_anew(&self, why: WhyAnew) -> String;
+    /// The wait it leaves, and what finds no place.
+    fn rest_leaves(&self, laid: &RestLaid) -> Vec<String>;
+    /// Why the rest cannot be laid out; `None` where it can.
+    fn rest_cannot(&self, verdict: &RestVerdict) -> Option<&'static str>;
+    /// The action that hangs the rest so.
+    fn hang_rest_so(&self) -> &'static str;
+    /// What that means.
+    fn hanging_so_means(&self) -> &'static str;
+    /// The sentence of a day that was laid out anew.
+    fn day_anew(&self, left: usize) -> String;
     /// The first action when nothing has to be accepted.
     fn weigh_the_nets(&self) -> &'static str;
     /// A link to the plan.

@@ -2,6 +2,7 @@
 
 use tussock_core::animal::RiskLevel;
 use tussock_core::plan::{GroupDraft, MemberShare};
+use tussock_core::units::AsFed;
 
 /// What a group's screens say.
 pub trait GroupWords {
@@ -33,6 +34,10 @@ pub trait GroupWords {
     fn soaked_or_dry(&self, soaked: bool) -> &'static str;
     /// How many places.
     fn feeding_places(&self, places: usize) -> String;
+    /// What hangs for them at a visit: "4 nets apart, 2.50 kg each".
+    fn nets_apart(&self, nets: &[AsFed]) -> String;
+    /// The head of their day, visit by visit.
+    fn group_day(&self) -> &'static str;
     /// Who sets how sugar is treated, and how.
     fn strictest(&self, name: &str, risk: RiskLevel) -> String;
     /// The list of shares.

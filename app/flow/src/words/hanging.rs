@@ -57,6 +57,8 @@ pub trait HangingWords {
     fn hardly_touched(&self, name: &str) -> [String; 2];
     /// The action: hangs the next net.
     fn hung_now(&self, job: &Job) -> String;
+    /// The same, of a net that was neither soaked nor left out: it leads to the soaks.
+    fn soak_first(&self) -> &'static str;
     /// A head: how fast it eats.
     fn eats_head(&self, name: &str) -> String;
     /// How fast it eats with dry or soaked hay; `None` for soaked hay that was never timed.

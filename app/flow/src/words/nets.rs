@@ -1,7 +1,7 @@
 //! The labels of the scale.
 
 use crate::forms::nets::Wrong;
-use crate::views::nets::{Own, OwnFrom};
+use crate::views::nets::{DayNet, Own, OwnFrom};
 use tussock_core::day::OnScale;
 use tussock_core::units::AsFed;
 
@@ -15,6 +15,8 @@ pub trait NetsWords {
     fn scale_reads(&self) -> &'static str;
     /// What the target is made of: "3.60 hay + 0.75 net".
     fn hay_and_net(&self, hay: AsFed, own: &Own) -> String;
+    /// The same for a net of a day that was laid out anew, with what to take out or put in where it is filled already.
+    fn anew_reading(&self, net: &DayNet) -> String;
     /// Where the net's own weight comes from, when it was not weighed.
     fn own_from(&self, from: OwnFrom) -> Option<&'static str>;
     /// How a reading stands to its target.

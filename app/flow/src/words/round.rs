@@ -43,6 +43,10 @@ pub trait RoundWords {
     fn done_today(&self, count: usize) -> String;
     /// Everything of this visit as planned.
     fn all_as_planned(&self, time: &str) -> String;
+    /// So many nets are left out of that, and why.
+    fn left_out(&self, nets: usize) -> String;
+    /// A net that waits to be soaked, or for somebody to say that it is not: its second line says so.
+    fn not_soaked_yet(&self) -> &'static str;
     /// Days away: "Friday to Sunday not logged".
     fn days_away(&self, from: LocalDate, to: LocalDate) -> String;
     /// An answer to it.

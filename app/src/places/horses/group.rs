@@ -260,6 +260,13 @@ fn ration(words: English, herd: &Herd) -> AnyView {
                     }
                 })
                 .collect_view();
+            let day = draft
+                .day()
+                .into_iter()
+                .map(|at| {
+                    view! { <Row name=words.time(at.visit) value=words.nets_apart(&at.nets) /> }
+                })
+                .collect_view();
             let shares = draft
                 .members
                 .iter()
@@ -277,6 +284,8 @@ fn ration(words: English, herd: &Herd) -> AnyView {
                 {apart}
                 <h2>{words.weigh_out_for_all()}</h2>
                 <Rows name=words.weigh_out_for_all()>{hays}</Rows>
+                <h2>{words.group_day()}</h2>
+                <Rows name=words.group_day()>{day}</Rows>
                 <p>{words.feeding_places(draft.places)}</p>
                 <p>{words.strictest(&herd.name(&draft.strictest), draft.risk)}</p>
                 <h2>{words.shares()}</h2>

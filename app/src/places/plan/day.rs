@@ -52,6 +52,23 @@ pub fn Day(
             }
         });
     });
+    let hang_rest = Callback::new(move |()| {
+        let animal = id.get_value();
+        let said =
+            untrack(|| at(clock::now())).and_then(|view| view.hang_rest(&animal, &form.id("rest")));
+        let Some(act) = said else {
+            failed.set(true);
+            return;
+        };
+        busy.set(true);
+        leptos::task::spawn_local(async move {
+            let done = form.save(act).await;
+            busy.try_set(false);
+            if done.is_err() {
+                failed.try_set(true);
+            }
+        });
+    });
     let back = Route::Plan(animal.clone()).to_string();
     let plan = StoredValue::new(back.clone());
     let nets = Route::Nets(animal).to_string();
@@ -65,6 +82,9 @@ pub fn Day(
                         words.accept_this(held.layout.longest_h),
                         Press::from(accept),
                     ),
+                    (DayOffer::HangRest, _) => {
+                        (words.hang_rest_so().to_owned(), Press::from(hang_rest))
+                    }
                     (DayOffer::WeighNets, _) => {
                         (words.weigh_the_nets().to_owned(), Press::from(nets.clone()))
                     }
@@ -78,9 +98,9 @@ pub fn Day(
         };
         let beside = move || {
             let weighs = today.with(|today| {
-                today
-                    .as_ref()
-                    .is_some_and(|view| view.first() == DayOffer::Accept)
+                today.as_ref().is_some_and(|view| {
+                    matches!(view.first(), DayOffer::Accept | DayOffer::HangRest)
+                })
             });
             weighs.then(|| {
                 let nets = Press::from(Route::Nets(id.get_value()).to_string());
@@ -128,7 +148,10 @@ fn said_of(view: &DayView) -> AnyView {
         .iter()
         .filter(|line| matches!(line, DayLine::Net { .. }))
         .count();
-    let sentence = words.day_sentence(nets, held.layout.longest_h);
+    let sentence = match &view.said {
+        Some(left) => words.day_anew(left.len()),
+        None => words.day_sentence(nets, held.layout.longest_h),
+    };
     let now = clock::now();
     let head = match view.alarm() {
         Some(real) if view.feed_now() => {
@@ -192,11 +215,55 @@ fn said_of(view: &DayView) -> AnyView {
     };
     view! {
         {head}
+        {rest_of(view)}
         <Cord name=words.the_day_in_order()>{hung}</Cord>
         {lines(words.mends_head(), mends)}
         {accepted.map(|accepted| view! { <p>{accepted}</p> })}
     }
     .into_any()
+}
+
+/// The rest of today: as it can be laid out anew with why and what it leaves, else as the person said it.
+fn rest_of(view: &DayView) -> Option<AnyView> {
+    let words = English::default();
+    let Some(rest) = &view.rest else {
+        let said = view.said.as_ref()?;
+        let said = words.rest_of_today(said);
+        return Some(view! { <p><strong>{said}</strong></p> }.into_any());
+    };
+    let why = rest
+        .why
+        .iter()
+        .map(|why| view! { <p>{words.why_anew(*why)}</p> })
+        .collect_view();
+    let laid = view.laid().map(|laid| {
+        let leaves = words
+            .rest_leaves(laid)
+            .into_iter()
+            .map(|said| view! { <p>{said}</p> })
+            .collect_view();
+        let means = laid
+            .body
+            .is_some()
+            .then(|| view! { <p class="soft">{words.hanging_so_means()}</p> });
+        let said = words.rest_of_today(&laid.hangings);
+        view! {
+            <p><strong>{said}</strong></p>
+            {leaves}
+            {means}
+        }
+    });
+    let cannot = words
+        .rest_cannot(&rest.verdict)
+        .map(|said| view! { <Caution said=said /> });
+    Some(
+        view! {
+            {why}
+            {laid}
+            {cannot}
+        }
+        .into_any(),
+    )
 }
 
 const fn shape(line: &DayLine) -> State {

@@ -109,7 +109,12 @@ pub fn Round() -> impl IntoView {
         view! {
             {move || visit.get().map(|visit| {
                 let says = words.all_as_planned(&words.time(visit.time));
-                view! { <QuietRow><Quiet says=says press=planned /></QuietRow> }
+                let left = work.now.with(|now| now.as_ref().map_or(0, |(_, today)| today.left_out(visit)));
+                let left = (0 < left).then(|| view! { <p class="soft">{words.left_out(left)}</p> });
+                view! {
+                    {left}
+                    <QuietRow><Quiet says=says press=planned /></QuietRow>
+                }
             })}
             <Show when=move || at.refused.get()>
                 <p class="error" role="alert">{words.tick_refused()}</p>

@@ -17,6 +17,7 @@ use tussock_core::units::parse::MassUnit;
 use tussock_flow::forms::hanging::Wrong;
 use tussock_flow::routes::Route;
 use tussock_flow::views::hanging::{Hanging as View, HungNet, hanging};
+use tussock_flow::views::round::waits_for_water;
 use tussock_flow::words::{
     English, HangingWords, HorsesWords, NotEatingWords, ShedWords, TubWords, UnitWords,
 };
@@ -283,6 +284,10 @@ impl AtNets {
                 .into_any();
         }
         let due = self.view.with(|view| view.as_ref()?.due.clone());
+        if due.as_ref().is_some_and(waits_for_water) {
+            let press = Press::from(Route::Soaks.to_string());
+            return view! { <Action says=words.soak_first() press /> }.into_any();
+        }
         if let Some(job) = due {
             let hang = Callback::new(move |()| self.hang());
             return view! { <Action says=words.hung_now(&job) press=hang busy=self.busy /> }

@@ -259,6 +259,9 @@ impl Scale {
             if !typed() && net.dry.is_some() {
                 return Some(words.dry_reading(&net));
             }
+            if !typed() && net.anew.is_some() {
+                return Some(words.anew_reading(&net));
+            }
             if !typed() {
                 let made = words.hay_and_net(net.hay, &net.own);
                 return Some(if net.soaked {

@@ -12,6 +12,7 @@ mod appetite;
 pub mod base;
 mod condition;
 mod crest;
+mod day_relaid;
 mod delivery;
 mod feeding;
 mod food;
@@ -40,6 +41,7 @@ pub use animal::AnimalV1;
 pub use appetite::{AppetiteV1, CelsiusTenths, PerMinute};
 pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
 pub use crest::{CrestPoints, CrestV1};
+pub use day_relaid::DayRelaidV1;
 pub use delivery::{
     BaleTenths, DeliveryV1, HeatV1, HeldV1, LotCountV1, LotGrams, LotWeight, RodV1, StackTenths,
 };
@@ -127,6 +129,7 @@ bodies! {
     Job(JobV1),
     Weather(WeatherV1),
     Plan(PlanV1),
+    DayRelaid(DayRelaidV1),
 }
 
 impl Body {
@@ -159,6 +162,7 @@ impl Body {
             | Self::VetWord(_)
             | Self::Appetite(_)
             | Self::Weather(_)
+            | Self::DayRelaid(_)
             | Self::Unread => None,
         }
     }

@@ -15,8 +15,14 @@ pub(super) fn weigh_from_opened(
 ) -> Vec<(Subject, Instead)> {
     let mut found: Vec<(Subject, Instead)> = Vec::new();
     for plan in plans {
-        for net in &mut plan.nets {
-            let Some(instead) = instead(lots, &net.lot, plan.from, today) else {
+        let (from, anew) = (plan.from, &mut plan.anew);
+        let of_days = anew.iter_mut().flat_map(|day| &mut day.nets);
+        for net in plan.nets.iter_mut().chain(of_days) {
+            // A net of a day that was laid out anew and does not hang stays one.
+            if net.hay <= AsFed::ZERO {
+                continue;
+            }
+            let Some(instead) = instead(lots, &net.lot, from, today) else {
                 continue;
             };
             let weigh = instead.weigh(net.hay);

@@ -94,7 +94,11 @@ fn what_is_weighed_out_goes_off_once_whether_it_is_hung_or_not() {
     yard.tick(later, JobKind::HangNet);
     assert_eq!(yard.left(later), 792.8);
     // A net that nobody filled goes off when it is hung.
-    yard.tick(later, JobKind::HangNet);
+    let today = yard.today(later);
+    let mut jobs = today.round.jobs.iter();
+    let next = jobs.find(|job| job.kind == JobKind::HangNet).unwrap();
+    let act = crate::forms::tub::hung(next, None, Known::Seen, &yard.id()).unwrap();
+    yard.act(later, &act);
     assert_eq!(yard.left(later), 789.2);
     let stock = yard.stock(later, &lane());
     assert_eq!(stock.since, Some(Since::Bought));

@@ -4,6 +4,7 @@ mod hanging;
 mod jobs;
 mod lots;
 mod pass;
+mod relaid;
 mod reminders;
 mod soaks;
 mod weighing;

@@ -6,7 +6,8 @@ use crate::views::shed::Standing;
 use crate::words::{DayScreenWords, UnitWords};
 use tussock_core::day::published::GAP_ALARM;
 use tussock_core::day::{GapVerdict, RealDay, RealVerdict};
-use tussock_core::units::{Instant, LocalTime, Zone};
+use tussock_core::log::{RestHanging, RestLaid, RestVerdict, WhyAnew};
+use tussock_core::units::{DryMatter, Instant, LocalTime, Zone};
 
 /// An hour of the day as a time, to the minute before.
 #[allow(
@@ -108,6 +109,12 @@ impl DayScreenWords for English {
     }
 
     fn has_forage(&self, real: &RealDay, now: Instant, zone: &dyn Zone) -> String {
+        if let Some(from) = real.not_known_from {
+            return format!(
+                "A net that nobody weighed hangs since {}: what it has is not known from then on. Say what is left, or feed by eye.",
+                self.time_at(from, zone)
+            );
+        }
         match real.forage_until {
             None => "Nobody wrote down what hangs.".to_owned(),
             Some(until) if now < until => {
@@ -144,6 +151,84 @@ impl DayScreenWords for English {
 
     fn see_the_day(&self, name: &str) -> String {
         format!("The day of {name}")
+    }
+
+    fn rest_of_today(&self, hangings: &[RestHanging]) -> String {
+        if hangings.is_empty() {
+            return "Rest of today: nothing more to hang".to_owned();
+        }
+        let each: Vec<String> = hangings
+            .iter()
+            .map(|hanging| {
+                let when = if hanging.now {
+                    "now".to_owned()
+                } else {
+                    format!("at {}", self.time(hanging.visit))
+                };
+                format!("{} {when}", self.feed(hanging.as_fed))
+            })
+            .collect();
+        format!("Rest of today: hang {}", each.join(", "))
+    }
+
+    fn why_anew(&self, why: WhyAnew) -> String {
+        let visit = self.time(why.visit());
+        let late = |by| self.span(by);
+        match why {
+            WhyAnew::Missed { .. } => {
+                format!("Nobody wrote down that the net of {visit} hangs.")
+            }
+            WhyAnew::HungLate { by, .. } => {
+                format!("The net of {visit} was hung {} late.", late(by))
+            }
+            WhyAnew::Late { by, .. } => format!("The net of {visit} is {} late.", late(by)),
+        }
+    }
+
+    fn rest_leaves(&self, laid: &RestLaid) -> Vec<String> {
+        let mut said = vec![if 0.0 < laid.longest_h {
+            format!(
+                "Longest wait until tomorrow's first visit {}, for a fast eater.",
+                self.wait(laid.longest_h)
+            )
+        } else {
+            "Forage until tomorrow's first visit, for a fast eater too.".to_owned()
+        }];
+        if DryMatter::ZERO < laid.over {
+            said.push(format!(
+                "{} of dry matter finds no place today. It is not made up for tomorrow.",
+                super::numbers::kg_above_nothing(laid.over.to_kg())
+            ));
+        }
+        said
+    }
+
+    fn rest_cannot(&self, verdict: &RestVerdict) -> Option<&'static str> {
+        match verdict {
+            RestVerdict::Laid(_) => None,
+            RestVerdict::NoVisitLeft => Some(
+                "No visit is left today: hang what was missed now, or it waits until tomorrow.",
+            ),
+            RestVerdict::NotKnown => Some(
+                "A net hangs that nobody weighed: what is left of today's amount is not known.",
+            ),
+        }
+    }
+
+    fn hang_rest_so(&self) -> &'static str {
+        "Hang the rest so"
+    }
+
+    fn hanging_so_means(&self) -> &'static str {
+        "For today only: tomorrow is the plan again. If the net did hang, write it down on the round instead."
+    }
+
+    fn day_anew(&self, left: usize) -> String {
+        match left {
+            0 => "Today laid out anew: all hangs".to_owned(),
+            1 => "Today laid out anew: 1 visit left".to_owned(),
+            left => format!("Today laid out anew: {left} visits left"),
+        }
     }
 
     fn weigh_the_nets(&self) -> &'static str {

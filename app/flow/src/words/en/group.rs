@@ -5,6 +5,15 @@ use super::numbers::{between, up_to};
 use crate::words::{AnimalWords, GroupWords, UnitWords};
 use tussock_core::animal::RiskLevel;
 use tussock_core::plan::{GroupDraft, MemberShare};
+use tussock_core::units::AsFed;
+
+/// So many nets, and that they hang apart.
+fn apart(nets: usize) -> String {
+    match nets {
+        1 => "1 net".to_owned(),
+        nets => format!("{nets} nets apart"),
+    }
+}
 
 impl GroupWords for English {
     fn who_eats_together(&self) -> &'static str {
@@ -54,8 +63,31 @@ impl GroupWords for English {
             "as it comes"
         }
     }
+    fn nets_apart(&self, nets: &[AsFed]) -> String {
+        let least = nets.iter().copied().reduce(AsFed::min);
+        let most = nets.iter().copied().reduce(AsFed::max);
+        match (least, most) {
+            (Some(least), Some(most)) if most <= least => {
+                let each = if nets.len() == 1 { "" } else { " each" };
+                format!("{}, {}{each}", apart(nets.len()), self.feed(most))
+            }
+            (Some(least), Some(most)) => format!(
+                "{}, {} to {}",
+                apart(nets.len()),
+                self.feed_number(least),
+                self.feed(most)
+            ),
+            _ => "Nothing to hang".to_owned(),
+        }
+    }
+    fn group_day(&self) -> &'static str {
+        "Hang, visit by visit"
+    }
     fn feeding_places(&self, places: usize) -> String {
-        format!("{places} feeding places, one more than animals, well apart")
+        match places {
+            1 => "1 feeding place".to_owned(),
+            places => format!("{places} feeding places, one more than animals, well apart"),
+        }
     }
     fn strictest(&self, name: &str, risk: RiskLevel) -> String {
         format!(

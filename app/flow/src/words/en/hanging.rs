@@ -119,6 +119,9 @@ impl HangingWords for English {
             None => "Hung now".to_owned(),
         }
     }
+    fn soak_first(&self) -> &'static str {
+        "Start the soak first"
+    }
     fn eats_head(&self, name: &str) -> String {
         format!("How fast {name} eats")
     }

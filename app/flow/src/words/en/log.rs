@@ -171,6 +171,7 @@ impl LogWords for English {
             Kind::Job => "Job",
             Kind::Weather => "Weather",
             Kind::Plan => "Plan",
+            Kind::DayRelaid => "Rest of a day laid out anew",
             Kind::Other(word) => return format!("Of a later release ({word})"),
         }
         .to_owned()

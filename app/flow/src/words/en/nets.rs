@@ -2,7 +2,7 @@
 
 use super::English;
 use crate::forms::nets::Wrong;
-use crate::views::nets::{Own, OwnFrom};
+use crate::views::nets::{DayNet, Mending, Own, OwnFrom};
 use crate::words::{LogWords, NetsWords, UnitWords};
 use tussock_core::day::{OnScale, slices_in};
 use tussock_core::units::AsFed;
@@ -27,6 +27,26 @@ impl NetsWords for English {
             self.feed_number(hay),
             self.feed_number(own.weight)
         )
+    }
+    fn anew_reading(&self, net: &DayNet) -> String {
+        let made = self.hay_and_net(net.hay, &net.own);
+        let soaked = if net.soaked {
+            format!(", {}", self.before_soaking())
+        } else {
+            String::new()
+        };
+        match net.mending() {
+            Some(Mending::TakeOut(out)) => {
+                format!(
+                    "{made}{soaked}. Filled already: take out {}",
+                    self.feed(out)
+                )
+            }
+            Some(Mending::PutIn(more)) => {
+                format!("{made}{soaked}. Filled already: put in {}", self.feed(more))
+            }
+            None => format!("{made}{soaked}. Today is laid out anew"),
+        }
     }
     fn own_from(&self, from: OwnFrom) -> Option<&'static str> {
         match from {

@@ -126,7 +126,15 @@ impl RoundWords for English {
             });
         }
         if job.soaked && matches!(job.kind, JobKind::HangNet) {
-            parts.push("soaked".to_owned());
+            let waits = crate::views::round::waits_for_water(job);
+            parts.push(
+                if waits {
+                    self.not_soaked_yet()
+                } else {
+                    "soaked"
+                }
+                .to_owned(),
+            );
         }
         if job.not_soaked.is_some() {
             parts.push("not soaked".to_owned());
@@ -187,6 +195,16 @@ impl RoundWords for English {
     }
     fn all_as_planned(&self, time: &str) -> String {
         format!("All as planned for {time}")
+    }
+    fn left_out(&self, nets: usize) -> String {
+        let (nets, are) = match nets {
+            1 => ("1 net".to_owned(), "is"),
+            nets => (format!("{nets} nets"), "are"),
+        };
+        format!("Without {nets} that {are} not soaked yet: start the soak, or say why not")
+    }
+    fn not_soaked_yet(&self) -> &'static str {
+        "to be soaked first"
     }
     fn days_away(&self, from: LocalDate, to: LocalDate) -> String {
         if from == to {

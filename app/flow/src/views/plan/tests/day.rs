@@ -1,7 +1,7 @@
 //! The day of the plan in use: accepted once, told when worse.
 
 use super::*;
-use crate::views::day::{DayLine, DayOffer, alarms, day as day_of};
+use crate::views::day::{DayLine, DayOffer, DayView, alarms, day as day_of};
 use crate::words::DayScreenWords;
 use tussock_core::day::{GapVerdict, RealVerdict};
 use tussock_core::log::bodies::NetHungV1;
@@ -133,4 +133,145 @@ fn it_is_told_only_when_worse_than_accepted_by_more_than_an_hour() {
     let over = hung(&fed, "again", now, 1.0);
     let told = alarms(&over, now + Span::minutes(5), &Utc);
     assert!(matches!(told[0].2.beside, RealVerdict::Worse { by_h } if 1.0 < by_h));
+}
+
+/// Midnight of the first whole day of the plan.
+fn midnight() -> Instant {
+    at(24.0)
+}
+
+/// So long after the nth visit of that day, from 0.
+fn past(view: &DayView, nth: usize, minutes: i64) -> Instant {
+    let held = view.held.as_ref().unwrap();
+    let visit = held.nets[nth].hanging.visit;
+    let of_day = visit.signed_duration_since(LocalTime::MIN).num_minutes();
+    midnight() + Span::minutes(of_day + minutes)
+}
+
+#[test]
+fn a_missed_visit_lays_the_rest_of_today_out_anew_and_one_tap_hangs_it_so() {
+    let words = English::default();
+    let shelf = in_use();
+    let before = day_of(&shelf, &id(), midnight(), &Utc).unwrap();
+    assert_eq!((before.rest.clone(), before.said.clone()), (None, None));
+    let now = past(&before, 0, 90);
+    let view = day_of(&shelf, &id(), now, &Utc).unwrap();
+    assert_eq!(view.first(), DayOffer::HangRest);
+    let rest = view.rest.clone().unwrap();
+    assert!(
+        words.why_anew(rest.why[0]).contains("1 h 30 min late"),
+        "{}",
+        words.why_anew(rest.why[0])
+    );
+    let laid = view.laid().unwrap().clone();
+    let said = words.rest_of_today(&laid.hangings);
+    assert!(
+        said.starts_with("Rest of today: hang ") && said.contains(" kg now, "),
+        "{said}"
+    );
+    let leaves = words.rest_leaves(&laid);
+    assert!(
+        leaves[0].starts_with("Longest wait until tomorrow's first visit"),
+        "{leaves:?}"
+    );
+    let plan = |shelf: &Shelf| shelf.newest(&Kind::Plan, id().as_str()).unwrap().clone();
+    let after = does(&shelf, &view.hang_rest(&id(), "rest").unwrap(), now);
+    assert_eq!(plan(&after), plan(&shelf), "the issued plan is frozen");
+    let view = day_of(&after, &id(), now + Span::minutes(1), &Utc).unwrap();
+    assert_eq!(
+        (view.rest.clone(), view.first() == DayOffer::HangRest),
+        (None, false)
+    );
+    assert_eq!(view.said.as_ref().unwrap().len(), laid.hangings.len());
+    assert!(
+        !view
+            .lines
+            .iter()
+            .any(|line| matches!(line, DayLine::Wait { .. }))
+    );
+    // The round hangs these amounts today, and the plan's tomorrow.
+    let hay = |shelf: &Shelf, nets: usize| {
+        let today = crate::views::round::today(shelf, now, &Utc);
+        let day = today
+            .day
+            .checked_add_days(chrono::Days::new(nets as u64))
+            .unwrap();
+        let of = crate::views::nets::nets_day(shelf, &today, id().as_str(), day).unwrap();
+        of.nets
+            .iter()
+            .map(|net| net.hay.to_kg())
+            .collect::<Vec<f64>>()
+    };
+    let kg: Vec<f64> = laid.hangings.iter().map(|of| of.as_fed.to_kg()).collect();
+    assert_eq!(hay(&after, 0), kg);
+    assert_eq!(hay(&after, 1), hay(&shelf, 1));
+    let jobs = crate::views::round::today(&after, now, &Utc);
+    let first = jobs
+        .round
+        .jobs
+        .iter()
+        .find(|job| job.kind == tussock_core::round::JobKind::HangNet);
+    assert!((first.unwrap().amount.unwrap().to_kg() - kg[0]).abs() < 1e-9);
+    // Tomorrow the plan holds again.
+    let next = day_of(&after, &id(), midnight() + Span::hours(24), &Utc).unwrap();
+    assert_eq!(next.said, None);
+}
+
+#[test]
+fn a_net_of_unknown_weight_is_said_and_never_alarmed() {
+    let words = English::default();
+    let shelf = in_use();
+    let body = NetHungV1 {
+        net: None,
+        filling: None,
+        lot: None,
+        hay: None,
+        soak: None,
+        not_soaked: None,
+        job: None,
+    };
+    let act = Act::Add(New {
+        id: RecordId("unknown".into()),
+        subject: Subject::animal(&id()),
+        at: Some(at(8.0)),
+        known: Known::Seen,
+        body: Body::NetHung(body),
+    });
+    let fed = does(&shelf, &act, at(8.0));
+    let now = at(30.0);
+    assert!(alarms(&fed, now, &Utc).is_empty());
+    let view = day_of(&fed, &id(), now, &Utc).unwrap();
+    let real = view.held.unwrap().real.unwrap();
+    let said = words.has_forage(&real, now, &Utc);
+    assert!(said.contains("not known from then on"), "{said}");
+}
+
+#[test]
+fn the_days_mends_are_those_of_the_plans_own_screen() {
+    // One that is soaked for, and one that may eat straw: each as on the screen of its plan.
+    let mut yards = vec![small_pony()];
+    for sort in [Sort::SmallPony, Sort::Pony, Sort::Horse] {
+        for ribs in RIBS {
+            let girth = if sort == Sort::Horse { "185" } else { "140" };
+            yards.push(started(sort, girth, *ribs, Ever::No));
+        }
+    }
+    let mut straw = false;
+    for shelf in yards {
+        let view = seen(&shelf, NOW);
+        let Some(Ok(act)) = view.use_it(&RecordId("plan".into())) else {
+            continue;
+        };
+        let draft = allowed(&view).planned().clone();
+        let day = day_of(&does(&shelf, &act, NOW), &id(), NOW, &Utc).unwrap();
+        let kinds = |mends: &[tussock_core::day::Mend]| {
+            mends.iter().map(std::mem::discriminant).collect::<Vec<_>>()
+        };
+        assert_eq!(kinds(day.mends()), kinds(&draft.mends));
+        straw |= day
+            .mends()
+            .iter()
+            .any(|mend| matches!(mend, tussock_core::day::Mend::Straw { .. }));
+    }
+    assert!(straw);
 }

@@ -1,0 +1,249 @@
+//! What is left of the day's amount, over the visits that are left, as hay of their nets.
+
+use super::{NetToday, RestHanging, RestLaid, RestVerdict, Today};
+use crate::day::published::SCALE_STEP;
+use crate::day::{DayNeeds, Hanging, Rest, gap_verdict, lay_out_rest};
+use crate::log::bodies::base::FeedGrams;
+use crate::log::bodies::{Body, DayRelaidV1, NetShareV1};
+use crate::log::error::LogError;
+use crate::units::{AsFed, DryMatter, LocalTime, Zone};
+
+impl Today<'_> {
+    pub(super) fn verdict(&self, nets: &[NetToday<'_>], zone: &impl Zone) -> RestVerdict {
+        let real = self.held.real.as_ref();
+        let loose = self.hung_beside(zone);
+        if real.is_some_and(|real| real.not_known_from.is_some()) || loose.is_none() {
+            return RestVerdict::NotKnown;
+        }
+        self.laid(nets, loose.unwrap_or(DryMatter::ZERO), zone)
+            .map_or(RestVerdict::NoVisitLeft, RestVerdict::Laid)
+    }
+
+    /// What was hung today and answers no job of today's plan; `None` when nobody knows how much that is.
+    fn hung_beside(&self, zone: &impl Zone) -> Option<DryMatter> {
+        let mut sum = DryMatter::ZERO;
+        for record in self.own {
+            let Ok(Body::NetHung(body)) = Body::read(record) else {
+                continue;
+            };
+            if body.job.is_none() && zone.to_local(record.at).date == self.day {
+                sum = sum + self.hay(&body)?.dry(self.held.dry);
+            }
+        }
+        Some(sum)
+    }
+
+    fn laid(&self, nets: &[NetToday<'_>], beside: DryMatter, zone: &impl Zone) -> Option<RestLaid> {
+        let now = minute_of(zone.to_local(self.now).time)?;
+        let soaks = nets.iter().any(|net| net.planned.soaked);
+        let open: Vec<LocalTime> = nets
+            .iter()
+            .filter(|net| net.hung.is_none() && self.missed(net, nets).is_none())
+            .map(|net| net.planned.visit)
+            .collect();
+        // At a visit without a net of the plan something hangs only where none has to be soaked for it.
+        let left: Vec<LocalTime> = self
+            .visits()
+            .into_iter()
+            .filter(|visit| {
+                let of_plan = nets.iter().any(|net| net.planned.visit == *visit);
+                open.contains(visit) || (!of_plan && !soaks && now < *visit)
+            })
+            .collect();
+        let hangs_at = |visit: LocalTime| visit.max(now);
+        let mut times: Vec<LocalTime> = left.iter().map(|visit| hangs_at(*visit)).collect();
+        times.dedup();
+        let day: DryMatter = nets
+            .iter()
+            .take(self.plan.nets.len())
+            .map(|net| DryMatter::kg(net.planned.hay.to_kg() * net.part))
+            .sum();
+        let fed: DryMatter = nets.iter().filter_map(|net| Some(net.hung?.dry)).sum();
+        let to_hang = (day - fed - beside).max(DryMatter::ZERO);
+        let needs = DayNeeds {
+            visits: &times,
+            forage: to_hang,
+            dry: self.held.dry,
+            rate: &self.held.rate,
+            most_at_once: self.held.most_at_once,
+            eaten_within_h: self.held.eaten_within_h,
+            aways: &[],
+            straw_part: None,
+        };
+        let until = self.held.real.as_ref().and_then(|real| real.forage_until);
+        let hours = until.map_or(0.0, |until| until.since(self.now).to_hours().max(0.0));
+        let rest = lay_out_rest(
+            &needs,
+            &Rest {
+                now,
+                hangs: DryMatter::kg(hours * self.held.rate.fast),
+                to_hang,
+                tomorrow: self.visits().first().copied()?,
+            },
+        )
+        .ok()?;
+        let body = self.as_hay(nets, &open, &rest.hangings, now)?;
+        let hangings = left_of(&body, nets, &left, now);
+        let as_it_stands =
+            self.plan
+                .nets_on(self.day)
+                .iter()
+                .zip(&body.nets)
+                .all(|(stands, said)| {
+                    let apart = stands.hay.to_kg() - said.as_fed_g.as_fed().to_kg();
+                    // numeric: the gram that is stored
+                    apart.abs() < 1e-3
+                })
+                && self.plan.nets_on(self.day).len() == body.nets.len();
+        Some(RestLaid {
+            hangings,
+            longest_h: rest.longest_h,
+            verdict: gap_verdict(rest.longest_h),
+            over: rest.over,
+            body: (!as_it_stands).then_some(body),
+        })
+    }
+
+    /// What hangs at each visit that is left as hay of its own nets, with the nets that hang already.
+    fn as_hay(
+        &self,
+        nets: &[NetToday<'_>],
+        open: &[LocalTime],
+        hangings: &[Hanging],
+        now: LocalTime,
+    ) -> Option<DayRelaidV1> {
+        let mut hay: Vec<AsFed> = nets
+            .iter()
+            .map(|net| {
+                if net.hung.is_some() {
+                    net.stands
+                } else {
+                    AsFed::ZERO
+                }
+            })
+            .collect();
+        let mut added: Vec<NetShareV1> = Vec::new();
+        for hanging in hangings {
+            let here: Vec<(usize, &NetToday<'_>)> = nets
+                .iter()
+                .enumerate()
+                .filter(|(_, net)| open.contains(&net.planned.visit) && net.hung.is_none())
+                .filter(|(_, net)| net.planned.visit.max(now) == hanging.visit)
+                .collect();
+            if here.is_empty() {
+                added.extend(added_net(hanging.visit, hanging.dry, nets));
+                continue;
+            }
+            let all: f64 = here.iter().map(|(_, net)| weight(net)).sum();
+            let parts: Vec<f64> = here.iter().map(|(_, net)| net.part).collect();
+            let shares: Vec<f64> = here
+                .iter()
+                .map(|(_, net)| hanging.dry.to_kg() * weight(net) / all / net.part)
+                .collect();
+            for ((index, _), more) in here.iter().zip(in_steps(&shares, &parts, hanging.dry)) {
+                if let Some(hay) = hay.get_mut(*index) {
+                    *hay = more;
+                }
+            }
+        }
+        self.body(nets, &hay, added).ok()
+    }
+
+    fn body(
+        &self,
+        nets: &[NetToday<'_>],
+        hay: &[AsFed],
+        added: Vec<NetShareV1>,
+    ) -> Result<DayRelaidV1, LogError> {
+        let mut all = Vec::with_capacity(nets.len() + added.len());
+        for (net, hay) in nets.iter().zip(hay) {
+            all.push(NetShareV1 {
+                visit: net.planned.visit,
+                lot: net.planned.lot.clone(),
+                as_fed_g: FeedGrams::of(*hay)?,
+                soaked: net.planned.soaked,
+                net: net.planned.net.clone(),
+            });
+        }
+        for net in added {
+            // One that was added before and is hung anew is the same net.
+            match all.iter_mut().find(|held| held.visit == net.visit) {
+                Some(held) => held.as_fed_g = net.as_fed_g,
+                None => all.push(net),
+            }
+        }
+        Ok(DayRelaidV1 {
+            plan: self.held.plan.clone(),
+            day: self.day,
+            nets: all,
+        })
+    }
+}
+
+/// A net at a visit at which the plan hangs nothing: of the lot of the plan's first.
+fn added_net(visit: LocalTime, dry: DryMatter, nets: &[NetToday<'_>]) -> Option<NetShareV1> {
+    let like = nets.first()?;
+    let hay = in_steps(&[dry.to_kg() / like.part], &[like.part], dry);
+    let as_fed_g = FeedGrams::of(hay.first().copied()?).ok()?;
+    Some(NetShareV1 {
+        visit,
+        lot: like.planned.lot.clone(),
+        as_fed_g,
+        soaked: false,
+        net: None,
+    })
+}
+
+/// What hangs from now on of a day, visit by visit.
+fn left_of(
+    body: &DayRelaidV1,
+    nets: &[NetToday<'_>],
+    left: &[LocalTime],
+    now: LocalTime,
+) -> Vec<RestHanging> {
+    let mut hangings: Vec<RestHanging> = Vec::new();
+    for visit in left {
+        let as_fed = body
+            .nets
+            .iter()
+            .zip(
+                nets.iter()
+                    .map(|net| net.hung.is_some())
+                    .chain(std::iter::repeat(false)),
+            )
+            .filter(|(net, hung)| net.visit == *visit && !hung)
+            .map(|(net, _)| net.as_fed_g.as_fed())
+            .sum();
+        if AsFed::ZERO < as_fed {
+            hangings.push(RestHanging {
+                visit: *visit,
+                now: *visit <= now,
+                as_fed,
+            });
+        }
+    }
+    hangings
+}
+
+/// How the nets of a visit share: as the plan has them.
+fn weight(net: &NetToday<'_>) -> f64 {
+    net.planned.hay.to_kg() * net.part
+}
+
+/// Hay in whole steps of the scale, never more dry matter in all than `dry`; what rounding leaves goes to the first.
+fn in_steps(shares: &[f64], parts: &[f64], dry: DryMatter) -> Vec<AsFed> {
+    // numeric: a billionth of a step is the arithmetic's, not the scale's
+    let down = |kg: f64| (kg / *SCALE_STEP + 1e-9).floor() * *SCALE_STEP;
+    let mut hay: Vec<f64> = shares.iter().map(|share| down(*share)).collect();
+    let used: f64 = hay.iter().zip(parts).map(|(hay, part)| hay * part).sum();
+    if let (Some(first), Some(part)) = (hay.first_mut(), parts.first()) {
+        *first += down(((dry.to_kg() - used) / part).max(0.0));
+    }
+    hay.into_iter().map(AsFed::kg).collect()
+}
+
+/// A time without its seconds.
+fn minute_of(time: LocalTime) -> Option<LocalTime> {
+    use chrono::Timelike;
+    LocalTime::from_hms_opt(time.hour(), time.minute(), 0)
+}
