@@ -23,7 +23,7 @@ test('a dull pony: the vet now, the number is kept, and the sheet is read aloud'
   await hands.tap(choice('Refused it', handful));
   await hands.tap(choice('Last evening', lastAte));
   await hands.type(field('Temperature'), '39.4');
-  await hands.see(words(/^39\.4 °C, far over what is usual: ring the vet now/));
+  await hands.see(words(/^39\.4 °C, far over what is usual: ring the vet now/, thing('list', 'For the vet, to read aloud')));
   await hands.type(field("The vet's telephone number"), '01632 960123');
   await hands.tap(button('Save what it did'));
   await hands.see(link('Ring the vet, 01632 960123'));
@@ -61,7 +61,7 @@ test('put away before it is saved, the form comes back as it was', async ({ pock
   await first.hands.type(field('Pulse'), '48');
   await pocket.putAway();
   const later = await pocket.takeOut();
-  await wakeAt(later.page, dawn);
+  await wakeAt(later.page, new Date(dawn.getTime() + 5 * 60_000));
   await later.hands.open(form);
   await later.hands.see(words('As you left it at'));
   expect(await later.hands.see(field('Pulse'))).toBe('48');
@@ -105,6 +105,12 @@ test('a net that was hardly touched leads to it', async ({ hands, page }) => {
   await sleepFor(page, 90);
   await hands.tap(link('What was left'));
   await hands.see(sentence("No net of Bramble's is open"));
+  // It is to be soaked, and is not today.
+  const left = new URL(page.url()).hash;
+  await hands.tap(link('Start the soak first'));
+  await hands.tap(button('Frozen', thing('region', /^Not soaked today: Bramble, for 07:00$/)));
+  await hands.see(words('Not soaked: hang until the scale reads'));
+  await hands.open(left);
   await hands.tap(button(/^Hung now/));
   await hands.see(sentence(/^What is left of the net of/));
   await sleepFor(page, 600);

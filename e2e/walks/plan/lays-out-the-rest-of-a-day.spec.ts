@@ -24,7 +24,7 @@ test('the morning net is late: the rest of today is hung so, and tomorrow is the
   // The net of 07:00 still does not hang at 09:45.
   await sleepFor(page, 4 * 60);
   await hands.see(words(/^The net of 07:00 is 2 h 45 min late\.$/));
-  await hands.see(words(/^Rest of today: hang [\d.]+ kg now, [\d.]+ kg at 19:00$/));
+  await hands.see(words(/^Rest of today: hang [\d.]+ kg now, [\d.]+ kg at 18:00$/));
   await hands.see(words(/^Longest wait until tomorrow's first visit/));
   await holds('day-anew');
   hands.touches.reset();
