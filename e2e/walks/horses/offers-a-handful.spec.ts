@@ -29,7 +29,8 @@ test('a dull pony: the vet now, the number is kept, and the sheet is read aloud'
   await hands.see(link('Ring the vet, 01632 960123'));
   await hands.see(sentence('Ring the vet now'));
   await hands.see(words(/^As saved at/));
-  await hands.see(words('Not taken'));
+  // Pulse and breathing.
+  expect(await hands.count(words('Not taken'))).toBe(2);
   await holds('call-sheet');
   const [kept] = await records(page, 'appetite');
   expect(JSON.stringify(kept)).toContain('refused');
@@ -93,7 +94,7 @@ test('a horse that left its net overnight and eats when offered: feed it now, ri
   await hands.see(words(/^As saved at/));
   await hands.see(link('It eats as usual again: say so in a look-over'));
   await hands.open('#/horses');
-  await hands.see(words('Vet this morning'));
+  await hands.see(link(/^Fern Vet this morning/));
 });
 
 test('a net that was hardly touched leads to it', async ({ hands, page }) => {
