@@ -84,7 +84,7 @@ test('a net is hung, eaten up and timed in two taps, and the next one left in qu
 
   await sleepFor(page, 8 * 60);
   await readBeforeAgain(page);
-  await leaveOut(/^Not soaked today: Bramble, for 19:00$/);
+  await leaveOut(/^Not soaked today: Bramble, for 18:00$/);
   await hands.tap(button(/^Hung now/));
   await hands.see(sentence(/^What is left of the net of/));
   await sleepFor(page, 60);
