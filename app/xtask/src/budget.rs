@@ -12,7 +12,7 @@ const FIRST: u64 = 450_000;
 /// Bytes of the wasm among them.
 const WASM: u64 = 400_000;
 /// Bytes of what is fetched behind the first screen and kept for the rest.
-const LATER: u64 = 400_000;
+const LATER: u64 = 600_000;
 /// The file that is fetched behind it, before its hash.
 const BEHIND: &str = "later-";
 /// Served, but not downloaded by a visit.
@@ -157,11 +157,11 @@ mod tests {
                 size("later-1a2b3c4d5e.wasm", later),
             ])
         };
-        assert!(all(400_000, 50_000, 400_000).is_ok());
+        assert!(all(400_000, 50_000, 600_000).is_ok());
         let said = |judged: Result<()>| judged.unwrap_err().to_string();
         assert!(said(all(400_000, 50_001, 0)).contains("first load"));
         assert!(said(all(400_001, 0, 0)).contains("wasm of it"));
-        assert!(said(all(1, 1, 400_001)).contains("fetched behind it"));
+        assert!(said(all(1, 1, 600_001)).contains("fetched behind it"));
         assert!(judge(&[size("app.js", 1)]).is_err());
     }
 
@@ -177,7 +177,7 @@ mod tests {
             "index.html",
             "15  of 450000",
             "10  of 400000",
-            "7  of 400000",
+            "7  of 600000",
         ] {
             assert!(table.contains(part), "{part} in {table}");
         }
