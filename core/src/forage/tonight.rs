@@ -31,6 +31,21 @@ pub struct Hungry {
     pub straw: DryMatter,
 }
 
+impl Hungry {
+    /// One animal of a group that is fed together, from what the whole group gets: each has its part by weight. `own` and
+    /// `group` are likely weights.
+    #[must_use]
+    pub fn of_group(self, own: BodyMass, group: BodyMass) -> Self {
+        let part = own / group;
+        Self {
+            missing: self.missing * part,
+            day: self.day * part,
+            straw: self.straw * part,
+            ..self
+        }
+    }
+}
+
 /// Unmolassed beet pulp in place of hay.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pulp {

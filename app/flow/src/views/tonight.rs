@@ -151,18 +151,16 @@ fn of_eater(
             let risk = strictest_of(shelf, |id| *id == animal.id);
             let ways = weight.zip(whole).zip(amounts).and_then(
                 |(((low, likely), whole), ((missing, day), straw))| {
-                    // Of a group each has its part by weight.
-                    let part = likely / whole;
-                    tonight(&Hungry {
+                    let fed = Hungry {
                         kind: animal.kind,
                         teeth: animal.health.teeth,
                         risk,
                         weight: low,
-                        missing: missing * part,
-                        day: day * part,
-                        straw: straw * part,
-                    })
-                    .ok()
+                        missing,
+                        day,
+                        straw,
+                    };
+                    tonight(&fed.of_group(likely, whole)).ok()
                 },
             );
             ForOne {
