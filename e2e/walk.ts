@@ -26,16 +26,26 @@ export interface Place {
   engine: EngineName | undefined;
 }
 
+/** Asks of the screen in sight all that is asked of every screen, and keeps its pictures. */
+type Holds = (name: string, options?: ScreenOptions) => Promise<void>;
+
+/** The kept phone in hand: its page, hands on it, and the question to the screen in sight. */
+export interface InHand {
+  page: Page;
+  hands: Hands;
+  holds: Holds;
+}
+
 /** The phone whose storage outlives its browser, with hands for whatever page it shows. */
 export interface KeptPhone {
   /** Starts the browser over the kept profile, in the zone the phone was carried to. */
-  takeOut(zone?: string): Promise<{ page: Page; hands: Hands }>;
+  takeOut(zone?: string): Promise<InHand>;
   /** Ends the browser in order. */
   putAway(): Promise<void>;
   /** Kills the browser's process at once. */
   kill(): Promise<void>;
   /** Ends it in order and starts it again. */
-  restart(): Promise<{ page: Page; hands: Hands }>;
+  restart(): Promise<InHand>;
   /** Transactions that its pages opened, over all its browsers. */
   transactions(): readonly Opened[];
 }
@@ -54,8 +64,8 @@ export interface Walk {
   elsewhere: Hands;
   /** Transactions that the fresh phone's pages opened. */
   transactions: readonly Opened[];
-  /** Asks of the screen in sight all that is asked of every screen, and keeps its pictures. */
-  holds: (name: string, options?: ScreenOptions) => Promise<void>;
+  /** Asks it of the screen of `hands`. */
+  holds: Holds;
 }
 
 /** The test function of the walks. */
@@ -94,10 +104,10 @@ export const test = base.extend<Place & Walk>({
       await watch.over(context);
       seen.push(await watchTransactions(context));
     });
-    const inHand = (page: Page): { page: Page; hands: Hands } => ({
-      page,
-      hands: new PlaywrightHands({ page, home: () => host.home, finger: true }),
-    });
+    const inHand = (page: Page): InHand => {
+      const hands = new PlaywrightHands({ page, home: () => host.home, finger: true });
+      return { page, hands, holds: (name, options) => holdsUp(page, hands, name, options) };
+    };
     await use({
       takeOut: async (zone) => inHand(await pocket.takeOut(zone)),
       restart: async () => inHand(await pocket.restart()),

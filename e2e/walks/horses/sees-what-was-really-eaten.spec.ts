@@ -15,7 +15,7 @@ test('the week of an animal says what is to come today, and what nobody answered
   await first.hands.see(words(/^Grass is not known until it is logged/));
   const ledger = new URL(first.page.url()).hash;
   expect(ledger).toMatch(/\/ledger$/);
-  await first.hands.shot('ledger-first-day');
+  await first.holds('ledger-first-day');
 
   // Two days on nobody has answered anything: that is not known, and no fast.
   await pocket.putAway();
@@ -24,5 +24,5 @@ test('the week of an animal says what is to come today, and what nobody answered
   await later.hands.open(ledger);
   expect(await readSentence(later.hands)).toBe('What Bramble ate is not known: nobody answered');
   await later.hands.see(words(/^Some of it nobody answered for/));
-  await later.hands.shot('ledger-nobody-answered');
+  await later.holds('ledger-nobody-answered');
 });

@@ -49,7 +49,7 @@ test('the whole morning with the server stopped, a restart in the middle of the 
   const tub = new URL(first.page.url()).hash;
   const before = await first.hands.see(byTheClock);
   expect(before).toMatch(/It is 05:4\d\.$/);
-  await first.hands.shot('tub-in-water');
+  await first.holds('tub-in-water');
 
   // The phone is put away for twenty minutes.
   await pocket.putAway();
@@ -75,7 +75,7 @@ test('the whole morning with the server stopped, a restart in the middle of the 
   await second.hands.see(words(/^Fed\. Throw away what is left in/));
   await wakeAt(second.page, new Date(dawn.getTime() + (12 * 60 + 10) * 60_000));
   await second.hands.see(sentence(/^Throw away/));
-  await second.hands.shot('tub-throw-away');
+  await second.holds('tub-throw-away');
   await second.hands.open('#/round');
   expect(await readSentence(second.hands)).toMatch(/late|due/);
   await second.hands.open(tub);
