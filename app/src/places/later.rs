@@ -1,67 +1,171 @@
-//! The screens behind the first ones, in a wasm of their own.
+//! The screens behind the first ones, in parts of their own, by place.
 //!
-//! The build for hosting cuts the app here, so that the first screens need not wait for the rest. The rest is fetched as
-//! soon as the app has started, and the service worker keeps both parts: without signal nothing is missing. A screen that
-//! is opened before it has come waits for it, and says so when it does not come.
+//! The build for hosting cuts the app here, so that the first screens need not wait for the rest, and a screen waits for
+//! its own part only. What several parts need is a part too, and comes with the first of them. All are fetched one after
+//! another as soon as the app has started, the one of the place in sight first, and the service worker keeps them all:
+//! without signal nothing is missing. A screen that is opened before its part has come waits for it, and says so when it
+//! does not come.
 
 use super::{horses, plan, round, shed, start};
 use crate::parts::{Action, ActionRow, Frame, FrameKind, Sentence};
 use leptos::prelude::*;
+use std::future::Future;
+use std::pin::Pin;
 use tussock_core::round::Subject;
-use tussock_flow::routes::Route;
+use tussock_flow::routes::{Place, Route};
 use tussock_flow::words::{English, HorsesWords};
 use wasm_split_helpers::SplitLoaderError;
 
-/// What the later part draws.
+/// What a part draws.
 #[derive(Clone, Copy)]
-pub(crate) struct Later {
+struct Drawn {
     /// One of its screens.
     screen: fn(Route) -> AnyView,
     /// What rings, whatever screen is in sight.
-    bell: fn() -> AnyView,
+    bell: Option<fn() -> AnyView>,
 }
 
-/// Whether the later part is here.
+/// A part on its way.
+type Coming = Pin<Box<dyn Future<Output = Result<Drawn, SplitLoaderError>>>>;
+
+/// Whether a part is here.
 #[derive(Clone, Copy)]
-enum Part {
-    Coming,
-    Here(Later),
+enum State {
+    Awaited,
+    Here(Drawn),
     Missing,
 }
 
-/// The later part of the app, given once as a context.
+/// A part of the app.
 #[derive(Clone, Copy)]
-pub(crate) struct Rest(RwSignal<Part>);
+struct Part {
+    fetch: fn() -> Coming,
+    state: RwSignal<State>,
+    /// Whether it is on its way.
+    asked: StoredValue<bool>,
+}
 
-impl Rest {
-    /// Begins to fetch it.
-    pub(crate) fn fetch() -> Self {
-        let rest = Self(RwSignal::new(Part::Coming));
-        rest.ask();
-        rest
+impl Part {
+    fn new(fetch: fn() -> Coming) -> Self {
+        Self {
+            fetch,
+            state: RwSignal::new(State::Awaited),
+            asked: StoredValue::new(false),
+        }
     }
 
-    fn ask(self) {
+    /// Fetches it, unless it is here or on its way.
+    fn ask(self) -> impl Future<Output = ()> {
+        let here = matches!(self.state.get_untracked(), State::Here(_));
+        let due = !here && !self.asked.get_value();
+        if due {
+            self.asked.set_value(true);
+        }
+        async move {
+            if due {
+                let came = (self.fetch)().await;
+                self.asked.set_value(false);
+                match came {
+                    Ok(drawn) => self.state.set(State::Here(drawn)),
+                    // The screen that says so stays as it is.
+                    Err(_) if matches!(self.state.get_untracked(), State::Missing) => {}
+                    Err(_) => self.state.set(State::Missing),
+                }
+            }
+        }
+    }
+}
+
+/// Names the parts, with the places whose screens each holds and what it draws. The compiler asks for every place.
+macro_rules! parts {
+    ($($part:ident: $places:pat => $drawn:expr,)+) => {
+        $(
+            #[cfg(split)]
+            #[wasm_split_helpers::wasm_split($part, fallible)]
+            fn $part() -> Result<Drawn, SplitLoaderError> {
+                Ok($drawn)
+            }
+
+            /// Where the app is not cut, every part is here.
+            #[cfg(not(split))]
+            async fn $part() -> Result<Drawn, SplitLoaderError> {
+                std::future::ready(Ok($drawn)).await
+            }
+        )+
+
+        /// The parts of the app that are fetched behind the first screen.
+        #[derive(Clone, Copy)]
+        pub(crate) struct Parts {
+            $($part: Part,)+
+        }
+
+        impl Parts {
+            fn new() -> Self {
+                Self {
+                    $($part: Part::new(|| Box::pin($part())),)+
+                }
+            }
+
+            /// The part that holds the screens of a place.
+            const fn of(self, place: Option<Place>) -> Part {
+                match place {
+                    $($places => self.$part,)+
+                }
+            }
+
+            fn all(self) -> impl Iterator<Item = Part> {
+                [$(self.$part,)+].into_iter()
+            }
+        }
+    };
+}
+
+parts! {
+    horses: None | Some(Place::Horses | Place::Paddock | Place::Desk) => Drawn { screen: beside_an_animal, bell: None },
+    shed: Some(Place::Round | Place::Shed) => Drawn { screen: in_the_shed, bell: Some(bell) },
+}
+
+impl Parts {
+    /// Begins to fetch them, the one of the screen in sight first.
+    pub(crate) fn fetch(here: &Route) -> Self {
+        let parts = Self::new();
+        parts.bring(parts.of(here.place()));
+        parts
+    }
+
+    /// Fetches what is missing, one part after another.
+    fn bring(self, first: Part) {
+        let coming = first.ask();
         leptos::task::spawn_local(async move {
-            self.0.set(rest().await.map_or(Part::Missing, Part::Here));
+            coming.await;
+            for part in self.all().filter(|part| part.state != first.state) {
+                part.ask().await;
+            }
         });
     }
 
     /// What rings, when it is here.
     pub(crate) fn bell(self) -> AnyView {
-        (move || match self.0.get() {
-            Part::Here(later) => Some((later.bell)()),
-            Part::Coming | Part::Missing => None,
-        })
-        .into_any()
+        self.all()
+            .map(|part| {
+                move || match part.state.get() {
+                    State::Here(drawn) => drawn.bell.map(|bell| bell()),
+                    State::Awaited | State::Missing => None,
+                }
+            })
+            .collect_view()
+            .into_any()
     }
 
-    /// A screen of it, when it is here.
+    /// A screen behind the first ones, when its part is here.
     pub(crate) fn screen(self, route: Route) -> AnyView {
-        (move || match self.0.get() {
-            Part::Coming => ().into_any(),
-            Part::Here(later) => (later.screen)(route.clone()),
-            Part::Missing => view! { <NotHere rest=self /> }.into_any(),
+        let part = self.of(route.place());
+        // Out of its turn, and again if it did not come.
+        leptos::task::spawn_local(part.ask());
+        (move || match part.state.get() {
+            State::Awaited => ().into_any(),
+            State::Here(drawn) => (drawn.screen)(route.clone()),
+            State::Missing => view! { <NotHere parts=self part /> }.into_any(),
         })
         .into_any()
     }
@@ -69,11 +173,11 @@ impl Rest {
 
 /// The part did not come: no signal on the very first visit.
 #[component]
-fn NotHere(rest: Rest) -> impl IntoView {
+fn NotHere(parts: Parts, part: Part) -> impl IntoView {
     let words = English::default();
     let again = Callback::new(move |()| {
-        rest.0.set(Part::Coming);
-        rest.ask();
+        part.state.set(State::Awaited);
+        parts.bring(part);
     });
     let foot = move || {
         view! { <ActionRow><Action says=words.try_again() press=again /></ActionRow> }
@@ -86,26 +190,13 @@ fn NotHere(rest: Rest) -> impl IntoView {
     }
 }
 
-#[cfg(split)]
-#[wasm_split_helpers::wasm_split(later, fallible)]
-fn rest() -> Result<Later, SplitLoaderError> {
-    Ok(Later { screen: draw, bell })
-}
-
-/// Where the app is not cut, the rest is here.
-#[cfg(not(split))]
-async fn rest() -> Result<Later, SplitLoaderError> {
-    std::future::ready(Ok(Later { screen: draw, bell })).await
-}
-
 fn bell() -> AnyView {
     view! { <shed::Bell /> }.into_any()
 }
 
-fn draw(route: Route) -> AnyView {
+fn beside_an_animal(route: Route) -> AnyView {
     match route {
         Route::Start => view! { <start::Start /> }.into_any(),
-        Route::Round => view! { <round::Round /> }.into_any(),
         Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
         Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
         Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
@@ -120,7 +211,13 @@ fn draw(route: Route) -> AnyView {
         Route::GroupLedger(group) => {
             view! { <horses::Ledger of=Subject::Group(group) /> }.into_any()
         }
-        Route::Shed => view! { <shed::Shed /> }.into_any(),
+        _ => view! { <horses::List /> }.into_any(),
+    }
+}
+
+fn in_the_shed(route: Route) -> AnyView {
+    match route {
+        Route::Round => view! { <round::Round /> }.into_any(),
         Route::Visits => view! { <shed::Visits /> }.into_any(),
         Route::NewHay => view! { <shed::NewHay /> }.into_any(),
         Route::Hay(lot) => view! { <shed::Hay lot /> }.into_any(),
@@ -141,6 +238,6 @@ fn draw(route: Route) -> AnyView {
         Route::Tub(tub) => view! { <shed::Tub tub /> }.into_any(),
         Route::Remind(tub) => view! { <shed::Remind tub /> }.into_any(),
         Route::Reminders => view! { <shed::Reminders /> }.into_any(),
-        _ => view! { <horses::List /> }.into_any(),
+        _ => view! { <shed::Shed /> }.into_any(),
     }
 }

@@ -73,14 +73,14 @@ pub fn App(
         Route::Condition(animal, _) => Route::Condition(animal, Step::FIRST),
         route => route,
     });
-    let rest = later::Rest::fetch();
+    let later = later::Parts::fetch(&world.route.get_untracked());
     view! {
-        {rest.bell()}
-        {move || screen(shown.get(), rest)}
+        {later.bell()}
+        {move || screen(shown.get(), later)}
     }
 }
 
-fn screen(route: Route, rest: later::Rest) -> AnyView {
+fn screen(route: Route, later: later::Parts) -> AnyView {
     if route != Route::Home {
         shell::show_app();
     }
@@ -91,7 +91,7 @@ fn screen(route: Route, rest: later::Rest) -> AnyView {
         Route::NewHorse => view! { <horses::New /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
         Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
-        later => rest.screen(later),
+        behind => later.screen(behind),
     }
 }
 

@@ -1,4 +1,4 @@
-//! The app as JavaScript and wasm: cargo, then the cut in two, then wasm-bindgen, then wasm-opt.
+//! The app as JavaScript and wasm: cargo, then the cut in parts, then wasm-bindgen, then wasm-opt.
 
 use std::path::{Path, PathBuf};
 
@@ -87,7 +87,7 @@ pub(crate) fn web(
     steps: &mut Steps,
 ) -> Result<Files> {
     let wasm = steps.run("build the app (web)", || compile(compiler, Make::Web))?;
-    let parts = steps.run("cut in two", || halve(folders, compiler, &wasm))?;
+    let parts = steps.run("cut in parts", || divide(folders, compiler, &wasm))?;
     let bound = steps.run("wasm-bindgen", || {
         bind(folders, compiler, Make::Web, &parts.join(cut::FIRST))
     })?;
@@ -95,26 +95,27 @@ pub(crate) fn web(
         let optimised =
             |name: &str, from: &Path| read(&optimise(folders, compiler, node, name, from)?);
         let app = String::from_utf8(read(&bound.join("app.js"))?)?;
-        Ok(Files::from([
+        let mut files = Files::from([
             ("app.js".to_owned(), cut::joined(&app)?.into_bytes()),
             (
                 "app.wasm".to_owned(),
                 optimised("app.wasm", &bound.join(BOUND_WASM))?,
             ),
-            (
-                cut::LATER.to_owned(),
-                optimised(cut::LATER, &parts.join(cut::LATER))?,
-            ),
             (cut::JOIN.to_owned(), read(&parts.join(cut::JOIN))?),
-        ]))
+        ]);
+        for name in cut::later(&parts)? {
+            let part = optimised(&name, &parts.join(&name))?;
+            files.insert(name, part);
+        }
+        Ok(files)
     })
 }
 
 /// Cuts the wasm when it has changed, and returns the folder of the parts.
-fn halve(folders: &Folders, compiler: &Compiler, wasm: &Path) -> Result<PathBuf> {
+fn divide(folders: &Folders, compiler: &Compiler, wasm: &Path) -> Result<PathBuf> {
     let out = folders.kept("cut");
     let bytes = read(wasm)?;
-    let stamp = Stamp::new("cut", &compiler.version.commit)
+    let stamp = Stamp::new("cut in parts", &compiler.version.commit)
         .part(&read(&folders.root.join("Cargo.lock"))?)
         .part(&bytes);
     unless_fresh(&out, stamp, || cut::cut(&bytes, &out))?;
@@ -174,7 +175,7 @@ fn bindings(make: Make, bytes: Vec<u8>, out: &Path) -> Result<()> {
         .web(true)?
         .typescript(false)
         .omit_default_module_path(true)
-        // The later part reaches the first through its table, stack and memory.
+        // The later parts reach the first through its table, stack and memory.
         .keep_lld_exports(make == Make::Web)
         .remove_name_section(make == Make::Web)
         .remove_producers_section(make == Make::Web)

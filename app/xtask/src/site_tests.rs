@@ -32,7 +32,7 @@ fn served(site: &Site, stem: &str, extension: &str) -> String {
     name.clone()
 }
 
-const WHOLE: [(&str, &str); 10] = [
+const WHOLE: [(&str, &str); 11] = [
     (
         "index.html",
         "<link href=\"@@styles.css@@\"><script type=module src=\"@@start.js@@\"></script>",
@@ -44,8 +44,12 @@ const WHOLE: [(&str, &str); 10] = [
         "import init from './@@app.js@@';init('@@app.wasm@@')",
     ),
     ("app.js", "import '@@not a token@@';import './@@join.js@@'"),
-    ("join.js", "fetch('@@later.wasm@@')"),
-    ("later.wasm", "\0asm @@join.js@@"),
+    (
+        "join.js",
+        "fetch('@@later-shed.wasm@@');fetch('@@later-horses-shed.wasm@@')",
+    ),
+    ("later-shed.wasm", "\0asm @@join.js@@"),
+    ("later-horses-shed.wasm", "\0asm shared"),
     ("app.wasm", "\0asm @@build@@"),
     ("sw.js", "const BUILD='@@build@@';const FILES=@@files@@;"),
     ("reset.html", "plain"),
@@ -77,7 +81,11 @@ fn names_carry_hashes_and_the_kept_ones_do_not() {
 #[test]
 fn what_is_not_text_is_served_byte_for_byte() {
     let site = site(&WHOLE);
-    for (stem, extension) in [("fonts/a", ".woff2"), ("app", ".wasm"), ("later", ".wasm")] {
+    for (stem, extension) in [
+        ("fonts/a", ".woff2"),
+        ("app", ".wasm"),
+        ("later-shed", ".wasm"),
+    ] {
         let source = WHOLE
             .iter()
             .find(|(name, _)| *name == format!("{stem}{extension}"));
@@ -89,7 +97,7 @@ fn what_is_not_text_is_served_byte_for_byte() {
 }
 
 #[test]
-fn the_script_of_the_first_part_names_the_join_and_that_the_later_part() {
+fn the_script_of_the_first_part_names_the_join_and_that_the_later_parts() {
     let site = site(&WHOLE);
     let join = served(&site, "join", ".js");
     assert_eq!(
@@ -98,7 +106,11 @@ fn the_script_of_the_first_part_names_the_join_and_that_the_later_part() {
     );
     assert_eq!(
         text_of(&site, &join),
-        format!("fetch('{}')", served(&site, "later", ".wasm"))
+        format!(
+            "fetch('{}');fetch('{}')",
+            served(&site, "later-shed", ".wasm"),
+            served(&site, "later-horses-shed", ".wasm")
+        )
     );
 }
 

@@ -4,8 +4,8 @@ import { type Hands, link } from '../../hands/hands.ts';
 import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
-/** Addresses inside the app, with no records yet. */
-const deepLinks = ['#/start', '#/example', '#/horses/new'];
+/** Addresses inside the app, with no records yet, some in each part of the wasm. */
+const deepLinks = ['#/start', '#/example', '#/horses/new', '#/horses/group/new', '#/round', '#/shed', '#/shed/hay/new'];
 
 /** Opens the front door and each address cold, and gives the sentence of each. */
 async function readAll(hands: Hands): Promise<string[]> {

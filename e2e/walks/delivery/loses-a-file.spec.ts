@@ -4,25 +4,28 @@ import { link } from '../../hands/hands.ts';
 import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
+/** What is lost, its path, and a screen that needs it. */
 const losses = [
-  ['wasm', /app-\w+\.wasm$/],
-  ['later wasm', /later-\w+\.wasm$/],
-  ['app script', /app-\w+\.js$/],
-  ['join script', /join-\w+\.js$/],
-  ['start script', /start-\w+\.js$/],
-  ['page', /index\.html$/],
-  ['icon', /icon-192-\w+\.png$/],
+  ['wasm', /app-\w+\.wasm$/, '#/start'],
+  ['wasm of the horses', /later-horses-\w+\.wasm$/, '#/start'],
+  ['wasm of the shed', /later-shed-\w+\.wasm$/, '#/shed/hay/new'],
+  ['wasm that both need', /later-horses-shed-\w+\.wasm$/, '#/shed/hay/new'],
+  ['app script', /app-\w+\.js$/, '#/start'],
+  ['join script', /join-\w+\.js$/, '#/start'],
+  ['start script', /start-\w+\.js$/, '#/start'],
+  ['page', /index\.html$/, '#/start'],
+  ['icon', /icon-192-\w+\.png$/, '#/start'],
 ] as const;
 
-for (const [lost, path] of losses) {
+for (const [lost, path, screen] of losses) {
   test(`with a line the lost ${lost} is fetched again and kept`, async ({ hands, page }) => {
-    await hands.open('#/start');
+    await hands.open(screen);
     const before = await readSentence(hands);
     await firstVisitIsOver(page);
     const whole = await cached(page);
     expect(await evict(page, path)).toBe(1);
 
-    await hands.open('#/start');
+    await hands.open(screen);
     expect(await readSentence(hands)).toBe(before);
     await expect.poll(() => cached(page), { message: 'the cache is whole again' }).toEqual(expect.arrayContaining(whole));
   });

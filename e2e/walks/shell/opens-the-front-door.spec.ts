@@ -48,12 +48,17 @@ test('a script that never comes is told as well', async ({ hands, page, watch })
   await hands.see(button('Reload'));
 });
 
-test('a screen of the later part waits for it, says when it does not come, and Try again brings it', async ({ hands, page, watch }) => {
-  watch.expects(/ERR_FAILED|Failed to fetch/, 'the later part does not come at first');
-  await page.route('**/later-*.wasm', (route) => route.abort());
-  await hands.open('#/start');
-  await hands.see(sentence('This part of the app has not come yet'));
-  await page.unroute('**/later-*.wasm');
-  await hands.tap(button('Try again'));
-  await hands.see(sentence('A few answers, then a first plan'));
-});
+for (const { part, screen, says } of [
+  { part: 'horses', screen: '#/start', says: 'A few answers, then a first plan' },
+  { part: 'shed', screen: '#/shed/hay/new', says: 'Which hay is it?' },
+]) {
+  test(`a screen of ${part} waits for its part, says when it does not come, and Try again brings it`, async ({ hands, page, watch }) => {
+    watch.expects(/ERR_FAILED|Failed to fetch/, 'the part does not come at first');
+    await page.route(`**/later-${part}-*.wasm`, (route) => route.abort());
+    await hands.open(screen);
+    await hands.see(sentence('This part of the app has not come yet'));
+    await page.unroute(`**/later-${part}-*.wasm`);
+    await hands.tap(button('Try again'));
+    await hands.see(sentence(says));
+  });
+}
