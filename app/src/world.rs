@@ -9,10 +9,10 @@ use crate::keep::{Keep, KeepError};
 use leptos::prelude::*;
 use std::cell::Cell;
 use std::rc::Rc;
-use tussock_core::animal::YardId;
+use tussock_core::animal::{PersonId, YardId};
 use tussock_core::log::{DeviceId, Record, Stamp};
 use tussock_core::units::{Instant, Zone};
-use tussock_flow::acts::{Act, Context, DEVICE, LAST_STAMP, Problem, Saved, apply};
+use tussock_flow::acts::{Act, Context, DEVICE, LAST_STAMP, Problem, Saved, WHO, apply};
 use tussock_flow::routes::Route;
 use tussock_flow::rows::{Draft, Range, Writes};
 use tussock_flow::shelf::Shelf;
@@ -103,6 +103,8 @@ pub struct World {
     yard: StoredValue<YardId>,
     /// Whether the browser was asked to let the records last.
     asked: StoredValue<bool>,
+    /// Who said something on this device last.
+    pub who: RwSignal<Option<PersonId>>,
     /// Whether this is the invented yard.
     pub example: bool,
     /// The address.
@@ -143,6 +145,7 @@ impl World {
             .await?
             .unwrap_or_else(|| YARD.to_owned());
         let asked = keep.meta(ASKED_KEY).await?.is_some();
+        let who = keep.meta(WHO).await?.map(PersonId);
         let touched = RwSignal::new(0_u32);
         let now = RwSignal::new(clock::now());
         keep.listen(move |_| {
@@ -156,6 +159,7 @@ impl World {
             device: StoredValue::new(device),
             yard: StoredValue::new(YardId(yard)),
             asked: StoredValue::new(asked),
+            who: RwSignal::new(who),
             example,
             route: RwSignal::new(route),
             now,
@@ -255,6 +259,9 @@ impl World {
             self.asked.set_value(true);
             leptos::task::spawn_local(room::ask_to_last());
         }
+        if let Some(who) = outcome.writes.meta.get(WHO) {
+            self.who.set(Some(PersonId(who.clone())));
+        }
         if !outcome.saved.is_empty() {
             settings::known();
             self.just.set(Some(JustSaved {
@@ -322,6 +329,7 @@ fn named(act: &Act) -> Vec<String> {
     match act {
         Act::Add(new) => vec![new.id.0.clone()],
         Act::Change { id, .. } | Act::Remove(id) => vec![id.0.clone()],
+        Act::By(_, act) => named(act),
         Act::All(acts) => acts.iter().flat_map(named).collect(),
         Act::Undo(saved) => saved
             .records

@@ -4,6 +4,9 @@
 //! carries the clock's new stamp, so that the next act is later, and clears the draft that it saves. Undo writes a new
 //! version: nothing is ever taken off the disk.
 
+#[cfg(test)]
+mod tests;
+
 use crate::rows::{Row, Writes};
 use crate::shelf::Shelf;
 use std::collections::BTreeMap;
@@ -16,6 +19,8 @@ use tussock_core::units::{Instant, Zone};
 pub const LAST_STAMP: &str = "stamp";
 /// The key under which a device keeps its own id.
 pub const DEVICE: &str = "device";
+/// The key under which a device keeps who said something on it last.
+pub const WHO: &str = "who";
 
 /// A new record.
 #[derive(Clone, Debug, PartialEq)]
@@ -48,6 +53,8 @@ pub enum Act {
     },
     /// Marks a record deleted; it can be brought back.
     Remove(RecordId),
+    /// The same as said by a person, who is then the one at this device.
+    By(PersonId, Box<Act>),
     /// Several at once: all or none.
     All(Vec<Act>),
     /// Takes back what was saved, by writing what held before.
@@ -130,6 +137,8 @@ pub fn apply(
     let mut writer = Writer {
         shelf,
         context,
+        by: context.by.clone(),
+        who: None,
         last: context.last,
         written: Vec::new(),
         saved: Saved::default(),
@@ -139,12 +148,15 @@ pub fn apply(
     for record in &writer.written {
         rows.push(row(record)?);
     }
-    let meta: BTreeMap<String, String> = writer
-        .last
-        .filter(|_| !rows.is_empty())
-        .map(|stamp| (LAST_STAMP.to_owned(), stamp.to_string()))
-        .into_iter()
-        .collect();
+    let mut meta = BTreeMap::new();
+    if !rows.is_empty() {
+        meta.extend(
+            writer
+                .last
+                .map(|stamp| (LAST_STAMP.to_owned(), stamp.to_string())),
+        );
+        meta.extend(writer.who.take().map(|who| (WHO.to_owned(), who.0)));
+    }
     Ok(Outcome {
         writes: Writes {
             rows,
@@ -174,6 +186,8 @@ pub fn row(record: &Record) -> Result<Row, LogError> {
 struct Writer<'a> {
     shelf: &'a Shelf,
     context: &'a Context,
+    by: Option<PersonId>,
+    who: Option<PersonId>,
     last: Option<Stamp>,
     written: Vec<Record>,
     saved: Saved,
@@ -187,7 +201,7 @@ impl Writer<'_> {
                 let stamp = self.stamp(id)?;
                 let held = self.held(id)?;
                 let body = self.dated(body, Some(&held));
-                let mut next = held.next(stamp, self.context.by.clone(), &body)?;
+                let mut next = held.next(stamp, self.by.clone(), &body)?;
                 if let Some(at) = at {
                     next.at = *at;
                 }
@@ -195,6 +209,13 @@ impl Writer<'_> {
                 Ok(())
             }
             Act::Remove(id) => self.mark(id, true),
+            Act::By(person, act) => {
+                let before = self.by.replace(person.clone());
+                self.who = Some(person.clone());
+                let done = self.act(act);
+                self.by = before;
+                done
+            }
             Act::All(acts) => acts.iter().try_for_each(|act| self.act(act)),
             Act::Undo(saved) => {
                 saved
@@ -230,7 +251,7 @@ impl Writer<'_> {
             at: new.at.unwrap_or(context.now),
             offset_min: context.offset_min,
             zone: context.zone.clone(),
-            by: context.by.clone(),
+            by: self.by.clone(),
             known: new.known,
         };
         let body = self.dated(&new.body, None);
@@ -254,7 +275,7 @@ impl Writer<'_> {
     fn mark(&mut self, id: &RecordId, gone: bool) -> Result<(), Problem> {
         let stamp = self.stamp(id)?;
         let held = self.held(id)?;
-        let marked = held.marked_gone(stamp, self.context.by.clone(), gone);
+        let marked = held.marked_gone(stamp, self.by.clone(), gone);
         self.write(marked, Some(held));
         Ok(())
     }
@@ -282,115 +303,5 @@ impl Writer<'_> {
     fn write(&mut self, record: Record, before: Option<Record>) {
         self.saved.records.push((record.id.clone(), before));
         self.written.push(record);
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use tussock_core::animal::AnimalId;
-    use tussock_core::assess::Crest;
-    use tussock_core::log::bodies::CrestV1;
-
-    fn context(last: Option<Stamp>) -> Context {
-        Context {
-            now: Instant::from_ms(1_777_000_000_000),
-            offset_min: 60,
-            zone: "Europe/London".into(),
-            yard: YardId("y".into()),
-            by: None,
-            device: DeviceId::from_text("abcdefgh").unwrap(),
-            last,
-        }
-    }
-
-    fn crest(score: u8) -> Body {
-        Body::Crest(CrestV1::of(Crest::new(score).unwrap()))
-    }
-
-    fn add(id: &str, score: u8) -> Act {
-        Act::Add(New {
-            id: RecordId(id.into()),
-            subject: Subject::animal(&AnimalId("bramble".into())),
-            at: None,
-            known: Known::Seen,
-            body: crest(score),
-        })
-    }
-
-    fn shelf_after(shelf: &Shelf, outcome: &Outcome) -> Shelf {
-        let mut next = shelf.clone();
-        for row in &outcome.writes.rows {
-            next.put(Record::from_text(&row.json).unwrap());
-        }
-        next
-    }
-
-    #[test]
-    fn saving_twice_saves_one_record() {
-        let first = apply(
-            &add("a", 3),
-            &Shelf::default(),
-            &context(None),
-            Some("#/horses/x/crest"),
-        )
-        .unwrap();
-        assert_eq!(first.writes.rows.len(), 1);
-        assert_eq!(first.writes.clear_drafts, ["#/horses/x/crest"]);
-        let shelf = shelf_after(&Shelf::default(), &first);
-        let again = apply(
-            &add("a", 3),
-            &shelf,
-            &context(None),
-            Some("#/horses/x/crest"),
-        )
-        .unwrap();
-        assert!(again.writes.rows.is_empty() && again.saved.is_empty());
-    }
-
-    #[test]
-    fn undo_writes_a_new_version_that_says_what_held_before() {
-        let first = apply(&add("a", 2), &Shelf::default(), &context(None), None).unwrap();
-        let shelf = shelf_after(&Shelf::default(), &first);
-        let change = Act::Change {
-            id: RecordId("a".into()),
-            body: crest(4),
-            at: None,
-        };
-        let changed = apply(&change, &shelf, &context(None), None).unwrap();
-        let shelf = shelf_after(&shelf, &changed);
-        let undone = apply(&Act::Undo(changed.saved), &shelf, &context(None), None).unwrap();
-        let shelf = shelf_after(&shelf, &undone);
-        let held = shelf.get("a").unwrap();
-        assert_eq!(Body::read(held).unwrap(), crest(2));
-        assert!(!held.gone);
-        let removed = apply(&Act::Undo(first.saved), &shelf, &context(None), None).unwrap();
-        assert!(shelf_after(&shelf, &removed).get("a").unwrap().gone);
-    }
-
-    #[test]
-    fn stamps_of_one_batch_rise_and_the_last_is_kept() {
-        let all = Act::All(vec![add("a", 1), add("b", 2), add("c", 3)]);
-        let outcome = apply(&all, &Shelf::default(), &context(None), None).unwrap();
-        let stamps: Vec<&str> = outcome
-            .writes
-            .rows
-            .iter()
-            .map(|row| row.stamp.as_str())
-            .collect();
-        assert!(stamps.is_sorted_by(|a, b| a < b));
-        assert_eq!(
-            outcome.writes.meta.get(LAST_STAMP).map(String::as_str),
-            stamps.last().copied()
-        );
-    }
-
-    #[test]
-    fn what_is_not_there_cannot_be_changed_and_nothing_is_written() {
-        let act = Act::All(vec![add("a", 1), Act::Remove(RecordId("nobody".into()))]);
-        assert_eq!(
-            apply(&act, &Shelf::default(), &context(None), None),
-            Err(Problem::NotThere(RecordId("nobody".into())))
-        );
     }
 }

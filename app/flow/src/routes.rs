@@ -23,7 +23,8 @@ pub enum Place {
     Desk,
 }
 
-/// One of the six sites of the walk-round, by its number in walking order, 1 to 6; 7 is the summary.
+/// One of the sites of the walk-round, by its number in walking order, 1 to 6; 7 is the summary. On a scale of fewer sites
+/// what lies behind the last one is the summary too.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Step(u8);
 
@@ -79,6 +80,10 @@ pub enum Route {
     Weigh(AnimalId),
     /// Condition, site by site.
     Condition(AnimalId, Step),
+    /// Who scores condition, and on which scale.
+    ConditionWho(AnimalId),
+    /// What two people scored on one day.
+    ConditionTwo(AnimalId),
     /// The crest.
     Crest(AnimalId),
     /// The look-over.
@@ -170,6 +175,8 @@ impl Route {
             ["horses", id] => Self::Horse(animal(id)?),
             ["horses", id, "details"] => Self::Details(animal(id)?),
             ["horses", id, "weigh"] => Self::Weigh(animal(id)?),
+            ["horses", id, "condition", "who"] => Self::ConditionWho(animal(id)?),
+            ["horses", id, "condition", "two"] => Self::ConditionTwo(animal(id)?),
             ["horses", id, "condition", step] => {
                 Self::Condition(animal(id)?, Step::new(step.parse().ok()?)?)
             }
@@ -220,6 +227,8 @@ impl Route {
             | Self::Details(_)
             | Self::Weigh(_)
             | Self::Condition(..)
+            | Self::ConditionWho(_)
+            | Self::ConditionTwo(_)
             | Self::Crest(_)
             | Self::LookOver(_)
             | Self::NotEating(_)
@@ -275,6 +284,8 @@ impl fmt::Display for Route {
             Self::Details(id) => write!(f, "#/horses/{}/details", id.0),
             Self::Weigh(id) => write!(f, "#/horses/{}/weigh", id.0),
             Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.0),
+            Self::ConditionWho(id) => write!(f, "#/horses/{}/condition/who", id.0),
+            Self::ConditionTwo(id) => write!(f, "#/horses/{}/condition/two", id.0),
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
             Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
             Self::NotEating(id) => write!(f, "#/horses/{}/not-eating", id.0),

@@ -46,35 +46,40 @@ pub struct SiteCord {
     pub now: Option<f64>,
     /// Its score last time.
     pub last: Option<f64>,
+    /// What somebody else scored.
+    pub other: Option<f64>,
     /// Now in words, at the right.
     pub said: String,
 }
 
-/// The width of a cord with its margins, and where 1 and 9 lie on it.
+/// The width of a cord with its margins, and where the ends of the scale lie on it.
 const CORD: f64 = 200.0;
 const CORD_FROM: f64 = 12.0;
 const CORD_TO: f64 = 188.0;
 
-/// The scale of a cord.
-const FIRST: f64 = 1.0;
-const LAST: f64 = 9.0;
-
-/// Where a score lies along a cord.
-fn along(score: f64) -> f64 {
-    CORD_FROM + (CORD_TO - CORD_FROM) * (score - FIRST) / (LAST - FIRST)
+/// Where a score lies along a cord whose ends are the first and the last of its scale.
+fn along((first, last): (f64, f64), score: f64) -> f64 {
+    CORD_FROM + (CORD_TO - CORD_FROM) * (score - first) / (last - first)
 }
 
-/// Six small cords from 1 to 9 one under another: the tag is now, the stroke last time.
+/// A small cord a site, one under another: the tag is now, the outlined one somebody else's, the stroke last time.
 #[component]
 pub fn SiteCords(
     /// The sites in walking order.
     #[prop(into)]
     sites: Signal<Vec<SiteCord>>,
+    /// The first and the last of the scale.
+    ends: (f64, f64),
 ) -> impl IntoView {
     let drawn = move || {
         sites.get().into_iter().map(|site| {
+            // Wider than the other, so that it is seen round one that hangs at the same place.
+            let other = site.other.map(|score| {
+                let x = along(ends, score);
+                view! { <path d=format!("M{x} 5l12 9v19h-24v-19z") class="stroke-ink" stroke-width="2" /> }
+            });
             let tag = site.now.map(|score| {
-                let x = along(score);
+                let x = along(ends, score);
                 // A small tag, pointed at the top, its eyelet punched out.
                 let d = format!("M{x} 8l9 7v16h-18v-16z");
                 view! {
@@ -83,7 +88,7 @@ pub fn SiteCords(
                 }
             });
             let stroke = site.last.map(|score| {
-                let x = along(score);
+                let x = along(ends, score);
                 view! { <path d=format!("M{x} 0V22") class="stroke-ink" stroke-width="3" /> }
             });
             view! {
@@ -92,6 +97,7 @@ pub fn SiteCords(
                     <svg viewBox=format!("0 0 {CORD} 34")>
                         <path d=format!("M{CORD_FROM} 8H{CORD_TO}") class="stroke-line" stroke-width="4" />
                         {stroke}
+                        {other}
                         {tag}
                     </svg>
                     <span class="site-said">{site.said}</span>
@@ -108,8 +114,10 @@ mod tests {
 
     #[test]
     fn the_scale_fills_the_cord() {
-        assert!((along(FIRST) - CORD_FROM).abs() < 1e-9);
-        assert!((along(LAST) - CORD_TO).abs() < 1e-9);
-        assert!(along(5.0) < along(5.5));
+        for ends in [(1.0, 9.0), (0.0, 5.0)] {
+            assert!((along(ends, ends.0) - CORD_FROM).abs() < 1e-9);
+            assert!((along(ends, ends.1) - CORD_TO).abs() < 1e-9);
+            assert!(along(ends, 3.0) < along(ends, 3.5));
+        }
     }
 }

@@ -70,7 +70,9 @@ pub fn App(
     window_event_listener_untyped(shell::UPDATE, move |_| world.update.set(true));
     // The walk-round is one screen and one form: it follows its own steps.
     let shown = Memo::new(move |_| match world.route.get() {
-        Route::Condition(animal, _) => Route::Condition(animal, Step::FIRST),
+        Route::Condition(animal, _) | Route::ConditionWho(animal) => {
+            Route::Condition(animal, Step::FIRST)
+        }
         route => route,
     });
     let later = later::Parts::fetch(&world.route.get_untracked());

@@ -28,7 +28,7 @@ mod target;
 mod weight;
 
 pub use choose::{weigh, weigh_in_condition};
-pub use condition::{ConditionChange, ConditionScale, ConditionScore, Site};
+pub use condition::{ConditionChange, ConditionScale, ConditionScore, Site, apart};
 pub use crest::{Crest, CrestFlag};
 pub use equation::{Equation, MeasuredType};
 pub use error::{AssessError, Refused};

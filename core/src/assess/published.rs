@@ -1,5 +1,6 @@
 //! Constants of `assess`.
 
+use super::condition::ConditionScale;
 use super::equation::{DonkeyLaw, Line, PerLengthAndHeight, PowerLaw};
 use crate::sources::{Mark, Published, Work};
 use crate::units::Bounds;
@@ -214,6 +215,12 @@ table! {
     /// The scale 0 to 5.
     "condition_five" CONDITION_FIVE: Bounds = Bounds::new("condition_five_step", 0.0, 5.0);
         "", Published, CarrollHuntington1988, "scale";
+    /// The scale that a donkey or mule is scored on unless somebody chooses the other.
+    "donkey_scale" DONKEY_SCALE: ConditionScale = ConditionScale::FiveStep;
+        "", Ours, Tussock, "donkeys are scored in five steps in the trade, from memory; these sites and words were made for horses";
+    /// A score again sooner than this says little: condition lags weight.
+    "condition_every" CONDITION_EVERY: i64 = 28;
+        "days", Ours, Tussock, "monthly; in Dugdale 2010 condition stood still for 12 weeks while weight fell";
     /// So many of the six sites must be scored for a mean.
     "nine_step_sites" NINE_STEP_SITES: usize = 4;
         "sites", Ours, Tussock, "assess/published.rs";

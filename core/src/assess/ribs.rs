@@ -33,6 +33,15 @@ impl ConditionRange {
         self.high
     }
 
+    /// The range that holds both.
+    #[must_use]
+    pub const fn and(self, other: Self) -> Self {
+        Self {
+            low: self.low.min(other.low),
+            high: self.high.max(other.high),
+        }
+    }
+
     /// Halfway.
     pub const fn middle(self) -> f64 {
         f64::midpoint(self.low, self.high)

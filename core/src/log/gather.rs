@@ -8,7 +8,7 @@ use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
 use super::looks::looked_over;
-use crate::animal::{Animal, AnimalId, Group, GroupId, SaidOn, VetWord};
+use crate::animal::{Animal, AnimalId, Group, GroupId, PersonId, SaidOn, VetWord};
 use crate::assess::{
     AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
 };
@@ -264,11 +264,38 @@ fn days_at_start(plan: &PlanV1, day: LocalDate) -> u32 {
     u32::try_from((day - plan.from).num_days()).unwrap_or(0)
 }
 
+/// The scores, oldest first. What two people scored on one day is one score: the range that holds both, for nobody knows
+/// whose hand is right. What one person scored anew that day stands for what the same person scored before.
 fn conditions(
     own: &[&Entry<'_>],
     local: &impl Fn(&Entry<'_>) -> LocalDate,
     problems: &mut Vec<Problem>,
 ) -> Vec<Scored> {
+    let mut by_whom: Vec<(Option<&PersonId>, Scored)> = Vec::new();
+    for (by, scored) in each_condition(own, local, problems) {
+        let same = |other: &(Option<&PersonId>, Scored)| {
+            other.0 == by && other.1.on == scored.on && other.1.by_sites && scored.by_sites
+        };
+        by_whom.retain(|other| !same(other));
+        by_whom.push((by, scored));
+    }
+    let mut joined: Vec<Scored> = Vec::new();
+    for (_, scored) in by_whom {
+        match joined.last_mut() {
+            Some(last) if last.on == scored.on && last.by_sites && scored.by_sites => {
+                last.condition = last.condition.and(scored.condition);
+            }
+            _ => joined.push(scored),
+        }
+    }
+    joined
+}
+
+fn each_condition<'a>(
+    own: &[&'a Entry<'_>],
+    local: &impl Fn(&Entry<'_>) -> LocalDate,
+    problems: &mut Vec<Problem>,
+) -> Vec<(Option<&'a PersonId>, Scored)> {
     own.iter()
         .filter_map(|entry| {
             let Body::Condition(body) = &entry.body else {
@@ -285,11 +312,12 @@ fn conditions(
                     return None;
                 }
             };
-            Some(Scored {
+            let scored = Scored {
                 on: local(entry),
                 condition,
                 by_sites,
-            })
+            };
+            Some((entry.record.by.as_ref(), scored))
         })
         .collect()
 }

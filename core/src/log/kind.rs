@@ -80,6 +80,8 @@ kinds! {
     LookOver = "look_over", 1;
     /// A handful held out to an animal that left its forage.
     Appetite = "appetite", 1;
+    /// Temperature, pulse and breathing at rest.
+    Vitals = "vitals", 1;
     /// The vet's word.
     VetWord = "vet_word", 1;
     /// Nets filled.

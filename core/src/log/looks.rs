@@ -4,7 +4,8 @@ use super::bodies::{Body, LookOverV1};
 use super::gather::Entry;
 use crate::animal::{Answer, Seen};
 use crate::plan::published::{LOOK_AGAIN_BEFORE, LOOK_AGAIN_SOON, LOOK_AGAIN_TONIGHT};
-use crate::plan::{LookAgain, LookedOver, Signs};
+use crate::plan::{AtRest, LookAgain, LookedOver, Signs, Taken};
+use crate::safety::Vital;
 use crate::units::{Instant, LocalStamp, Zone};
 
 /// A sign as it stands, and when it was first seen if it does.
@@ -50,7 +51,9 @@ pub(super) fn looked_over<'a>(
     own: impl Iterator<Item = &'a Entry<'a>>,
     zone: &impl Zone,
 ) -> LookedOver {
+    let own: Vec<&Entry<'_>> = own.collect();
     let looks: Vec<(Instant, &LookOverV1)> = own
+        .iter()
         .filter_map(|entry| match &entry.body {
             Body::LookOver(body) => Some((entry.record.at, body)),
             _ => None,
@@ -101,7 +104,31 @@ pub(super) fn looked_over<'a>(
         ]),
         again_since: since(&[warm_hoof, lying_more]),
         again: look_again(&looks, zone),
+        at_rest: at_rest(&own, zone),
     }
+}
+
+/// The last reading of each vital, taken beside a look-over or an animal that would not eat; oldest first.
+fn at_rest(own: &[&Entry<'_>], zone: &impl Zone) -> AtRest {
+    let mut at_rest = AtRest::default();
+    for entry in own {
+        let reading = |vital: Vital| match &entry.body {
+            Body::Vitals(body) => body.vital(vital),
+            Body::Appetite(body) => body.vital(vital),
+            _ => None,
+        };
+        let at = entry.record.at;
+        let seen = Seen {
+            day: zone.to_local(at).date,
+            at: Some(at),
+        };
+        for vital in Vital::ALL {
+            if let Some(reading) = reading(vital) {
+                at_rest = vital.with(at_rest, Taken { reading, seen });
+            }
+        }
+    }
+    at_rest
 }
 
 /// The looks that the last warm hoof or lying more asks for, less those that were made and saw neither.

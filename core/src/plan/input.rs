@@ -82,8 +82,28 @@ impl Signs {
     }
 }
 
+/// A reading at rest.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Taken {
+    /// In the unit of what was measured.
+    pub reading: f64,
+    /// When it was taken.
+    pub seen: Seen,
+}
+
+/// Temperature, pulse and breathing, each as it was taken last: it stands until it is taken again.
+#[derive(Clone, Copy, Debug, PartialEq, Default)]
+pub struct AtRest {
+    /// Temperature, in degrees Celsius.
+    pub temperature: Option<Taken>,
+    /// Pulse, in beats a minute.
+    pub pulse: Option<Taken>,
+    /// Breathing, in breaths a minute.
+    pub breaths: Option<Taken>,
+}
+
 /// The last look-over.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Default)]
 pub struct LookedOver {
     /// The day; `None` when nobody looked.
     pub on: Option<LocalDate>,
@@ -95,6 +115,8 @@ pub struct LookedOver {
     pub again_since: Option<Seen>,
     /// The looks again that are still to be made.
     pub again: LookAgain,
+    /// What was measured at rest.
+    pub at_rest: AtRest,
 }
 
 /// The looks that are still to be made after a warm hoof or lying more (practice rule 15). They are open until somebody

@@ -22,5 +22,7 @@ pub(crate) use build::eaten_within_h;
 pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised, WorkLine};
 pub use error::PlanError;
 pub use group::{GroupDraft, GroupFor, GroupVisit, MemberShare, Separate, group};
-pub use input::{HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked, Soaking};
+pub use input::{
+    AtRest, HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked, Soaking, Taken,
+};
 pub use levers::Lever;

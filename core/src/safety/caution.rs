@@ -1,12 +1,14 @@
 //! What must be known beside a plan that is allowed. A caution goes when its cause goes, and not before.
 
 use super::published::{AFTER_TRIM_DAYS, PPID_AGE};
-use crate::animal::{Appetite, Birth, Laminitis, Ppid, RiskLevel, VetFlag};
+use super::vitals::{Vital, VitalStanding, unusual};
+use crate::animal::{Animal, Appetite, Birth, Laminitis, Ppid, RiskLevel, VetFlag};
 use crate::assess::WeightMethod;
 use crate::day::GapVerdict;
 use crate::forage::{Hazard, SugarOrigin, Verdict, WayOut};
+use crate::limits::published::CORTICOSTEROID_DAYS;
 use crate::limits::{AllowanceReason, CapVerdict, Nutrient, RestrictionBar, VetListReason};
-use crate::plan::{Draft, GrassLine};
+use crate::plan::{AtRest, Draft, GrassLine};
 use crate::ration::Standing;
 use crate::units::{LocalDate, PartOfBody};
 
@@ -91,6 +93,15 @@ pub enum Caution {
     FreshlyTrimmed,
     /// A corticosteroid in the last weeks.
     Corticosteroid,
+    /// A reading at rest that is not usual: it is told to the vet.
+    Unusual {
+        /// Of what.
+        vital: Vital,
+        /// The reading.
+        reading: f64,
+        /// How it stands.
+        standing: VitalStanding,
+    },
     /// More hay than the level gives, so that the least that reaches the animal keeps its floor.
     RaisedToFloor,
 }
@@ -134,19 +145,11 @@ fn of_the_animal(draft: &Draft, found: &mut Vec<Caution>) {
     } else if draft.look_over.on.is_none() {
         found.push(Caution::NotLookedOver);
     }
-    for flag in &health.flags {
-        match flag {
-            VetFlag::PainRelief => found.push(Caution::PainRelief),
-            VetFlag::TrimmedOrShod { on } if (draft.day - *on).num_days() <= *AFTER_TRIM_DAYS => {
-                found.push(Caution::FreshlyTrimmed);
-            }
-            VetFlag::Corticosteroid { .. } => found.push(Caution::Corticosteroid),
-            _ => {}
-        }
-    }
-    if asks_about_ppid(draft) {
-        found.push(Caution::AskAboutPpid);
-    }
+    found.extend(of_health(
+        &draft.animal,
+        &draft.look_over.at_rest,
+        draft.day,
+    ));
     if !matches!(draft.weight.method, WeightMethod::Scale(_)) {
         let half = (draft.weight.high - draft.weight.low) / 2.0;
         found.push(Caution::WeightFromTape {
@@ -155,22 +158,60 @@ fn of_the_animal(draft: &Draft, found: &mut Vec<Caution>) {
     }
 }
 
-/// Fifteen years or more, or laminitis whose last episode ended in autumn, and nobody tested.
-fn asks_about_ppid(draft: &Draft) -> bool {
+/// What must be known of an animal on a day by its health and what was measured at rest, with or without a plan
+/// (practice rule 19).
+pub fn of_health(animal: &Animal, at_rest: &AtRest, day: LocalDate) -> Vec<Caution> {
+    let within = |on: LocalDate, days: i64| (day - on).num_days() <= days;
+    let mut found = Vec::new();
+    for flag in &animal.health.flags {
+        let caution = match flag {
+            VetFlag::PainRelief => Caution::PainRelief,
+            VetFlag::TrimmedOrShod { on } if within(*on, *AFTER_TRIM_DAYS) => {
+                Caution::FreshlyTrimmed
+            }
+            VetFlag::Corticosteroid { last } if within(*last, *CORTICOSTEROID_DAYS) => {
+                Caution::Corticosteroid
+            }
+            _ => continue,
+        };
+        if !found.contains(&caution) {
+            found.push(caution);
+        }
+    }
+    if asks_about_ppid(animal, day) {
+        found.push(Caution::AskAboutPpid);
+    }
+    // What is so far over that it is rung about stops the animal and is no caution.
+    let unusual = unusual(animal, at_rest, day).into_iter();
+    found.extend(
+        unusual
+            .filter(|(_, _, standing)| *standing != VitalStanding::Ring)
+            .map(|(vital, taken, standing)| Caution::Unusual {
+                vital,
+                reading: taken.reading,
+                standing,
+            }),
+    );
+    found
+}
+
+/// Fifteen years or more, laminitis now in autumn, or the last one ended in autumn; and nobody tested.
+fn asks_about_ppid(animal: &Animal, day: LocalDate) -> bool {
     use chrono::Datelike;
-    if draft.animal.health.ppid != Ppid::NotKnown {
+    if animal.health.ppid != Ppid::NotKnown {
         return false;
     }
-    let old = draft
-        .animal
+    let old = animal
         .born
-        .map(|born: Birth| born.age_on(draft.day))
+        .map(|born: Birth| born.age_on(day))
         .is_some_and(|age| *PPID_AGE <= age);
     // numeric: September to November, the autumn of the northern hemisphere where the rule was written
-    let autumn = matches!(
-        draft.animal.health.laminitis,
-        Laminitis::Ever { last: Some(day) } if (9..=11).contains(&day.month())
-    );
+    let in_autumn = |day: LocalDate| (9..=11).contains(&day.month());
+    let autumn = match animal.health.laminitis {
+        Laminitis::Active => in_autumn(day),
+        Laminitis::Ever { last } => last.is_some_and(in_autumn),
+        Laminitis::Never | Laminitis::NotKnown => false,
+    };
     old || autumn
 }
 

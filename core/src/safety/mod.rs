@@ -12,11 +12,13 @@ mod caution;
 mod judge;
 pub mod published;
 mod refusal;
+#[cfg(test)]
+mod tests;
 mod vitals;
 mod wont_eat;
 
-pub use caution::{Caution, cautions};
+pub use caution::{Caution, cautions, of_health};
 pub use judge::{GroupPlan, GroupVerdict, Plan, SafetyVerdict, judge, judge_group};
 pub use refusal::{Meanwhile, Refusal, Refused, StopsFor, VetUrgency, stops};
-pub use vitals::{Normal, Vital, VitalStanding};
+pub use vitals::{Normal, Vital, VitalStanding, from_fahrenheit, unusual};
 pub use wont_eat::{EatStep, LastAte, Offered, WillNotEat, will_not_eat};

@@ -1,6 +1,7 @@
 //! When there is no plan: why, how urgent the vet is, and what to do meanwhile.
 
 use super::published::OFF_FEED_HOURS;
+use super::vitals::{Vital, VitalStanding, unusual};
 use crate::animal::{
     Animal, Answer, Appetite, Handful, Laminitis, Phase, Ppid, SaidOn, Seen, State, VetFlag,
     VetScope, VetWord,
@@ -49,6 +50,13 @@ pub enum Refusal {
     EscapedOntoGrass,
     /// Sick, feverish or with colic.
     Sick,
+    /// A reading at rest so far over what is usual that the vet is rung for it alone.
+    FarOverUsual {
+        /// Of what.
+        vital: Vital,
+        /// The reading.
+        reading: f64,
+    },
     /// Lame.
     Lame,
     /// Growing, in foal or in milk: its needs are not published here, and it is never restricted.
@@ -116,7 +124,9 @@ impl Refusal {
 
     pub(super) fn vet_for(&self, animal: &Animal) -> Option<VetUrgency> {
         match self {
-            Self::GotAtGrain | Self::EscapedOntoGrass => Some(VetUrgency::Now),
+            Self::GotAtGrain | Self::EscapedOntoGrass | Self::FarOverUsual { .. } => {
+                Some(VetUrgency::Now)
+            }
             Self::OffFeed {
                 past_the_latest, ..
             } => Some(if *past_the_latest || off_feed_is_now(animal) {
@@ -237,6 +247,17 @@ fn by_health(of: &StopsFor<'_>) -> Vec<Refusal> {
             _ => {}
         }
     }
+    let rings = unusual(animal, &look_over.at_rest, of.day).into_iter();
+    found.extend(
+        rings
+            .filter(|(_, taken, stands)| {
+                *stands == VitalStanding::Ring && !of.lifted(Some(taken.seen))
+            })
+            .map(|(vital, taken, _)| Refusal::FarOverUsual {
+                vital,
+                reading: taken.reading,
+            }),
+    );
     let vets_hands = matches!(animal.phase, Phase::Episode | Phase::Recovering);
     if health.laminitis == Laminitis::Active && !of.lifted(said.laminitis.map(Seen::on)) {
         found.push(Refusal::LaminitisNow);
@@ -340,7 +361,10 @@ pub(super) fn meanwhile(draft: &Draft, why: &[Refusal]) -> Vec<Meanwhile> {
             Refusal::EpisodeWithoutWord | Refusal::DonkeyDiet | Refusal::Energy(_) => {
                 add(Meanwhile::WriteDownVetsWord);
             }
-            Refusal::Sick | Refusal::NotPlannedHere(_) | Refusal::UnderDryMatterFloor { .. } => {}
+            Refusal::Sick
+            | Refusal::FarOverUsual { .. }
+            | Refusal::NotPlannedHere(_)
+            | Refusal::UnderDryMatterFloor { .. } => {}
         }
     }
     // After grain the vet says what it may eat; everybody else keeps forage in front of it.

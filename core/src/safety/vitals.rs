@@ -8,6 +8,7 @@ use super::published::{
     HORSE_TEMPERATURE_LOW, HORSE_TEMPERATURE_RING,
 };
 use crate::animal::{Animal, Kind, State};
+use crate::plan::{AtRest, Taken};
 use crate::sources::{Provenance, Published};
 use crate::units::{Bounds, LocalDate};
 
@@ -53,6 +54,26 @@ pub struct Normal {
 impl Vital {
     /// All of them, in the order in which a vet asks.
     pub const ALL: [Self; 3] = [Self::Temperature, Self::Pulse, Self::Breaths];
+
+    /// The reading of it that stands.
+    pub const fn taken(self, at_rest: &AtRest) -> Option<Taken> {
+        match self {
+            Self::Temperature => at_rest.temperature,
+            Self::Pulse => at_rest.pulse,
+            Self::Breaths => at_rest.breaths,
+        }
+    }
+
+    /// The same readings with another one of it.
+    #[must_use]
+    pub const fn with(self, mut at_rest: AtRest, taken: Taken) -> AtRest {
+        match self {
+            Self::Temperature => at_rest.temperature = Some(taken),
+            Self::Pulse => at_rest.pulse = Some(taken),
+            Self::Breaths => at_rest.breaths = Some(taken),
+        }
+        at_rest
+    }
 
     /// What is believed of a reading: outside it is a slip of the finger.
     // numeric: wider than any living equid
@@ -112,6 +133,12 @@ impl Vital {
     }
 }
 
+/// A temperature in degrees Celsius, from degrees Fahrenheit.
+pub fn from_fahrenheit(degrees: f64) -> f64 {
+    // numeric: the definition of the Fahrenheit scale
+    (degrees - 32.0) * 5.0 / 9.0
+}
+
 impl Normal {
     /// How a reading stands beside it.
     pub fn stands(&self, reading: f64) -> VitalStanding {
@@ -125,6 +152,23 @@ impl Normal {
             VitalStanding::Within
         }
     }
+}
+
+/// The readings that stand and are not within what is usual, with how they stand; none of a foal, for which no range is
+/// given here.
+pub fn unusual(
+    animal: &Animal,
+    at_rest: &AtRest,
+    day: LocalDate,
+) -> Vec<(Vital, Taken, VitalStanding)> {
+    Vital::ALL
+        .into_iter()
+        .filter_map(|vital| {
+            let taken = vital.taken(at_rest)?;
+            let stands = vital.normal(animal, day)?.stands(taken.reading);
+            (stands != VitalStanding::Within).then_some((vital, taken, stands))
+        })
+        .collect()
 }
 
 #[cfg(test)]

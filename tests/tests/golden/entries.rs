@@ -105,6 +105,15 @@ pub(super) fn appetites() -> Vec<AppetiteV1> {
         .to_vec()
 }
 
+pub(super) fn vitals() -> VitalsV1 {
+    VitalsV1 {
+        temperature: Some(CelsiusTenths::new(379).unwrap()),
+        pulse: Some(PerMinute::new(40).unwrap()),
+        breaths: Some(PerMinute::new(12).unwrap()),
+        note: Some(said("Before exercise, in the box.")),
+    }
+}
+
 pub(super) fn vet_word(permit: VetPermit) -> VetWordV1 {
     VetWordV1 {
         animal: AnimalId("moss".to_owned()),

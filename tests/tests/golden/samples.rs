@@ -16,7 +16,7 @@ mod entries;
 use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
     appetites, conditions, day_relaid, left_overs, look_over, net_timings, plan, soak_steps,
-    vet_word, weights,
+    vet_word, vitals, weights,
 };
 
 /// A name.
@@ -149,6 +149,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
         })],
         Kind::LookOver => vec![Body::LookOver(look_over())],
         Kind::Appetite => appetites().into_iter().map(Body::Appetite).collect(),
+        Kind::Vitals => vec![Body::Vitals(vitals())],
         Kind::VetWord => [
             VetPermit::LowestLevel(PartOfBody::percent(1.25)),
             VetPermit::Work,

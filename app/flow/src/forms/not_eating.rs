@@ -6,7 +6,7 @@ use crate::views::not_eating::{NotEating, dial};
 use tussock_core::animal::{Answer, Appetite, Handful};
 use tussock_core::log::bodies::{AppetiteV1, PersonV1, Role};
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
-use tussock_core::safety::{LastAte, Offered, Vital, WillNotEat};
+use tussock_core::safety::{LastAte, Offered, Vital, WillNotEat, from_fahrenheit};
 use tussock_core::sources::RecordId;
 use tussock_core::units::parse::{ParseError, number};
 use tussock_core::units::{Instant, Zone};
@@ -46,7 +46,7 @@ pub const fn field(vital: Vital) -> &'static str {
     }
 }
 
-/// A reading as typed; `None` where nothing is typed.
+/// A reading as typed, a temperature also as `101.5 F`; `None` where nothing is typed.
 ///
 /// # Errors
 /// No number, or one outside what is believed.
@@ -55,7 +55,18 @@ pub fn reading(vital: Vital, text: &str) -> Result<Option<f64>, ParseError> {
     if typed.is_empty() {
         return Ok(None);
     }
-    Ok(Some(vital.bounds().check(number(typed)?)?))
+    let unit = |units: &[char]| {
+        let bare = typed.strip_suffix(units)?;
+        Some(bare.trim_end_matches('\u{b0}').trim_end())
+    };
+    let value = match vital {
+        Vital::Temperature => match (unit(&['F', 'f']), unit(&['C', 'c'])) {
+            (Some(bare), _) => from_fahrenheit(number(bare)?),
+            (None, bare) => number(bare.unwrap_or(typed))?,
+        },
+        Vital::Pulse | Vital::Breaths => number(typed)?,
+    };
+    Ok(Some(vital.bounds().check(value)?))
 }
 
 /// What is said so far; what nobody touched stays as the animal carries it while it is off its feed. `text` gives the text
@@ -236,5 +247,23 @@ impl Typed {
                 }),
             }),
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_temperature_is_read_in_either_unit() {
+        let read = |text| reading(Vital::Temperature, text);
+        assert_eq!(read("38,4"), Ok(Some(38.4)));
+        assert_eq!(read("38.4 \u{b0}C"), Ok(Some(38.4)));
+        let fever = read("102 F").unwrap().unwrap();
+        assert!((fever - 38.888_9).abs() < 1e-3);
+        assert_eq!(read(" "), Ok(None));
+        // Without its unit it is questioned with the range.
+        assert!(matches!(read("102"), Err(ParseError::OutOfRange(_))));
+        assert!(reading(Vital::Pulse, "40 F").is_err());
     }
 }

@@ -32,7 +32,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..11, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..13, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -45,6 +45,8 @@ fn routes() -> impl Strategy<Value = Route> {
             7 => Route::Day(id),
             8 => Route::Ledger(id),
             9 => Route::NotEating(id),
+            10 => Route::ConditionWho(id),
+            11 => Route::ConditionTwo(id),
             _ => Route::VetWord(id),
         }
     });

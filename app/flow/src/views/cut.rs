@@ -3,15 +3,16 @@
 //! Our own drawings, as pure geometry: a step in, points out. They show which way a site changes, not how thick
 //! anything is: no figure here is of the trade.
 
-use tussock_core::assess::Site;
+#[cfg(test)]
+mod tests;
+
+use tussock_core::assess::{ConditionScale, Site};
 
 /// The width of a drawing.
 pub const WIDTH: f64 = 320.0;
 /// The height of a drawing.
 pub const HEIGHT: f64 = 140.0;
 
-/// The lowest and the highest step of a site.
-const STEPS: (f64, f64) = (1.0, 9.0);
 /// The highest step of the crest.
 const CREST_TOP: f64 = 5.0;
 /// The step of the crest from which it leans.
@@ -49,8 +50,11 @@ pub struct Cut {
     pub surface: Option<Vec<Point>>,
 }
 
-/// The drawing of a site of the scale 1 to 9; half steps lie between. `None` for a site of the other scale.
-pub fn cut(site: Site, step: Option<f64>) -> Option<Cut> {
+/// The drawing of a site of a scale; half steps lie between. `None` for a site of the other scale.
+pub fn cut(scale: ConditionScale, site: Site, step: Option<f64>) -> Option<Cut> {
+    if !scale.sites().contains(&site) {
+        return None;
+    }
     let shape: fn(f64, f64) -> Point = match site {
         Site::Neck => neck,
         Site::Withers => withers,
@@ -58,10 +62,13 @@ pub fn cut(site: Site, step: Option<f64>) -> Option<Cut> {
         Site::Ribs => ribs,
         Site::Loin => loin,
         Site::TailHead => tail_head,
-        Site::BackAndRibs | Site::Pelvis => return None,
+        Site::BackAndRibs => back_and_ribs,
+        Site::Pelvis => pelvis,
     };
     let bones = bones(site);
-    let part = step.map(|step| ((step - STEPS.0) / (STEPS.1 - STEPS.0)).clamp(0.0, 1.0));
+    let bounds = scale.bounds();
+    let along = |step: f64| (step - bounds.min) / (bounds.max - bounds.min);
+    let part = step.map(|step| along(step).clamp(0.0, 1.0));
     Some(Cut {
         surface: part.map(|part| surface(&bones, |u| shape(part, u))),
         bones,
@@ -134,6 +141,16 @@ fn round(x: f64, y: f64, radius: f64) -> Bone {
     Bone::Round { at: (x, y), radius }
 }
 
+/// The spine, sliced across, with its point at a height.
+fn spine(top: f64) -> Bone {
+    Bone::Edge(vec![
+        (152.0, 116.0),
+        (158.0, top),
+        (162.0, top),
+        (168.0, 116.0),
+    ])
+}
+
 /// A rise around 0 of the given width, 1 at its top.
 fn rise(z: f64, width: f64) -> f64 {
     (-(z / width) * (z / width)).exp()
@@ -170,12 +187,7 @@ fn bones(site: Site) -> Vec<Bone> {
             .map(|rib| round(RIB_FIRST + RIB_APART * f64::from(rib), 96.0, 10.0))
             .collect(),
         Site::Loin => vec![
-            Bone::Edge(vec![
-                (152.0, 116.0),
-                (158.0, 54.0),
-                (162.0, 54.0),
-                (168.0, 116.0),
-            ]),
+            spine(54.0),
             Bone::Edge(vec![(150.0, 104.0), (76.0, 112.0)]),
             Bone::Edge(vec![(170.0, 104.0), (244.0, 112.0)]),
         ],
@@ -184,7 +196,19 @@ fn bones(site: Site) -> Vec<Bone> {
             round(66.0, 94.0, 12.0),
             round(254.0, 94.0, 12.0),
         ],
-        Site::BackAndRibs | Site::Pelvis => Vec::new(),
+        Site::BackAndRibs => {
+            let mut bones = vec![spine(54.0)];
+            for (out, y) in [(60.0, 74.0), (95.0, 90.0), (130.0, 112.0)] {
+                bones.push(round(MIDDLE - out, y, 7.0));
+                bones.push(round(MIDDLE + out, y, 7.0));
+            }
+            bones
+        }
+        Site::Pelvis => vec![
+            spine(50.0),
+            round(62.0, 86.0, 13.0),
+            round(258.0, 86.0, 13.0),
+        ],
     }
 }
 
@@ -249,6 +273,34 @@ fn tail_head(part: f64, u: f64) -> Point {
     (MIDDLE + 145.0 * u, back + hollow - pads)
 }
 
+/// Where the first rib of the back lies beside the middle, and how far ribs lie apart, as parts of half the width.
+const BACK_RIB: f64 = 0.41;
+const BACK_RIBS_APART: f64 = 0.24;
+
+/// Sliced across behind the saddle, from spine to flank: a ridge over ribs that are seen, then one cover with a gutter.
+fn back_and_ribs(part: f64, u: f64) -> Point {
+    let side = u.abs();
+    let back =
+        44.0 - 24.0 * fat(part) + 62.0 * side.powf(1.8) + 8.0 * thin(part) * (side / 0.4).min(1.0);
+    let sunk = 26.0 * thin(part) * rise(side - 0.2, 0.11);
+    let turn = (side - BACK_RIB).max(0.0) / BACK_RIBS_APART * std::f64::consts::TAU;
+    let grooves = 12.0 * thin(part) * (0.5 - 0.5 * turn.cos());
+    let pads = 16.0 * fat(part) * rise(side - 0.26, 0.2);
+    let gutter = 22.0 * fat(part) * rise(u, 0.09);
+    (MIDDLE + 145.0 * u, back + sunk + grooves - pads + gutter)
+}
+
+/// Sliced across the rump from hip to hip, seen from behind: sunken, flat, round, then two mounds.
+fn pelvis(part: f64, u: f64) -> Point {
+    let side = u.abs();
+    let back = 42.0 - 14.0 * fat(part) + 50.0 * side * side;
+    let sunk = 38.0 * thin(part) * rise(side - 0.36, 0.2);
+    let hips = 8.0 * thin(part) * rise(side - 0.68, 0.15);
+    let pads = 20.0 * fat(part) * rise(side - 0.38, 0.26);
+    let gutter = 20.0 * fat(part) * rise(u, 0.1);
+    (MIDDLE + 145.0 * u, back + sunk + hips - pads + gutter)
+}
+
 /// The top of the neck, sliced across: it rises, thickens, and at last leans over.
 fn crest_at(score: f64, u: f64) -> Point {
     let part = score / CREST_TOP;
@@ -261,108 +313,4 @@ fn crest_at(score: f64, u: f64) -> Point {
         MIDDLE + half * u + lean,
         top + (134.0 - top) * u.abs().powf(bend),
     )
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use tussock_core::assess::ConditionScale;
-
-    fn halves() -> impl Iterator<Item = f64> {
-        (2..=18).map(|half| f64::from(half) / 2.0)
-    }
-
-    /// The height of the surface over a place.
-    fn height_at(points: &[Point], x: f64) -> Option<f64> {
-        points.windows(2).find_map(|pair| {
-            let (a, b) = (pair[0], pair[1]);
-            (a.0 <= x && x <= b.0 && a.0 < b.0).then(|| a.1 + (b.1 - a.1) * (x - a.0) / (b.0 - a.0))
-        })
-    }
-
-    #[test]
-    fn every_site_of_the_walk_round_has_a_drawing_within_its_frame() {
-        for site in ConditionScale::NineStep.sites() {
-            for step in halves() {
-                let points = cut(*site, Some(step)).unwrap().surface.unwrap();
-                for (x, y) in points {
-                    assert!((0.0..=WIDTH).contains(&x), "{site:?} {step} x {x}");
-                    assert!((0.0..=HEIGHT).contains(&y), "{site:?} {step} y {y}");
-                }
-            }
-        }
-        assert_eq!(cut(Site::Pelvis, Some(5.0)), None);
-    }
-
-    #[test]
-    fn no_bone_shows_through_the_skin() {
-        for site in ConditionScale::NineStep.sites() {
-            for step in halves() {
-                let cut = cut(*site, Some(step)).unwrap();
-                let skin = cut.surface.unwrap();
-                for bone in cut.bones {
-                    let points = match bone {
-                        Bone::Round { at, radius } => vec![(at.0, at.1 - radius)],
-                        Bone::Edge(points) => points,
-                    };
-                    for (x, y) in points {
-                        let over = height_at(&skin, x).unwrap();
-                        assert!(
-                            over < y,
-                            "{site:?} {step}: skin {over} under bone {y} at {x}"
-                        );
-                    }
-                }
-            }
-        }
-    }
-
-    #[test]
-    fn every_half_step_looks_different_and_fills_out() {
-        let area = |site, step| -> f64 {
-            let points = cut(site, Some(step)).unwrap().surface.unwrap();
-            points
-                .windows(2)
-                .map(|pair| {
-                    (pair[1].0 - pair[0].0) * (HEIGHT - f64::midpoint(pair[0].1, pair[1].1))
-                })
-                .sum()
-        };
-        for site in ConditionScale::NineStep.sites() {
-            let areas: Vec<f64> = halves().map(|step| area(*site, step)).collect();
-            assert!(
-                areas.windows(2).all(|pair| pair[0] < pair[1]),
-                "{site:?} {areas:?}"
-            );
-        }
-    }
-
-    #[test]
-    fn nothing_is_drawn_of_a_step_nobody_chose() {
-        assert_eq!(cut(Site::Ribs, None).unwrap().surface, None);
-        assert_eq!(crest(None).surface, None);
-    }
-
-    #[test]
-    fn only_the_last_crest_leans() {
-        let middle = |score| {
-            let points = crest(Some(score)).surface.unwrap();
-            points[points.len() / 2].0
-        };
-        assert!((0..5).all(|score| (middle(score) - MIDDLE).abs() < 1e-9));
-        assert!(middle(5) > MIDDLE + 20.0);
-        for score in 0..=5 {
-            for (x, y) in crest(Some(score)).surface.unwrap() {
-                assert!((0.0..=WIDTH).contains(&x) && (0.0..=HEIGHT).contains(&y));
-            }
-        }
-    }
-
-    #[test]
-    fn a_path_goes_through_its_points() {
-        assert_eq!(path(&[]), "");
-        assert_eq!(path(&[(1.0, 2.0)]), "M1.0 2.0");
-        let d = path(&[(0.0, 0.0), (6.0, 6.0), (12.0, 0.0)]);
-        assert!(d.starts_with("M0.0 0.0C1.0 1.0 ") && d.ends_with("12.0 0.0"));
-    }
 }

@@ -27,6 +27,7 @@ pub mod stock;
 pub(crate) mod test_yard;
 pub mod tonight;
 pub mod tub;
+pub mod vet;
 
 #[cfg(test)]
 mod morning;

@@ -42,6 +42,8 @@ pub fn needs(now: Instant) -> Vec<Range> {
     // What stands until it is looked at, scored or weighed anew, however long ago that was.
     let readings = [
         Kind::LookOver,
+        Kind::Vitals,
+        Kind::Appetite,
         Kind::Weight,
         Kind::Condition,
         Kind::Crest,

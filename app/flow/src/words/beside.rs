@@ -50,11 +50,12 @@ pub trait BesideWords {
     fn standing(&self, standing: Standing) -> &'static str;
     /// A condition as a figure: "7", "6 to 7".
     fn condition_figure(&self, condition: ConditionRange) -> String;
-    /// The second line of an animal in the list: "305 kg, condition 7".
+    /// The second line of an animal in the list: "305 kg, condition 7"; the figure is not told while it is to be scored.
     fn in_the_list(
         &self,
         weight: Option<&DatedWeight>,
         condition: Option<ConditionRange>,
+        to_score: bool,
     ) -> String;
     /// The state word of an animal in the list: what is due.
     fn due_in_the_list(&self, due: Option<Task>) -> &'static str;

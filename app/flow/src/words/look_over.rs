@@ -1,6 +1,10 @@
 //! The labels of the look-over.
 
+use super::SheetLine;
 use crate::forms::look_over::{Flag, SeenEating};
+use crate::views::not_eating::NotEating;
+use tussock_core::animal::Health;
+use tussock_core::plan::Signs;
 use tussock_core::units::LocalDate;
 
 /// What the look-over says.
@@ -19,6 +23,22 @@ pub trait LookOverWords {
     fn lines_left(&self, count: usize) -> String;
     /// The head of what else there is.
     fn anything_else(&self) -> &'static str;
+    /// The keys of what is rung about at once.
+    fn at_once(&self) -> &'static str;
+    /// That it is rung about before signs show.
+    fn at_once_hint(&self) -> &'static str;
+    /// The same as what the vet is told: signs, what else is said, the readings, and what stands behind.
+    fn signs_sheet(
+        &self,
+        view: &NotEating,
+        signs: &Signs,
+        health: &Health,
+        readings: [Option<f64>; 3],
+    ) -> Vec<SheetLine>;
+    /// The quiet link to where the vet's number is written down.
+    fn write_the_number_down(&self) -> &'static str;
+    /// A reading that cannot be stands in the way of saving.
+    fn reading_wrong(&self) -> &'static str;
     /// The keys that stand on or off.
     fn flags(&self) -> &'static str;
     /// A key that is not held, or since today.

@@ -3,7 +3,7 @@
 use super::Said;
 use crate::forms::not_eating::Wrong;
 use crate::views::not_eating::{NotEating, Vet};
-use tussock_core::safety::{EatStep, LastAte, Normal, Offered, Vital};
+use tussock_core::safety::{EatStep, LastAte, Normal, Offered, Vital, VitalStanding};
 use tussock_core::units::{Instant, Zone};
 
 /// A line of the call sheet: what it is about, and what there is to say, as a person reads it aloud.
@@ -43,6 +43,8 @@ pub trait NotEatingWords {
     fn vital_hint(&self, vital: Vital, normal: Option<&Normal>) -> String;
     /// How a reading stands beside it.
     fn vital_stands(&self, vital: Vital, reading: f64, normal: &Normal) -> String;
+    /// The same, where it is known how it stands.
+    fn vital_told(&self, vital: Vital, reading: f64, standing: VitalStanding) -> String;
     /// That they are no all-clear.
     fn vitals_are_no_diagnosis(&self) -> &'static str;
     /// The head of the call sheet.

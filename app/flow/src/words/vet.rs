@@ -1,6 +1,7 @@
 //! The labels of the vet's word.
 
 use crate::forms::vet::How;
+use tussock_core::animal::VetWord;
 
 /// What the form of the vet's word says.
 pub trait VetWords {
@@ -42,4 +43,10 @@ pub trait VetWords {
     fn expires_wrong(&self) -> &'static str;
     /// That only what a vet really said is written down.
     fn only_what_was_said(&self) -> &'static str;
+    /// The head of the words that were written down.
+    fn words_written_down(&self) -> &'static str;
+    /// A word in full, as it is printed and read: what, by whom, how and when, until when, and what then.
+    fn word_in_full(&self, word: &VetWord, holds: bool) -> String;
+    /// The vet no longer says so.
+    fn taken_back(&self) -> &'static str;
 }

@@ -1,5 +1,6 @@
 //! The crest, 0 to 5.
 
+use crate::device::clock::DeviceZone;
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Choice, CutDrawing, Frame, FrameKind, Offer, Press, Sentence,
@@ -11,6 +12,7 @@ use tussock_core::animal::AnimalId;
 use tussock_core::assess::{self, CrestFlag};
 use tussock_flow::forms::condition::{crest, crest_act};
 use tussock_flow::routes::Route;
+use tussock_flow::views::condition::last_crest;
 use tussock_flow::views::{cut, horses};
 use tussock_flow::words::{AssessWords, ConditionWords, English, HorsesWords};
 
@@ -76,6 +78,16 @@ pub fn Crest(
             .map(assess::Crest::flag)
             .filter(|flag| *flag != CrestFlag::None)
     });
+    let minute = world.minute();
+    // Last time is told only when this time is chosen: nobody scores from a score.
+    let last = move || {
+        chosen.get()?;
+        let Some(Ok(shelf)) = shelf.get() else {
+            return None;
+        };
+        let (crest, on) = last_crest(&shelf, &id.get_value(), minute.get(), &DeviceZone)?;
+        Some(view! { <p class="soft" role="status">{words.last_crest(crest.score(), on)}</p> })
+    };
     let flagged = move || {
         flag.get().map(|flag| {
             let said = words.crest_flag(flag);
@@ -89,10 +101,12 @@ pub fn Crest(
             <Unread shelf />
             {draft_line(form)}
             <p>{words.crest_hand()}</p>
+            <p class="soft">{words.crest_coat()}</p>
             <CutDrawing
                 name=words.crest_drawing()
                 cut=Signal::derive(move || cut::crest(chosen.get().map(assess::Crest::score)))
             />
+            {last}
             {flagged}
             <Choice
                 legend=words.crest_steps()

@@ -39,7 +39,7 @@ fn shown(visit: &Visit, words: English) -> Shown {
         name: visit.animal.name.clone(),
         state,
         word: word.to_owned(),
-        second: words.in_the_list(visit.weight.as_ref(), visit.condition),
+        second: words.in_the_list(visit.weight.as_ref(), visit.condition, visit.to_score),
     }
 }
 

@@ -12,7 +12,7 @@ mod not_eating;
 mod one;
 mod weigh;
 
-pub use condition::Condition;
+pub use condition::{Condition, ConditionTwo};
 pub use crest::Crest;
 pub use details::Details;
 pub use group::{Group, NewGroup};

@@ -12,9 +12,10 @@ use tussock_core::animal::AnimalId;
 use tussock_core::safety::Meanwhile;
 use tussock_flow::routes::{Route, Step as SiteStep};
 use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
-use tussock_flow::views::horses;
+use tussock_flow::views::{condition, horses};
 use tussock_flow::words::{
-    BesideWords, English, HorsesWords, LedgerWords, NotEatingWords, SafetyWords, Task, UnitWords,
+    BesideWords, ConditionWords, English, HorsesWords, LedgerWords, NotEatingWords, SafetyWords,
+    Task, UnitWords,
 };
 
 /// Where a step of the visit is done.
@@ -117,6 +118,14 @@ pub fn One(
         };
         route_of(task, id.get_value()).to_string()
     });
+    // Not on the day they fall due again: nobody scores from a score.
+    let two_scored = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => {
+            let to_score = visit.with(|visit| visit.as_ref().is_none_or(|visit| visit.to_score));
+            !to_score && condition::two(&shelf, &id.get_value(), now, &DeviceZone).is_some()
+        }
+        _ => false,
+    });
     let not_read = Memo::new(move |_| visit.get().map_or(0, |visit| visit.problems.len()));
     let foot = move || {
         view! {
@@ -126,6 +135,9 @@ pub fn One(
                         says=words.meanwhile(&Meanwhile::WriteDownVetsWord).sentence
                         press=Route::VetWord(id.get_value()).to_string()
                     />
+                </Show>
+                <Show when=move || two_scored.get()>
+                    <Quiet says=words.see_two() press=Route::ConditionTwo(id.get_value()).to_string() />
                 </Show>
                 <Quiet says=words.will_not_eat() press=Route::NotEating(id.get_value()).to_string() />
                 <Quiet says=words.what_was_eaten() press=Route::Ledger(id.get_value()).to_string() />

@@ -4,7 +4,7 @@ use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press,
-    Sentence,
+    Quiet, QuietRow, Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
@@ -16,6 +16,7 @@ use tussock_flow::forms::start::{key, of_key};
 use tussock_flow::forms::vet::{ABOUT, How, Typed, Wrong, expires, given};
 use tussock_flow::routes::Route;
 use tussock_flow::views::horses;
+use tussock_flow::views::vet::{Held, held, taken_back};
 use tussock_flow::words::{
     AnimalWords, English, HorsesWords, LogWords, StartWords, UnitWords, VetWords,
 };
@@ -39,6 +40,10 @@ pub fn VetWord(
     let name = Signal::derive(move || name.get().unwrap_or_default());
     let minute = world.minute();
     let today = Memo::new(move |_| DeviceZone.to_local(minute.get()).date);
+    let so_far = Memo::new(move |_| match shelf.get() {
+        Some(Ok(shelf)) => held(&shelf, &id.get_value(), today.get()),
+        _ => Vec::new(),
+    });
     let about_text = form.text("about");
     let about = Signal::derive(move || about_text.with(|text| of_key(ABOUT, text)));
     let how_text = form.text("how");
@@ -113,6 +118,7 @@ pub fn VetWord(
             <Unread shelf />
             {draft_line(form)}
             <Caution said=words.only_what_was_said() />
+            {move || written_down(world, &so_far.get())}
             <Choice
                 legend=words.about_what()
                 hint=open(wrong, |wrong| matches!(wrong, Wrong::About))
@@ -172,6 +178,41 @@ pub fn VetWord(
             />
         </Frame>
     }
+}
+
+/// The words that were written down, each in full, and the key that takes one back.
+fn written_down(world: World, held: &[Held]) -> Option<AnyView> {
+    let words = English::default();
+    if held.is_empty() {
+        return None;
+    }
+    let rows = held
+        .iter()
+        .map(|held| {
+            let act = taken_back(held);
+            let back = Callback::new(move |()| {
+                let act = act.clone();
+                leptos::task::spawn_local(async move {
+                    // What cannot be taken back still stands on the screen.
+                    let _ = world.act(act, None).await;
+                });
+            });
+            let quiet = held.holds.then(|| {
+                view! { <QuietRow><Quiet says=words.taken_back() press=back /></QuietRow> }
+            });
+            view! {
+                <p>{words.word_in_full(&held.word, held.holds)}</p>
+                {quiet}
+            }
+        })
+        .collect_view();
+    Some(
+        view! {
+            <h2>{words.words_written_down()}</h2>
+            {rows}
+        }
+        .into_any(),
+    )
 }
 
 /// That a question wants an answer.

@@ -33,6 +33,7 @@ mod reported;
 mod soak_step;
 mod vet_word;
 mod visits;
+mod vitals;
 mod weather;
 mod weight;
 mod yard;
@@ -61,6 +62,7 @@ pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
 pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
 pub use vet_word::VetWordV1;
 pub use visits::VisitsV1;
+pub use vitals::VitalsV1;
 pub use weather::{Chip, WeatherV1};
 pub use weight::{ReadingV1, ScaleV1, TapeV1, WeightV1};
 pub use yard::{PlaceV1, YardV1};
@@ -120,6 +122,7 @@ bodies! {
     Crest(CrestV1),
     LookOver(LookOverV1),
     Appetite(AppetiteV1),
+    Vitals(VitalsV1),
     VetWord(VetWordV1),
     NetFilled(NetFilledV1),
     NetHung(NetHungV1),
@@ -161,6 +164,7 @@ impl Body {
             | Self::Feeding(_)
             | Self::VetWord(_)
             | Self::Appetite(_)
+            | Self::Vitals(_)
             | Self::Weather(_)
             | Self::DayRelaid(_)
             | Self::Unread => None,

@@ -56,6 +56,14 @@ impl Flag {
         Self::Sglt2Inhibitor,
     ];
 
+    /// Those that are rung about at once, before signs show.
+    pub const AT_ONCE: [Self; 2] = [Self::GotAtGrain, Self::EscapedOntoGrass];
+
+    /// Whether it is rung about at once.
+    pub fn is_at_once(self) -> bool {
+        Self::AT_ONCE.contains(&self)
+    }
+
     /// Its field.
     pub const fn field(self) -> &'static str {
         match self {

@@ -9,15 +9,18 @@ pub use health::{
     handful_of, health,
 };
 
+use super::not_eating::{field as field_of, reading};
 use crate::acts::{Act, New};
 use crate::views::beside::{Stop, stop_by};
 use crate::words::Sign;
-use tussock_core::animal::{Animal, Answer, Health};
-use tussock_core::log::bodies::{AnimalV1, LookOverV1};
+use tussock_core::animal::{Animal, Answer, Health, Seen};
+use tussock_core::log::bodies::{AnimalV1, LookOverV1, VitalsV1};
 use tussock_core::log::{Body, Known, Subject};
-use tussock_core::plan::Signs;
+use tussock_core::plan::{AtRest, Signs, Taken};
+use tussock_core::safety::{Caution, Vital, VitalStanding, of_health, unusual};
 use tussock_core::sources::RecordId;
-use tussock_core::units::Instant;
+use tussock_core::units::parse::ParseError;
+use tussock_core::units::{Instant, LocalDate};
 
 /// The text of an answer.
 const YES: &str = "yes";
@@ -94,20 +97,95 @@ pub const fn body(signs: &Signs) -> LookOverV1 {
     }
 }
 
-/// What stops the animal by what is said so far. A vet's word does not count here: it was given before this was seen.
-pub fn stop(animal: &Animal, health: &Health, signs: &Signs, now: Instant) -> Option<Stop> {
-    let seen = Animal {
-        health: health.clone(),
-        ..animal.clone()
-    };
-    let stop = stop_by(&seen, *signs, now);
-    // What was known before this look-over is no news of it, unless a sign or a change speaks now.
-    let news = signs.for_the_vet() || signs.look_again() || *health != animal.health;
-    stop.filter(|_| news)
+/// A reading that cannot be.
+pub type WrongReading = (Vital, ParseError);
+
+/// The readings as typed; `None` where nothing is typed.
+///
+/// # Errors
+/// Each reading that is no number, or outside what is believed.
+pub fn readings(text: impl Fn(&str) -> String) -> Result<Option<VitalsV1>, Vec<WrongReading>> {
+    let mut body = VitalsV1::NONE;
+    let mut wrong = Vec::new();
+    for vital in Vital::ALL {
+        match reading(vital, &text(field_of(vital))) {
+            Ok(None) => {}
+            // What is believed of a reading can be stored.
+            Ok(Some(value)) => body = body.clone().with(vital, value).unwrap_or(body),
+            Err(error) => wrong.push((vital, error)),
+        }
+    }
+    if wrong.is_empty() {
+        Ok((body != VitalsV1::NONE).then_some(body))
+    } else {
+        Err(wrong)
+    }
 }
 
-/// The act that writes the look-over, and the health where it changed.
-pub fn act(animal: &Animal, held: &AnimalV1, signs: &Signs, health: Health, record: &str) -> Act {
+/// What was measured, as far as it can be read, as taken now.
+pub fn at_rest(text: impl Fn(&str) -> String, day: LocalDate, now: Instant) -> AtRest {
+    let seen = Seen { day, at: Some(now) };
+    Vital::ALL
+        .into_iter()
+        .filter_map(|vital| Some((vital, reading(vital, &text(field_of(vital))).ok()??)))
+        .fold(AtRest::default(), |at_rest, (vital, reading)| {
+            vital.with(at_rest, Taken { reading, seen })
+        })
+}
+
+/// What is seen of an animal so far.
+#[derive(Clone, Copy, Debug)]
+pub struct SeenNow<'a> {
+    /// Its health as said.
+    pub health: &'a Health,
+    /// The signs.
+    pub signs: &'a Signs,
+    /// What was measured.
+    pub at_rest: &'a AtRest,
+    /// The local day.
+    pub day: LocalDate,
+    /// Now.
+    pub now: Instant,
+}
+
+impl SeenNow<'_> {
+    fn animal(&self, animal: &Animal) -> Animal {
+        Animal {
+            health: self.health.clone(),
+            ..animal.clone()
+        }
+    }
+
+    /// What stops the animal by it. A vet's word does not count here: it was given before this was seen.
+    pub fn stop(&self, animal: &Animal) -> Option<Stop> {
+        let seen = self.animal(animal);
+        let stop = stop_by(&seen, *self.signs, *self.at_rest, self.day, self.now);
+        // What was known before this look-over is no news of it, unless a sign, a reading or a change speaks now.
+        let rings = unusual(&seen, self.at_rest, self.day)
+            .iter()
+            .any(|(_, _, stands)| *stands == VitalStanding::Ring);
+        let news = self.signs.for_the_vet()
+            || self.signs.look_again()
+            || rings
+            || *self.health != animal.health;
+        stop.filter(|_| news)
+    }
+
+    /// What must be known beside it (practice rule 19).
+    pub fn cautions(&self, animal: &Animal) -> Vec<Caution> {
+        of_health(&self.animal(animal), self.at_rest, self.day)
+    }
+}
+
+/// The act that writes the look-over, what was measured beside it, and the health where it changed.
+pub fn act(
+    animal: &Animal,
+    held: &AnimalV1,
+    signs: &Signs,
+    health: Health,
+    measured: Option<VitalsV1>,
+    record: &str,
+) -> Act {
     let mut acts = vec![Act::Add(New {
         id: RecordId(record.to_owned()),
         subject: Subject::animal(&animal.id),
@@ -115,6 +193,15 @@ pub fn act(animal: &Animal, held: &AnimalV1, signs: &Signs, health: Health, reco
         known: Known::Seen,
         body: Body::LookOver(body(signs)),
     })];
+    acts.extend(measured.map(|measured| {
+        Act::Add(New {
+            id: RecordId(format!("{record}-rest")),
+            subject: Subject::animal(&animal.id),
+            at: None,
+            known: Known::Seen,
+            body: Body::Vitals(measured),
+        })
+    }));
     if health != held.health {
         let mut body = held.clone();
         body.health = health;

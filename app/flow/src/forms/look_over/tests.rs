@@ -21,6 +21,26 @@ fn texts(pairs: &'static [(&'static str, &'static str)]) -> impl Fn(&str) -> Str
     }
 }
 
+/// What stops an animal by signs and health alone.
+fn stop(animal: &Animal, health: &Health, signs: Signs, now: Instant) -> Option<Stop> {
+    seen_now(health, &signs, &AtRest::default(), now).stop(animal)
+}
+
+fn seen_now<'a>(
+    health: &'a Health,
+    signs: &'a Signs,
+    at_rest: &'a AtRest,
+    now: Instant,
+) -> SeenNow<'a> {
+    SeenNow {
+        health,
+        signs,
+        at_rest,
+        day: today(),
+        now,
+    }
+}
+
 #[test]
 fn lines_left_alone_were_not_looked_at() {
     let seen = signs(texts(&[("gait", "no"), ("pulse", "not")]));
@@ -33,23 +53,23 @@ fn lines_left_alone_were_not_looked_at() {
 fn any_sign_is_for_the_vet_and_a_warm_hoof_alone_is_looked_at_again() {
     let moss = animal("moss");
     let seen = |texts: &'static [(&str, &str)]| signs(self::texts(texts));
-    let stops = |signs: &Signs, animal: &Animal| stop(animal, &animal.health, signs, at(0));
+    let stops = |signs: Signs, animal: &Animal| stop(animal, &animal.health, signs, at(0));
     assert!(matches!(
-        stops(&seen(&[("pulse", "yes")]), &moss),
+        stops(seen(&[("pulse", "yes")]), &moss),
         Some(Stop::Vet(Refusal::LaminitisSign, VetUrgency::Today))
     ));
     let warm = seen(&[("warm", "yes")]);
-    assert_eq!(stops(&warm, &moss), Some(Stop::LookAgain));
+    assert_eq!(stops(warm, &moss), Some(Stop::LookAgain));
     let mut before = moss.clone();
     before.health.laminitis = Laminitis::Ever { last: None };
     assert!(matches!(
-        stops(&warm, &before),
+        stops(warm, &before),
         Some(Stop::Vet(
             Refusal::WarmHoofAfterLaminitis,
             VetUrgency::Today
         ))
     ));
-    assert_eq!(stops(&all_normal(), &before), None);
+    assert_eq!(stops(all_normal(), &before), None);
 }
 
 #[test]
@@ -118,8 +138,8 @@ fn grain_again_is_news_and_stops_it_at_once() {
         at: at(0) - Span::hours(48),
     }];
     let again = health(&moss.health, texts(&[("grain", AGAIN)]), at(0), today());
-    assert!(stop(&moss, &moss.health, &all_normal(), at(0)).is_none());
-    assert!(stop(&moss, &again, &all_normal(), at(0)).is_some());
+    assert!(stop(&moss, &moss.health, all_normal(), at(0)).is_none());
+    assert!(stop(&moss, &again, all_normal(), at(0)).is_some());
 }
 
 #[test]
@@ -141,7 +161,7 @@ fn off_its_feed_is_counted_from_when_it_was_said_and_a_refusing_pony_is_for_the_
         }
     );
     assert!(matches!(
-        stop(&moss, &off, &Signs::default(), at(0)),
+        stop(&moss, &off, Signs::default(), at(0)),
         Some(Stop::Vet(Refusal::OffFeed { .. }, VetUrgency::Now))
     ));
 }
@@ -150,12 +170,75 @@ fn off_its_feed_is_counted_from_when_it_was_said_and_a_refusing_pony_is_for_the_
 fn one_batch_holds_the_look_over_and_the_health_that_changed() {
     let moss = animal("moss");
     let held = AnimalV1::of(&moss).unwrap();
-    let count = |health| match act(&moss, &held, &all_normal(), health, "l1") {
-        Act::All(acts) => acts.len(),
-        _ => 0,
-    };
+    let count_with =
+        |health, measured| match act(&moss, &held, &all_normal(), health, measured, "l1") {
+            Act::All(acts) => acts.len(),
+            _ => 0,
+        };
+    let count = |health| count_with(health, None);
     assert_eq!(count(moss.health.clone()), 1);
+    let measured = readings(texts(&[("temperature", "38")])).unwrap();
+    assert_eq!(count_with(moss.health.clone(), measured), 2);
     let mut lame = moss.health.clone();
     lame.flags.push(VetFlag::Lame);
     assert_eq!(count(lame), 2);
+}
+
+#[test]
+fn a_fever_typed_beside_clean_lines_is_rung_about_at_once() {
+    let moss = animal("moss");
+    let stop_at = |text: &'static [(&str, &str)]| {
+        let at_rest = at_rest(texts(text), today(), at(0));
+        seen_now(&moss.health, &all_normal(), &at_rest, at(0)).stop(&moss)
+    };
+    assert!(matches!(
+        stop_at(&[("temperature", "39,4")]),
+        Some(Stop::Vet(
+            Refusal::FarOverUsual {
+                vital: Vital::Temperature,
+                ..
+            },
+            VetUrgency::Now
+        ))
+    ));
+    assert_eq!(stop_at(&[("temperature", "38.0"), ("pulse", "40")]), None);
+    // Half a number stops nothing, and is named when it is to be saved.
+    assert_eq!(stop_at(&[("temperature", "3")]), None);
+    assert!(matches!(
+        readings(texts(&[("temperature", "3"), ("breaths", "12")])),
+        Err(wrong) if matches!(wrong.as_slice(), [(Vital::Temperature, _)])
+    ));
+    assert_eq!(readings(texts(&[])), Ok(None));
+}
+
+#[test]
+fn grain_stops_it_before_any_sign_and_with_every_line_normal() {
+    let moss = animal("moss");
+    for flag in Flag::AT_ONCE {
+        let said = |field: &str| if field == flag.field() { "yes" } else { "" }.to_owned();
+        let health = health(&moss.health, said, at(0), today());
+        assert!(matches!(
+            stop(&moss, &health, all_normal(), at(0)),
+            Some(Stop::Vet(_, VetUrgency::Now))
+        ));
+    }
+}
+
+#[test]
+fn the_cautions_of_rule_nineteen_stand_beside_the_look_over() {
+    let moss = animal("moss");
+    let said = texts(&[
+        ("pain_relief", "yes"),
+        ("trimmed", "yes"),
+        ("steroid", "yes"),
+    ]);
+    let health = health(&moss.health, said, at(0), today());
+    assert_eq!(
+        seen_now(&health, &all_normal(), &AtRest::default(), at(0)).cautions(&moss),
+        [
+            Caution::PainRelief,
+            Caution::FreshlyTrimmed,
+            Caution::Corticosteroid
+        ]
+    );
 }

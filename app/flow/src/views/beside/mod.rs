@@ -3,6 +3,7 @@
 #[cfg(test)]
 mod tests;
 
+use super::condition::score_every;
 use super::horses::{kind_of_limit, yard_needs};
 use crate::rows::Range;
 use crate::shelf::Shelf;
@@ -10,10 +11,10 @@ use crate::words::Task;
 use std::collections::BTreeMap;
 use tussock_core::animal::{Animal, AnimalId, Answer, Group, SaidOn};
 use tussock_core::assess::{ConditionRange, Crest, DatedWeight, best};
-use tussock_core::limits::{Review, intervals};
+use tussock_core::limits::intervals;
 use tussock_core::log::bodies::PlanV1;
 use tussock_core::log::{Body, Gathered, Kind, Problem, Record, Wish, gather};
-use tussock_core::plan::{LookedOver, Signs};
+use tussock_core::plan::{AtRest, LookedOver, Signs};
 use tussock_core::round::published::WEIGH_EVERY;
 use tussock_core::safety::{Refusal, StopsFor, VetUrgency, stops};
 use tussock_core::units::{Instant, LocalDate, Zone};
@@ -37,8 +38,15 @@ pub enum Last {
     Weight(DatedWeight),
     /// The condition, and whether it was scored site by site.
     Condition(ConditionRange, bool),
+    /// The condition was scored and is to be scored again: nobody scores from a score, so its figure is not told.
+    ConditionToScore {
+        /// Whether it was scored site by site; else by one answer about the ribs.
+        by_sites: bool,
+    },
     /// The crest.
     Crest(Crest),
+    /// The crest was scored and is to be scored again; its figure is not told.
+    CrestToScore,
     /// The signs of the last look-over.
     LookOver(Signs),
     /// The plan that holds.
@@ -84,6 +92,8 @@ pub struct Visit {
     pub weight: Option<DatedWeight>,
     /// Its condition as last scored.
     pub condition: Option<ConditionRange>,
+    /// Its condition is to be scored: nobody scores from a score, so the last one is not told on the way.
+    pub to_score: bool,
     /// The steps.
     pub steps: Vec<Step>,
     /// What stops it now.
@@ -131,6 +141,8 @@ pub fn list_needs() -> Vec<Range> {
             Kind::Condition,
             Kind::Crest,
             Kind::LookOver,
+            Kind::Vitals,
+            Kind::Appetite,
             Kind::Plan,
         ]
         .iter()
@@ -204,6 +216,9 @@ fn visit_of(
         today,
         weight,
         condition: gathered.condition.last().map(|scored| scored.condition),
+        to_score: steps
+            .iter()
+            .any(|step| step.task == Task::Condition && step.standing == Standing::Due),
         steps,
         animal: gathered.animal,
         problems: gathered.problems,
@@ -219,10 +234,17 @@ fn stop(of: &Gathered) -> Option<Stop> {
         .or_else(|| look_again(&of.look_over).then_some(Stop::LookAgain))
 }
 
-/// What stops an animal with these signs, seen just now: no vet's word was given since.
-pub(crate) fn stop_by(animal: &Animal, signs: Signs, now: Instant) -> Option<Stop> {
+/// What stops an animal with these signs and readings, seen just now on a local day: no vet's word was given since.
+pub(crate) fn stop_by(
+    animal: &Animal,
+    signs: Signs,
+    at_rest: AtRest,
+    day: LocalDate,
+    now: Instant,
+) -> Option<Stop> {
     let look_over = LookedOver {
         signs,
+        at_rest,
         ..LookedOver::default()
     };
     stops(&StopsFor {
@@ -230,7 +252,7 @@ pub(crate) fn stop_by(animal: &Animal, signs: Signs, now: Instant) -> Option<Sto
         look_over: &look_over,
         said: SaidOn::default(),
         words: &[],
-        day: LocalDate::MAX,
+        day,
         now,
     })
     .into_iter()
@@ -257,13 +279,6 @@ fn by_age(days: Option<i64>, every: Option<i64>) -> Standing {
     }
 }
 
-fn review(of: &Gathered) -> Option<i64> {
-    match intervals(of.animal.phase).review {
-        Review::EveryDays(days) => Some(days),
-        Review::AtVetsWord | Review::OnReturn => None,
-    }
-}
-
 fn weigh(of: &Gathered, weight: Option<&DatedWeight>) -> Step {
     // The weight that holds may be an older scale; how long ago anybody weighed is another matter.
     let on = of
@@ -285,26 +300,34 @@ fn condition(of: &Gathered) -> Step {
     let last = of.condition.last();
     let days = since(last.map(|scored| scored.on), of.day);
     let by_sites = last.is_some_and(|scored| scored.by_sites);
+    // One answer about the ribs is a wide range: the sites are still to be scored.
+    let standing = if by_sites {
+        by_age(days, Some(score_every(of.animal.phase)))
+    } else {
+        Standing::Due
+    };
     Step {
         task: Task::Condition,
-        last: last.map(|scored| Last::Condition(scored.condition, scored.by_sites)),
+        last: last.map(|scored| match standing {
+            Standing::Due => Last::ConditionToScore { by_sites },
+            _ => Last::Condition(scored.condition, by_sites),
+        }),
         days,
-        // One answer about the ribs is a wide range: the sites are still to be scored.
-        standing: if by_sites {
-            by_age(days, review(of))
-        } else {
-            Standing::Due
-        },
+        standing,
     }
 }
 
 fn crest(of: &Gathered, on: Option<LocalDate>) -> Step {
     let days = of.crest.and_then(|_| since(on, of.day));
+    let standing = by_age(days, Some(score_every(of.animal.phase)));
     Step {
         task: Task::Crest,
-        last: of.crest.map(Last::Crest),
+        last: of.crest.map(|crest| match standing {
+            Standing::Due => Last::CrestToScore,
+            _ => Last::Crest(crest),
+        }),
         days,
-        standing: by_age(days, review(of)),
+        standing,
     }
 }
 

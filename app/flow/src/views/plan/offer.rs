@@ -95,7 +95,8 @@ fn for_refused(refused: &Refused) -> Offer {
             | Refusal::OffFeed { .. }
             | Refusal::GotAtGrain
             | Refusal::EscapedOntoGrass
-            | Refusal::Sick,
+            | Refusal::Sick
+            | Refusal::FarOverUsual { .. },
         ) => Offer::LookOver,
         Some(Refusal::NotPlannedHere(_)) => Offer::Details,
         Some(

@@ -68,7 +68,8 @@ impl Part {
             | Caution::AppetiteNotKnown
             | Caution::AskAboutPpid
             | Caution::FreshlyTrimmed
-            | Caution::Corticosteroid => Self::Watch,
+            | Caution::Corticosteroid
+            | Caution::Unusual { .. } => Self::Watch,
         }
     }
 }

@@ -65,6 +65,8 @@ impl BesideWords for English {
             Last::Condition(range, false) => {
                 format!("{} by the ribs alone", self.condition_figure(*range))
             }
+            Last::ConditionToScore { by_sites: true } | Last::CrestToScore => "scored".to_owned(),
+            Last::ConditionToScore { by_sites: false } => "by the ribs alone".to_owned(),
             Last::Crest(crest) => crest.score().to_string(),
             Last::LookOver(signs) => self.signs(signs).sentence,
             Last::Plan(plan) => format!(
@@ -101,15 +103,17 @@ impl BesideWords for English {
         &self,
         weight: Option<&DatedWeight>,
         condition: Option<ConditionRange>,
+        to_score: bool,
     ) -> String {
         let weight = weight.map_or_else(
             || "weight not known".to_owned(),
             |dated| self.body(dated.weight.value),
         );
-        let condition = condition.map_or_else(
-            || "condition not known".to_owned(),
-            |range| format!("condition {}", self.condition_figure(range)),
-        );
+        let condition = match condition {
+            _ if to_score => "condition to score".to_owned(),
+            None => "condition not known".to_owned(),
+            Some(range) => format!("condition {}", self.condition_figure(range)),
+        };
         format!("{weight}, {condition}")
     }
 

@@ -162,6 +162,7 @@ impl LogWords for English {
             Kind::Crest => "Crest",
             Kind::LookOver => "Look-over",
             Kind::Appetite => "Will not eat",
+            Kind::Vitals => "Temperature, pulse, breathing",
             Kind::VetWord => "The vet's word",
             Kind::NetFilled => "Nets filled",
             Kind::NetHung => "Net hung",

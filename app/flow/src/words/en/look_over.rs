@@ -1,8 +1,13 @@
 //! The look-over in English.
 
 use super::English;
+use super::fields::capital;
+use super::not_eating::line;
 use crate::forms::look_over::{Flag, SeenEating};
-use crate::words::{LookOverWords, UnitWords};
+use crate::views::not_eating::NotEating;
+use crate::words::{AnimalWords, LookOverWords, PlanWords, SheetLine, Sign, UnitWords};
+use tussock_core::animal::{Answer, Health, Laminitis};
+use tussock_core::plan::Signs;
 use tussock_core::units::LocalDate;
 
 impl LookOverWords for English {
@@ -29,6 +34,58 @@ impl LookOverWords for English {
     }
     fn anything_else(&self) -> &'static str {
         "Anything else that changes what it may have"
+    }
+    fn at_once(&self) -> &'static str {
+        "Got at grain, or out on lush grass?"
+    }
+    fn at_once_hint(&self) -> &'static str {
+        "Then ring the vet at once. Do not wait for signs."
+    }
+    fn signs_sheet(
+        &self,
+        view: &NotEating,
+        signs: &Signs,
+        health: &Health,
+        readings: [Option<f64>; 3],
+    ) -> Vec<SheetLine> {
+        let of = |answer: Answer| -> Vec<&str> {
+            Sign::ALL
+                .iter()
+                .filter(|sign| sign.of(signs) == answer)
+                .map(|sign| self.sign(*sign))
+                .collect()
+        };
+        let said = |signs: &[&str], none: &str| match signs {
+            [] => none.to_owned(),
+            some => capital(&self.list(some)),
+        };
+        let flags: Vec<String> = health
+            .flags
+            .iter()
+            .map(|flag| self.vet_flag(flag))
+            .collect();
+        let before = match health.laminitis {
+            Laminitis::NotKnown => "Not known whether it had laminitis before".to_owned(),
+            laminitis => self.laminitis(laminitis),
+        };
+        let mut lines = vec![
+            line("Who", self.who_is_it_about(view)),
+            line("Seen", said(&of(Answer::Yes), "No sign on the lines")),
+            line("Not looked at", said(&of(Answer::NotKnown), "Nothing")),
+            line("Before", before),
+            line("Eats", self.appetite(health.appetite).to_owned()),
+        ];
+        if !flags.is_empty() {
+            lines.push(line("Said of it", flags.join("; ")));
+        }
+        lines.extend(self.rest_of_the_sheet(view, readings));
+        lines
+    }
+    fn write_the_number_down(&self) -> &'static str {
+        "Write the number down"
+    }
+    fn reading_wrong(&self) -> &'static str {
+        "A reading cannot be: mend it or take it out"
     }
     fn flags(&self) -> &'static str {
         "What is true of it now"

@@ -52,7 +52,7 @@ impl English {
         )
     }
 
-    fn who_is_it_about(self, view: &NotEating) -> String {
+    pub(super) fn who_is_it_about(self, view: &NotEating) -> String {
         let animal = &view.animal;
         let mut parts = vec![animal.name.clone(), super::fields::small(&self.who(animal))];
         if let Some(born) = animal.born {
@@ -107,6 +107,48 @@ impl English {
             })
             .collect::<Vec<_>>()
             .join("; ")
+    }
+
+    /// What every call sheet ends with: the readings, what it ate, its weight, its drugs, and what changed.
+    pub(super) fn rest_of_the_sheet(
+        self,
+        view: &NotEating,
+        readings: [Option<f64>; 3],
+    ) -> Vec<SheetLine> {
+        let mut lines = Vec::new();
+        for (vital, reading) in Vital::ALL.into_iter().zip(readings) {
+            let says = match (reading, view.normal(vital)) {
+                (None, _) => "Not taken".to_owned(),
+                (Some(reading), Some(normal)) => self.vital_stands(vital, reading, &normal),
+                (Some(reading), None) => self.of_a_vital(vital, reading),
+            };
+            lines.push(line(self.vital(vital), says));
+        }
+        lines.push(line("Last seven days", self.eaten(view)));
+        lines.push(line(
+            "Weight",
+            view.weight.as_ref().map_or_else(
+                || "Never weighed".to_owned(),
+                |dated| {
+                    format!(
+                        "{}, on {}. No drug is dosed by it: the vet doses",
+                        self.body_between(dated.weight.value, dated.weight.low, dated.weight.high),
+                        self.day(dated.day)
+                    )
+                },
+            ),
+        ));
+        lines.push(line("Drugs", self.on_what(view)));
+        lines.push(line("What changed", self.what_changed(view)));
+        lines
+    }
+}
+
+/// A line of a sheet.
+pub(super) fn line(about: &str, says: String) -> SheetLine {
+    SheetLine {
+        about: about.to_owned(),
+        says,
     }
 }
 
@@ -199,8 +241,11 @@ impl NotEatingWords for English {
         }
     }
     fn vital_stands(&self, vital: Vital, reading: f64, normal: &Normal) -> String {
+        self.vital_told(vital, reading, normal.stands(reading))
+    }
+    fn vital_told(&self, vital: Vital, reading: f64, standing: VitalStanding) -> String {
         let figure = self.of_a_vital(vital, reading);
-        match normal.stands(reading) {
+        match standing {
             VitalStanding::Within => format!("{figure}, within what is usual"),
             VitalStanding::Under => format!("{figure}, under what is usual: tell the vet"),
             VitalStanding::Over => format!("{figure}, over what is usual: tell the vet"),
@@ -222,10 +267,6 @@ impl NotEatingWords for English {
         readings: [Option<f64>; 3],
         zone: &dyn Zone,
     ) -> Vec<SheetLine> {
-        let line = |about: &str, says: String| SheetLine {
-            about: about.to_owned(),
-            says,
-        };
         let mut lines = vec![
             line("Who", self.who_is_it_about(view)),
             line(
@@ -242,30 +283,7 @@ impl NotEatingWords for English {
             ),
             line("Dull", self.answer(offered.dull).to_owned()),
         ];
-        for (vital, reading) in Vital::ALL.into_iter().zip(readings) {
-            let says = match (reading, view.normal(vital)) {
-                (None, _) => "Not taken".to_owned(),
-                (Some(reading), Some(normal)) => self.vital_stands(vital, reading, &normal),
-                (Some(reading), None) => self.of_a_vital(vital, reading),
-            };
-            lines.push(line(self.vital(vital), says));
-        }
-        lines.push(line("Last seven days", self.eaten(view)));
-        lines.push(line(
-            "Weight",
-            view.weight.as_ref().map_or_else(
-                || "Never weighed".to_owned(),
-                |dated| {
-                    format!(
-                        "{}, on {}. No drug is dosed by it: the vet doses",
-                        self.body_between(dated.weight.value, dated.weight.low, dated.weight.high),
-                        self.day(dated.day)
-                    )
-                },
-            ),
-        ));
-        lines.push(line("Drugs", self.on_what(view)));
-        lines.push(line("What changed", self.what_changed(view)));
+        lines.extend(self.rest_of_the_sheet(view, readings));
         lines
     }
     fn ring_the_vet(&self, vet: &Vet) -> String {

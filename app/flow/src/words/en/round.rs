@@ -86,6 +86,7 @@ impl RoundWords for English {
             Refusal::OffFeed { .. } => "Off its feed: hold out a handful",
             Refusal::GotAtGrain => "It got at grain",
             Refusal::Sick => "It is sick",
+            Refusal::FarOverUsual { .. } => "Far over what is usual at rest",
             Refusal::EpisodeWithoutWord => "No plan without the vet's word",
             Refusal::NotPlannedHere(_)
             | Refusal::DonkeyDiet

@@ -2,11 +2,13 @@
 
 use super::English;
 use super::fields::capital;
-use crate::words::{AnimalWords, ForageWords, LimitsWords, SafetyWords, Said, UnitWords};
+use crate::words::{
+    AnimalWords, ForageWords, LimitsWords, NotEatingWords, SafetyWords, Said, UnitWords,
+};
 use tussock_core::forage::{Verdict, WayOut};
 use tussock_core::limits::{Nutrient, RestrictionBar, VetListReason};
 use tussock_core::safety::published::{AFTER_TRIM_DAYS, OFF_FEED_HOURS};
-use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency};
+use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, VitalStanding};
 
 impl English {
     fn vet_list(&self, reasons: &[VetListReason]) -> String {
@@ -198,6 +200,18 @@ impl SafetyWords for English {
                 "A corticosteroid lately: ask the vet before any cut, and look it over",
                 "It can bring on laminitis and alters insulin.",
             ),
+            Caution::Unusual {
+                vital,
+                reading,
+                standing,
+            } => Said::because(
+                format!(
+                    "{}: {}",
+                    self.vital(*vital),
+                    self.vital_told(*vital, *reading, *standing)
+                ),
+                "It stands until it is taken again and is within what is usual.",
+            ),
             Caution::RaisedToFloor => Said::because(
                 "More hay than its level, so that it never has too little: do not take it off",
                 "At the driest hay, the greatest loss and the heaviest it may be, it must keep its floor.",
@@ -216,6 +230,7 @@ impl SafetyWords for English {
             Refusal::GotAtGrain => "It got at grain: ring the vet now",
             Refusal::EscapedOntoGrass => "On lush grass: ring the vet now",
             Refusal::Sick => "No plan: it is sick",
+            Refusal::FarOverUsual { .. } => "No plan. Ring the vet now",
             Refusal::Lame => "No plan: it is lame",
             Refusal::NotPlannedHere(_) => "No plan here for this animal. Vet first",
             Refusal::DonkeyDiet => "No plan. A donkey needs the vet first",
@@ -283,6 +298,14 @@ impl SafetyWords for English {
             Refusal::Sick => Said::because(
                 "It is sick, feverish or has colic: ring the vet today",
                 "A sick animal is never cut.",
+            ),
+            Refusal::FarOverUsual { vital, reading } => Said::because(
+                format!(
+                    "{}: {}",
+                    self.vital(*vital),
+                    self.vital_told(*vital, *reading, VitalStanding::Ring)
+                ),
+                "It stands until it is taken again and is no longer so, or the vet has spoken. A sick animal is never cut.",
             ),
             Refusal::Lame => Said::because(
                 "It is lame: no work, ring the vet today",

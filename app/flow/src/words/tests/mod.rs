@@ -2,6 +2,7 @@
 
 mod animal;
 mod cases;
+mod condition;
 mod loop_of_work;
 mod nets;
 mod not_eating;

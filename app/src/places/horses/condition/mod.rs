@@ -1,35 +1,50 @@
-//! The walk-round: one site a screen, then all six. One form, so that a killed phone comes back to it.
+//! The walk-round: one site a screen, then all of them. One form, so that a killed phone comes back to it. Before it, who
+//! scores and on which scale; after it, what two people scored on one day.
 
+mod site;
 mod summary;
+mod two;
+mod who;
+
+pub use two::ConditionTwo;
 
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
-use crate::parts::{
-    Action, ActionRow, Back, CutDrawing, Frame, FrameKind, Key, Pad, PadCell, Press, Sentence,
-};
-use crate::places::{Unread, draft_line};
+use crate::parts::{ActionRow, Back, Frame, FrameKind, Press, Sentence};
+use crate::places::Unread;
 use crate::world::World;
 use leptos::prelude::*;
+use site::OneSite;
 use summary::AllSites;
-use tussock_core::animal::AnimalId;
-use tussock_core::assess::Site;
-use tussock_flow::forms::condition::{Mark, SCALE, Touch, field, mark, scored, touched};
+use tussock_core::animal::{AnimalId, PersonId};
+use tussock_core::assess::{ConditionScale, Site};
+use tussock_flow::forms::condition::{
+    INITIALS, Mark, NEW, SCALE, WHO, by, field, mark, scale_of, scored,
+};
 use tussock_flow::routes::{Route, Step};
-use tussock_flow::views::condition::{Before, before};
-use tussock_flow::views::{cut, horses};
-use tussock_flow::words::{AssessWords, ConditionWords, English, HorsesWords};
+use tussock_flow::views::condition::{Before, Begin, Person, before, begin, needs, persons};
+use tussock_flow::words::{English, HorsesWords};
+use who::Who;
 
 /// The site of a step; `None` on the summary.
-fn site_of(step: Step) -> Option<Site> {
-    SCALE
-        .sites()
-        .get(usize::from(step.number()).checked_sub(1)?)
-        .copied()
+fn site_of(scale: ConditionScale, step: Step) -> Option<Site> {
+    let place = usize::from(step.number()).checked_sub(1)?;
+    scale.sites().get(place).copied()
 }
 
-/// The step before another; the first stays.
-fn step_before(step: Step) -> Option<Step> {
-    Step::new(step.number().checked_sub(1)?)
+/// The step before another; the first stays. Before the summary comes the last site.
+fn step_before(scale: ConditionScale, step: Step) -> Option<Step> {
+    let last = u8::try_from(scale.sites().len()).ok()?;
+    Step::new(step.number().checked_sub(1)?.min(last))
+}
+
+/// Where somebody stands in the walk-round.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Stand {
+    /// At who scores, and on which scale.
+    Who,
+    /// At a step.
+    At(Step),
 }
 
 /// What the walk-round shows and where it stands.
@@ -39,17 +54,37 @@ struct Walk {
     world: World,
     animal: StoredValue<AnimalId>,
     form: Form,
+    persons: Memo<Vec<Person>>,
+    begin: Memo<Option<Begin>>,
+    scale: Memo<Option<ConditionScale>>,
     last: Memo<Option<Before>>,
 }
 
 impl Walk {
-    /// What a site's field holds, as it changes.
-    fn mark(self, site: Site) -> Option<Mark> {
-        mark(&self.form.held(field(site)).unwrap_or_default())
+    /// The text of a field, as it changes.
+    fn text(self, name: &str) -> String {
+        self.form.held(name).unwrap_or_default()
     }
 
-    fn scored(self) -> Vec<(Site, f64)> {
-        scored(|site| self.form.held(field(site)).unwrap_or_default())
+    /// What a site's field holds, as it changes.
+    fn mark(self, scale: ConditionScale, site: Site) -> Option<Mark> {
+        mark(scale, &self.text(field(scale, site)))
+    }
+
+    fn scored(self, scale: ConditionScale) -> Vec<(Site, f64)> {
+        scored(scale, |name| self.text(name))
+    }
+
+    /// The initials of who scores, as far as anybody said.
+    fn initials(self) -> Option<String> {
+        if self.text(WHO) == NEW {
+            return Some(self.text(INITIALS).trim().to_owned()).filter(|text| !text.is_empty());
+        }
+        let who = who_scores(self.form, self.world)?;
+        self.persons.with(|persons| {
+            let found = persons.iter().find(|person| person.id == who)?;
+            Some(found.initials.clone())
+        })
     }
 
     fn route(self, step: Step) -> Route {
@@ -57,8 +92,8 @@ impl Walk {
     }
 
     /// The way back: the site before, or the animal.
-    fn back(self, step: Step) -> Back {
-        let route = step_before(step).map_or_else(
+    fn back(self, scale: ConditionScale, step: Step) -> Back {
+        let route = step_before(scale, step).map_or_else(
             || Route::Horse(self.animal.get_value()),
             |step| self.route(step),
         );
@@ -69,197 +104,139 @@ impl Walk {
     }
 }
 
-/// The walk-round of an animal; its step stands in the address.
+/// Whose score it will be, as it changes.
+fn who_scores(form: Form, world: World) -> Option<PersonId> {
+    let last = world.who.get();
+    by(|name| form.held(name).unwrap_or_default(), last.as_ref())
+}
+
+/// The walk-round of an animal; where it stands is in the address.
 #[component]
 pub fn Condition(
     /// Which animal.
     animal: AnimalId,
 ) -> impl IntoView {
     let world = World::here();
+    let words = English::default();
     let form = Form::open_today(
         world,
         Route::Condition(animal.clone(), Step::FIRST).to_string(),
     );
     let id = StoredValue::new(animal);
-    let shelf = world.shelf(move || horses::one_needs(&id.get_value()));
+    let shelf = world.shelf(move || needs(&id.get_value()));
     let minute = world.minute();
-    let last = Memo::new(move |_| match (shelf.get(), minute.get()) {
-        (Some(Ok(shelf)), now) => before(&shelf, &id.get_value(), now, &DeviceZone),
-        _ => None,
+    let begin = Memo::new(move |_| {
+        let (now, by) = (minute.get(), who_scores(form, world));
+        match shelf.get() {
+            Some(Ok(shelf)) => begin(&shelf, &id.get_value(), by.as_ref(), now, &DeviceZone),
+            _ => None,
+        }
     });
-    let name = Signal::derive(move || match shelf.get() {
-        Some(Ok(shelf)) => shelf
-            .animal(&id.get_value())
-            .map(|animal| animal.name)
-            .unwrap_or_default(),
-        _ => String::new(),
+    let scale = Memo::new(move |_| {
+        let begin = begin.get()?;
+        Some(scale_of(&form.held(SCALE).unwrap_or_default()).unwrap_or(begin.scale))
+    });
+    let last = Memo::new(move |_| {
+        let (now, by) = (minute.get(), who_scores(form, world));
+        match (shelf.get(), scale.get()) {
+            (Some(Ok(shelf)), Some(scale)) => before(
+                &shelf,
+                &id.get_value(),
+                scale,
+                by.as_ref(),
+                now,
+                &DeviceZone,
+            ),
+            _ => None,
+        }
+    });
+    let persons = Memo::new(move |_| match shelf.get() {
+        Some(Ok(shelf)) => persons(&shelf),
+        _ => Vec::new(),
     });
     let walk = Walk {
-        words: English::default(),
+        words,
         world,
         animal: id,
         form,
+        persons,
+        begin,
+        scale,
         last,
     };
-    let step = Memo::new(move |held: Option<&Step>| match world.route.get() {
-        Route::Condition(_, step) => step,
-        _ => held.copied().unwrap_or(Step::FIRST),
+    let name = Signal::derive(move || begin.get().map(|begin| begin.name).unwrap_or_default());
+    let stand = Memo::new(move |held: Option<&Stand>| match world.route.get() {
+        Route::Condition(_, step) => Stand::At(step),
+        Route::ConditionWho(_) => Stand::Who,
+        _ => held.copied().unwrap_or(Stand::At(Step::FIRST)),
     });
     move || {
         let unread = view! { <Unread shelf /> };
-        match site_of(step.get()) {
-            Some(site) => {
-                view! { <OneSite walk name step=step.get() site>{unread}</OneSite> }.into_any()
+        match (stand.get(), scale.get()) {
+            (Stand::Who, _) => view! { <Who walk name>{unread}</Who> }.into_any(),
+            (Stand::At(step), Some(scale)) => match site_of(scale, step) {
+                Some(site) => {
+                    view! { <OneSite walk name scale step site>{unread}</OneSite> }.into_any()
+                }
+                None => view! { <AllSites walk name scale>{unread}</AllSites> }.into_any(),
+            },
+            (Stand::At(step), None) => {
+                let opening = Signal::derive(move || shelf.get().is_none());
+                view! { <NotYet walk name step opening>{unread}</NotYet> }.into_any()
             }
-            None => view! { <AllSites walk name>{unread}</AllSites> }.into_any(),
         }
     }
 }
 
-/// One site: where to lay the hand, the drawing, the words, the pad.
+/// Before the disk has answered nobody knows the scale.
 #[component]
-fn OneSite(
+fn NotYet(
     walk: Walk,
     name: Signal<String>,
     step: Step,
-    site: Site,
+    opening: Signal<bool>,
     children: Children,
 ) -> impl IntoView {
-    let words = walk.words;
-    let marked = Signal::derive(move || walk.mark(site));
-    let chosen = Signal::derive(move || match marked.get() {
-        Some(Mark::Score(score)) => Some(score),
-        Some(Mark::Skipped) | None => None,
-    });
-    let touch = move |touch: Touch| {
-        let name = field(site);
-        walk.form.set(name, touched(&walk.form.now(name), touch));
-    };
-    let on_key = Callback::new(move |key: Key| match key {
-        Key::Digit(digit) => touch(Touch::Step(digit)),
-        Key::HalfLess => touch(Touch::HalfLess),
-        Key::HalfMore => touch(Touch::HalfMore),
-        Key::Skip => {
-            touch(Touch::Skip);
-            walk.world.go(&walk.route(step.next()));
-        }
-        Key::Point | Key::Erase | Key::Step(_) => {}
-    });
     let foot = move || {
-        let digits = (1..=9).map(|digit| {
-            let on = Signal::derive(move || chosen.get().is_some_and(|score| within(score, digit)));
-            PadCell::new(Key::Digit(digit), digit.to_string()).held(on)
-        });
-        let cells = digits
-            .chain([
-                PadCell::new(Key::HalfLess, words.half_less()),
-                PadCell::new(Key::HalfMore, words.half_more()),
-                PadCell::new(Key::Skip, words.skip())
-                    .held(Signal::derive(move || marked.get() == Some(Mark::Skipped))),
-            ])
-            .collect();
-        let next = site_of(step.next());
-        let says = next.map_or_else(
-            || words.to_summary().to_owned(),
-            |site| words.next_site(site),
-        );
         view! {
-            <Pad name=words.score_keys() cells on_key />
-            <ActionRow back=walk.back(step)>
-                <Action says=says press=walk.route(step.next()).to_string() />
-            </ActionRow>
+            <ActionRow back=walk.back(ConditionScale::NineStep, step)>{().into_any()}</ActionRow>
         }
     };
-    let drawing = Signal::derive(move || {
-        cut::cut(site, chosen.get()).unwrap_or(cut::Cut {
-            bones: Vec::new(),
-            surface: None,
-        })
-    });
-    let figure = move || {
-        let said = match marked.get() {
-            Some(Mark::Score(score)) => words.step_figure(score),
-            Some(Mark::Skipped) => words.left_out().to_owned(),
-            None => words.choose_a_step().to_owned(),
+    let words = walk.words;
+    let said = Signal::derive(move || {
+        let said = if opening.get() {
+            words.opening()
+        } else {
+            words.not_here()
         };
-        // Last time is told only when this time is chosen: nobody scores from a score.
-        let last = chosen.get().and_then(|_| {
-            let last = walk.last.get()?;
-            Some(words.last_time(last.site(site)?, last.on))
-        });
-        view! {
-            <p class="site-figure" role="status">
-                <b>{said}</b>
-                {last.map(|last| view! { " "<span class="soft">{last}</span> })}
-            </p>
-        }
-    };
-    let lines = move || {
-        steps_beside(chosen.get())
-            .into_iter()
-            .filter_map(|(whole, ink)| Some((whole, ink, words.step(site, SCALE, whole)?)))
-            .map(|(whole, ink, text)| {
-                view! { <p class:soft=!ink><b>{whole}</b>" "{text}</p> }
-            })
-            .collect_view()
-    };
+        said.to_owned()
+    });
     view! {
-        <Frame
-            kind=FrameKind::Flow
-            what=name
-            when=Signal::stored(Some(words.site_of(step.number(), SCALE.sites().len())))
-            foot=foot
-        >
-            <Sentence said=words.site(site) />
+        <Frame kind=FrameKind::Flow what=name foot=foot>
+            <Sentence said=said />
             {children()}
-            {(step == Step::FIRST).then(|| draft_line(walk.form))}
-            <p>{words.lay_hand(site)}</p>
-            <CutDrawing name=words.drawing(site) cut=drawing />
-            {figure}
-            <div class="site-words">{lines}</div>
         </Frame>
-    }
-}
-
-/// Whether a score lies on a whole step or the half above it.
-fn within(score: f64, step: u8) -> bool {
-    let step = f64::from(step);
-    step <= score && score < step + 1.0
-}
-
-/// The whole steps whose words are shown, and whether in ink: those a score lies on or between, and their neighbours.
-/// While nobody chose, the ends and the middle.
-fn steps_beside(score: Option<f64>) -> Vec<(u8, bool)> {
-    let steps = || 1..=9_u8;
-    match score {
-        None => steps().step_by(4).map(|step| (step, false)).collect(),
-        Some(score) => steps()
-            .map(|step| (step, (f64::from(step) - score).abs()))
-            .filter(|(_, away)| *away <= 1.5)
-            .map(|(step, away)| (step, away < 1.0))
-            .collect(),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn the_words_of_a_score_stand_between_their_neighbours() {
-        assert_eq!(steps_beside(Some(6.0)), [(5, false), (6, true), (7, false)]);
-        assert_eq!(
-            steps_beside(Some(6.5)),
-            [(5, false), (6, true), (7, true), (8, false)]
-        );
-        assert_eq!(steps_beside(Some(9.0)), [(8, false), (9, true)]);
-        assert_eq!(steps_beside(None), [(1, false), (5, false), (9, false)]);
-    }
+    use ConditionScale::{FiveStep, NineStep};
 
     #[test]
     fn six_sites_and_then_the_summary() {
-        assert_eq!(site_of(Step::FIRST), Some(Site::Neck));
-        assert_eq!(site_of(Step::SUMMARY), None);
-        assert_eq!(step_before(Step::FIRST), None);
+        assert_eq!(site_of(NineStep, Step::FIRST), Some(Site::Neck));
+        assert_eq!(site_of(NineStep, Step::SUMMARY), None);
+        assert_eq!(step_before(NineStep, Step::FIRST), None);
+    }
+
+    #[test]
+    fn three_sites_from_0_to_5_and_back_from_the_summary_to_the_last() {
+        let third = Step::new(3).unwrap();
+        assert_eq!(site_of(FiveStep, third), Some(Site::Pelvis));
+        assert_eq!(site_of(FiveStep, third.next()), None);
+        assert_eq!(step_before(FiveStep, Step::SUMMARY), Some(third));
+        assert_eq!(step_before(FiveStep, third.next()), Some(third));
     }
 }

@@ -11,7 +11,7 @@ use tussock_core::day::DayError;
 use tussock_core::forage::{Fault, Hazard, SugarOrigin, Verdict, WayOut};
 use tussock_core::limits::{Ends, LimitsError, Nutrient};
 use tussock_core::plan::{GrassLine, Lever, PlanError, Raised, Separate, Signs, WorkLine};
-use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency};
+use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, Vital, VitalStanding};
 use tussock_core::units::{DryMatter, Instant, PartOfBody};
 
 /// As many as a day of grass and untested hay can have.
@@ -139,6 +139,7 @@ fn every_caution_is_one_sentence_with_its_reason() {
             C::WeightFromTape { .. } => C::WeightFromTape { either_way: 0.15 },
             C::Donkey => C::Donkey, C::AskAboutPpid => C::AskAboutPpid, C::FreshlyTrimmed => C::FreshlyTrimmed,
             C::Corticosteroid => C::Corticosteroid, C::RaisedToFloor => C::RaisedToFloor,
+            C::Unusual { .. } => C::Unusual { vital: Vital::Pulse, reading: 48.0, standing: VitalStanding::Over },
         ] {
             let said = say.caution(&caution);
             check_said(&said);
@@ -187,7 +188,8 @@ fn every_refusal_says_why_and_what_to_do() {
             R::LaminitisNow => R::LaminitisNow, R::LaminitisSign => R::LaminitisSign,
             R::WarmHoofAfterLaminitis => R::WarmHoofAfterLaminitis,
             R::EpisodeWithoutWord => R::EpisodeWithoutWord, R::GotAtGrain => R::GotAtGrain,
-            R::EscapedOntoGrass => R::EscapedOntoGrass, R::Sick => R::Sick, R::Lame => R::Lame,
+            R::EscapedOntoGrass => R::EscapedOntoGrass, R::Sick => R::Sick,
+            R::FarOverUsual { .. } => R::FarOverUsual { vital: Vital::Temperature, reading: 39.4 }, R::Lame => R::Lame,
             R::NotPlannedHere(_) => R::NotPlannedHere(State::Pregnant), R::DonkeyDiet => R::DonkeyDiet,
             R::Energy(_) => R::Energy(energies()[1]),
             R::UnderDryMatterFloor { .. } => R::UnderDryMatterFloor { least: DryMatter::kg(2.999), floor: DryMatter::kg(3.0) },
