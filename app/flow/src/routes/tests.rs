@@ -32,7 +32,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..11, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..14, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -45,6 +45,12 @@ fn routes() -> impl Strategy<Value = Route> {
             7 => Route::Day(id),
             8 => Route::Ledger(id),
             9 => Route::NotEating(id),
+            10 => Route::Photos(id),
+            11 => {
+                let pose = Pose::ALL[usize::from(step) % Pose::ALL.len()];
+                Route::PhotosOf(id, pose)
+            }
+            12 => Route::Photo(id.clone(), RecordId(id.0)),
             _ => Route::VetWord(id),
         }
     });
