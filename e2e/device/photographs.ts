@@ -171,24 +171,22 @@ export async function onScreen(page: Page): Promise<OnScreen[]> {
   return seen;
 }
 
-/** How far the page jumped by itself so far: the sum of its layout shifts that no touch caused. */
+/** Adds up how far each page of this window jumps by itself: layout shifts that no touch caused. */
+export async function watchJumps(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    const told = window as unknown as { walkJumped: number };
+    told.walkJumped = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as unknown as { value: number; hadRecentInput: boolean }[]) {
+        if (!entry.hadRecentInput) told.walkJumped += entry.value;
+      }
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+}
+
+/** How far the page in sight jumped so far. */
 export async function jumped(page: Page): Promise<number> {
-  return page.evaluate(
-    () =>
-      new Promise<number>((resolve) => {
-        let sum = 0;
-        const observer = new PerformanceObserver((list) => {
-          for (const entry of list.getEntries() as unknown as { value: number; hadRecentInput: boolean }[]) {
-            if (!entry.hadRecentInput) sum += entry.value;
-          }
-        });
-        observer.observe({ type: 'layout-shift', buffered: true });
-        requestAnimationFrame(() => requestAnimationFrame(() => {
-          observer.disconnect();
-          resolve(sum);
-        }));
-      }),
-  );
+  return page.evaluate(() => (window as unknown as { walkJumped: number }).walkJumped);
 }
 
 /** What a page meets that asks for the camera: a picture that is drawn, a no, or nothing. Call it before the page opens. */

@@ -13,6 +13,7 @@ import {
   segmentsOf,
   sizeOf,
   toldByCamera,
+  watchJumps,
 } from '../../device/photographs.ts';
 import { firstVisitIsOver } from '../../device/worker.ts';
 import { button, field, type Hands, link, sentence, thing, words } from '../../hands/hands.ts';
@@ -38,6 +39,7 @@ test('ten photographs are kept at once, shown without signal, and what they take
 ) => {
   test.setTimeout(240_000);
   watch.tolerates(/sw\.js|ERR_CONNECTION_REFUSED|fetching the script/, 'the browser may look for a newer worker in vain');
+  await watchJumps(page.context());
   const camera = chooserOf(page, info);
   const moss = await haveMoss(hands, page);
   await firstVisitIsOver(page);

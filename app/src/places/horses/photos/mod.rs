@@ -23,6 +23,7 @@ use tussock_core::animal::AnimalId;
 use tussock_core::log::bodies::Pose;
 use tussock_flow::routes::Route;
 use tussock_flow::shelf::Shelf;
+use tussock_flow::views::beside::Standing;
 use tussock_flow::views::photo::{self, OfPose, Photos as View, Space};
 use tussock_flow::words::{BesideWords, English, HorsesWords, PhotoWords, UnitWords};
 
@@ -114,12 +115,13 @@ fn PoseTag(
 ) -> impl IntoView {
     let words = English::default();
     let last = of.now().cloned();
-    let (state, second) = match &last {
-        None => (State::Later, words.no_photo().to_owned()),
+    let (state, standing, second) = match &last {
+        None => (State::Later, Standing::Open, words.no_photo().to_owned()),
         Some(photo) => {
             let days = view.with_untracked(|view| view.as_ref().map(|view| view.days_since(photo)));
             let ago = words.ago(days.unwrap_or_default());
-            (State::Done, format!("{}, {ago}", words.date(photo.day)))
+            let second = format!("{}, {ago}", words.date(photo.day));
+            (State::Done, Standing::Done, second)
         }
     };
     let picture = last.map(|photo| {
@@ -132,7 +134,7 @@ fn PoseTag(
     view! {
         <Tag
             state=Signal::stored(state)
-            word=""
+            word=words.standing(standing)
             what=words.pose(of.pose)
             second=Signal::stored(Some(second))
             press=Route::PhotosOf(id.get_value(), of.pose).to_string()
