@@ -81,9 +81,13 @@ pub fn Photos(
             </ActionRow>
         }
     };
+    // With the days, so that a phone that is taken up again tomorrow counts on.
     let poses = Memo::new(move |_| {
-        view.with(|view| view.as_ref().map(|view| view.poses.clone()))
-            .unwrap_or_default()
+        let aged = |view: &View| -> Vec<(OfPose, Option<i64>)> {
+            let days = |of: &OfPose| of.now().map(|photo| view.days_since(photo));
+            view.poses.iter().map(|of| (of.clone(), days(of))).collect()
+        };
+        view.with(|view| view.as_ref().map(aged).unwrap_or_default())
     });
     view! {
         <Frame kind=FrameKind::Flow what=name foot=foot>
@@ -94,7 +98,7 @@ pub fn Photos(
                     poses
                         .get()
                         .into_iter()
-                        .map(|of| view! { <Hang><PoseTag of id view name /></Hang> })
+                        .map(|(of, days)| view! { <Hang><PoseTag of days id name /></Hang> })
                         .collect_view()
                 }}
             </Cord>
@@ -109,8 +113,8 @@ pub fn Photos(
 #[component]
 fn PoseTag(
     of: OfPose,
+    days: Option<i64>,
     id: StoredValue<AnimalId>,
-    view: Memo<Option<View>>,
     name: Signal<String>,
 ) -> impl IntoView {
     let words = English::default();
@@ -118,7 +122,6 @@ fn PoseTag(
     let (state, standing, second) = match &last {
         None => (State::Later, Standing::Open, words.no_photo().to_owned()),
         Some(photo) => {
-            let days = view.with_untracked(|view| view.as_ref().map(|view| view.days_since(photo)));
             let ago = words.ago(days.unwrap_or_default());
             let second = format!("{}, {ago}", words.date(photo.day));
             (State::Done, Standing::Done, second)
