@@ -4,6 +4,8 @@ const DATABASES = ['tussock', 'tussock-example'];
 const NAMES = { tussock: 'Your records', 'tussock-example': 'Example yard' };
 const PREFIX = 'tussock-';
 const BATCH = 500; // rows held in memory at once
+const LARGE = { pictures: 10 }; // and of stores whose rows are large
+const PART = 4_000_000; // characters of text that are held before they are handed over to a blob
 
 const at = (id) => document.getElementById(id);
 const say = (text) => { at('said').textContent = text; };
@@ -33,18 +35,19 @@ function open(name) {
 
 /** Every row of a store in batches by key, so that a hundred thousand rows do not stand in memory as objects. */
 async function* rows(database, store) {
+  const batch = LARGE[store] ?? BATCH;
   let after = null;
   for (;;) {
     const range = after === null ? null : IDBKeyRange.lowerBound(after, true);
     const source = database.transaction(store).objectStore(store);
-    const [keys, values] = await Promise.all([done(source.getAllKeys(range, BATCH)), done(source.getAll(range, BATCH))]);
+    const [keys, values] = await Promise.all([done(source.getAllKeys(range, batch)), done(source.getAll(range, batch))]);
     for (const [i, key] of keys.entries()) yield { key, value: values[i] };
-    if (keys.length < BATCH) return;
+    if (keys.length < batch) return;
     after = keys.at(-1);
   }
 }
 
-/** Bytes have no place in JSON: an ArrayBuffer or Blob (a photograph) is written as base64 beside its kind. */
+/** Bytes have no place in JSON: an ArrayBuffer (a photograph) or a Blob is written as base64 beside its kind. */
 async function plain(value) {
   if (value instanceof Blob) return { blob: value.type, base64: base64(await value.arrayBuffer()) };
   if (value instanceof ArrayBuffer) return { bytes: value.byteLength, base64: base64(value) };
@@ -64,21 +67,26 @@ function base64(buffer) {
 /** One JSON value a line: first what this is, then {database, store, key, row} for every row of every store. */
 async function dump() {
   const now = new Date();
-  const parts = [`${JSON.stringify({ tussock: 'dump', v: 1, at: now.toISOString(), from: location.href })}\n`];
+  // Pictures make much text: what is written is handed over to a blob, which a browser can put on the disk.
+  const parts = [];
+  let text = `${JSON.stringify({ tussock: 'dump', v: 1, at: now.toISOString(), from: location.href })}\n`;
   let count = 0;
   for (const name of DATABASES) {
     const database = await open(name);
     if (!database) continue;
     for (const store of database.objectStoreNames) {
       for await (const { key, value } of rows(database, store)) {
-        parts.push(`${JSON.stringify({ database: name, store, key: await plain(key), row: await plain(value) })}\n`);
+        text += `${JSON.stringify({ database: name, store, key: await plain(key), row: await plain(value) })}\n`;
         count += 1;
+        if (text.length < PART) continue;
+        parts.push(new Blob([text]));
+        text = '';
       }
     }
     database.close();
   }
   const day = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-');
-  return { count, file: new File(parts, `tussock-copy-${day}.txt`, { type: 'text/plain' }) };
+  return { count, file: new File([...parts, text], `tussock-copy-${day}.txt`, { type: 'text/plain' }) };
 }
 
 async function list() {

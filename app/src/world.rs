@@ -290,6 +290,11 @@ impl World {
             .filter(|just| now.since(just.at).to_ms() < UNDO_MS)
     }
 
+    /// The bytes of a picture; `None` when it is not on the disk.
+    pub async fn picture(self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+        self.keep.get_value().picture(sha256).await
+    }
+
     /// Keeps what is typed in a form.
     pub async fn keep_draft(self, draft: Draft) -> Result<(), KeepError> {
         self.keep.get_value().keep_draft(&draft).await
@@ -328,6 +333,7 @@ async fn read(keep: &Keep, ranges: &[Range]) -> Result<Shelf, KeepError> {
 fn named(act: &Act) -> Vec<String> {
     match act {
         Act::Add(new) => vec![new.id.0.clone()],
+        Act::Keep(_) => Vec::new(),
         Act::Change { id, .. } | Act::Remove(id) => vec![id.0.clone()],
         Act::By(_, act) => named(act),
         Act::All(acts) => acts.iter().flat_map(named).collect(),

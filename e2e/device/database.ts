@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 
 /** The stores of `tussock` and `tussock-example`. */
-export type Store = 'records' | 'past' | 'drafts' | 'meta';
+export type Store = 'records' | 'past' | 'drafts' | 'meta' | 'pictures';
 
 /** One row as it lies in a store: index fields and, for records, `json`, the canonical text. */
 export type Row = Record<string, unknown>;
@@ -64,4 +64,38 @@ export async function putRow(page: Page, row: { readonly id: string; readonly js
     });
     opened.close();
   }, row);
+}
+
+/** Turns `tussock` back into the shape in which the first releases made it, with the same rows; no app may be open. */
+export async function asShapeOne(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const done = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const names = ['records', 'past', 'drafts', 'meta'];
+    const before = await done(indexedDB.open('tussock'));
+    const held: unknown[][] = [];
+    for (const name of names) held.push(await done<unknown[]>(before.transaction(name).objectStore(name).getAll()));
+    before.close();
+    await done(indexedDB.deleteDatabase('tussock'));
+    const asking = indexedDB.open('tussock', 1);
+    asking.onupgradeneeded = () => {
+      const records = asking.result.createObjectStore('records', { keyPath: 'id' });
+      records.createIndex('by_kind', ['kind', 'at', 'id']);
+      records.createIndex('by_subject', ['subject', 'at', 'id']);
+      asking.result.createObjectStore('past', { keyPath: ['id', 'stamp'] });
+      asking.result.createObjectStore('drafts', { keyPath: 'key' });
+      asking.result.createObjectStore('meta', { keyPath: 'key' });
+    };
+    const after = await done(asking);
+    const writing = after.transaction(names, 'readwrite');
+    for (const [index, name] of names.entries()) for (const row of held[index] ?? []) writing.objectStore(name).put(row);
+    await new Promise<void>((resolve, reject) => {
+      writing.oncomplete = () => resolve();
+      writing.onabort = () => reject(writing.error);
+    });
+    after.close();
+  });
 }

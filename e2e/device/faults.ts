@@ -42,6 +42,17 @@ export async function refuseNextWrite(page: Page): Promise<void> {
   });
 }
 
+/** No picture goes on this page's disk any more: it is full. */
+export async function hasNoRoom(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const put = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given: Parameters<typeof put>) {
+      if (this.name === 'pictures') throw new DOMException('full', 'QuotaExceededError');
+      return put.apply(this, given);
+    };
+  });
+}
+
 /** A window without IndexedDB, as some browsers open in private; call it before the page opens. */
 export async function hasNoDisk(page: Page): Promise<void> {
   await page.addInitScript(() => {

@@ -7,11 +7,11 @@
 #[cfg(test)]
 mod tests;
 
-use crate::rows::{Row, Writes};
+use crate::rows::{PictureRow, Row, Writes};
 use crate::shelf::Shelf;
 use std::collections::BTreeMap;
 use tussock_core::animal::{PersonId, YardId};
-use tussock_core::log::{Body, DeviceId, Known, LogError, Origin, Record, Stamp, Subject};
+use tussock_core::log::{Body, DeviceId, Known, LogError, Origin, Picture, Record, Stamp, Subject};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{Instant, Zone};
 
@@ -55,6 +55,8 @@ pub enum Act {
     Remove(RecordId),
     /// The same as said by a person, who is then the one at this device.
     By(PersonId, Box<Act>),
+    /// Puts a picture beside the records, in the batch of the record that names it. No undo takes it off the disk.
+    Keep(Picture),
     /// Several at once: all or none.
     All(Vec<Act>),
     /// Takes back what was saved, by writing what held before.
@@ -141,6 +143,7 @@ pub fn apply(
         who: None,
         last: context.last,
         written: Vec::new(),
+        pictures: Vec::new(),
         saved: Saved::default(),
     };
     writer.act(act)?;
@@ -160,6 +163,7 @@ pub fn apply(
     Ok(Outcome {
         writes: Writes {
             rows,
+            pictures: writer.pictures,
             clear_drafts: draft.map(str::to_owned).into_iter().collect(),
             meta,
         },
@@ -190,6 +194,7 @@ struct Writer<'a> {
     who: Option<PersonId>,
     last: Option<Stamp>,
     written: Vec<Record>,
+    pictures: Vec<PictureRow>,
     saved: Saved,
 }
 
@@ -215,6 +220,13 @@ impl Writer<'_> {
                 let done = self.act(act);
                 self.by = before;
                 done
+            }
+            Act::Keep(picture) => {
+                self.pictures.push(PictureRow {
+                    sha256: picture.sum().as_str().to_owned(),
+                    bytes: picture.bytes().to_vec(),
+                });
+                Ok(())
             }
             Act::All(acts) => acts.iter().try_for_each(|act| self.act(act)),
             Act::Undo(saved) => {

@@ -7,6 +7,8 @@ mod tests;
 
 use std::fmt;
 use tussock_core::animal::{AnimalId, GroupId, LotId, NetId, TubId};
+use tussock_core::log::bodies::Pose;
+use tussock_core::sources::RecordId;
 
 /// A place of the app, in the order of the place bar.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -88,6 +90,12 @@ pub enum Route {
     Crest(AnimalId),
     /// The look-over.
     LookOver(AnimalId),
+    /// Its photographs.
+    Photos(AnimalId),
+    /// Its photographs of one pose.
+    PhotosOf(AnimalId, Pose),
+    /// One of its photographs.
+    Photo(AnimalId, RecordId),
     /// It will not eat.
     NotEating(AnimalId),
     /// Its plan.
@@ -182,6 +190,9 @@ impl Route {
             }
             ["horses", id, "crest"] => Self::Crest(animal(id)?),
             ["horses", id, "look-over"] => Self::LookOver(animal(id)?),
+            ["horses", id, "photos"] => Self::Photos(animal(id)?),
+            ["horses", id, "photos", pose] => Self::PhotosOf(animal(id)?, pose_of(pose)?),
+            ["horses", id, "photo", photo] => Self::Photo(animal(id)?, RecordId(id_text(photo)?)),
             ["horses", id, "not-eating"] => Self::NotEating(animal(id)?),
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
             ["horses", id, "day"] => Self::Day(animal(id)?),
@@ -231,6 +242,9 @@ impl Route {
             | Self::ConditionTwo(_)
             | Self::Crest(_)
             | Self::LookOver(_)
+            | Self::Photos(_)
+            | Self::PhotosOf(..)
+            | Self::Photo(..)
             | Self::NotEating(_)
             | Self::Plan(_)
             | Self::Day(_)
@@ -265,6 +279,19 @@ impl Route {
     }
 }
 
+/// A pose in an address.
+const fn pose_word(pose: Pose) -> &'static str {
+    match pose {
+        Pose::Side => "side",
+        Pose::Behind => "behind",
+        Pose::Crest => "crest",
+    }
+}
+
+fn pose_of(word: &str) -> Option<Pose> {
+    Pose::ALL.into_iter().find(|pose| pose_word(*pose) == word)
+}
+
 /// An id in an address: letters, digits and dashes, not one of the words that stand in its place.
 fn id_text(text: &str) -> Option<String> {
     let plain = !text.is_empty() && text.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
@@ -288,6 +315,9 @@ impl fmt::Display for Route {
             Self::ConditionTwo(id) => write!(f, "#/horses/{}/condition/two", id.0),
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
             Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
+            Self::Photos(id) => write!(f, "#/horses/{}/photos", id.0),
+            Self::PhotosOf(id, pose) => write!(f, "#/horses/{}/photos/{}", id.0, pose_word(*pose)),
+            Self::Photo(id, photo) => write!(f, "#/horses/{}/photo/{}", id.0, photo.0),
             Self::NotEating(id) => write!(f, "#/horses/{}/not-eating", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
             Self::Day(id) => write!(f, "#/horses/{}/day", id.0),

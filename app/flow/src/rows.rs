@@ -72,11 +72,22 @@ impl Draft {
     }
 }
 
+/// A picture on the disk, beside the records that name it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PictureRow {
+    /// Its sum, by which it is found.
+    pub sha256: String,
+    /// The picture.
+    pub bytes: Vec<u8>,
+}
+
 /// One batch: it is written as a whole or not at all.
 #[derive(Clone, Debug, PartialEq, Eq, Default)]
 pub struct Writes {
     /// New versions. The version each replaces moves to the past in the same transaction.
     pub rows: Vec<Row>,
+    /// Pictures that new records name. The same picture twice is one.
+    pub pictures: Vec<PictureRow>,
     /// Drafts that are cleared because what they held is saved here.
     pub clear_drafts: Vec<String>,
     /// Small values about this device, such as its last stamp.

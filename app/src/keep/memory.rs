@@ -8,6 +8,7 @@ use tussock_flow::rows::{Range, Row, Writes};
 pub(super) struct Memory {
     records: BTreeMap<String, Row>,
     past: Vec<Row>,
+    pictures: BTreeMap<String, Vec<u8>>,
     drafts: BTreeMap<String, String>,
     meta: BTreeMap<String, String>,
 }
@@ -17,6 +18,10 @@ impl Memory {
         for row in &writes.rows {
             self.past
                 .extend(self.records.insert(row.id.clone(), row.clone()));
+        }
+        for picture in &writes.pictures {
+            self.pictures
+                .insert(picture.sha256.clone(), picture.bytes.clone());
         }
         for key in &writes.clear_drafts {
             self.drafts.remove(key);
@@ -68,6 +73,10 @@ impl Memory {
         u32::try_from(self.drafts.len()).unwrap_or(u32::MAX)
     }
 
+    pub(super) fn picture(&self, sha256: &str) -> Option<Vec<u8>> {
+        self.pictures.get(sha256).cloned()
+    }
+
     pub(super) fn meta(&self, key: &str) -> Option<String> {
         self.meta.get(key).cloned()
     }
@@ -76,6 +85,7 @@ impl Memory {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use tussock_flow::rows::PictureRow;
 
     fn row(id: &str, at: i64, stamp: &str) -> Row {
         Row {
@@ -114,5 +124,24 @@ mod tests {
                 .map(|row| row.stamp.as_str()),
             Some("2")
         );
+    }
+
+    #[test]
+    fn a_picture_lies_beside_its_record_and_the_same_one_twice_is_one() {
+        let mut memory = Memory::default();
+        let picture = PictureRow {
+            sha256: "5a".into(),
+            bytes: vec![1, 2, 3],
+        };
+        for id in ["p", "q"] {
+            memory.write(&Writes {
+                rows: vec![row(id, 1, "1")],
+                pictures: vec![picture.clone()],
+                ..Writes::default()
+            });
+        }
+        assert_eq!(memory.picture("5a"), Some(vec![1, 2, 3]));
+        assert_eq!(memory.picture("5b"), None);
+        assert_eq!((memory.pictures.len(), memory.records.len()), (1, 2));
     }
 }

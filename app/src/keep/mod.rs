@@ -6,6 +6,7 @@
 
 mod memory;
 mod raw;
+mod shape;
 mod tabs;
 mod transaction;
 mod wait;
@@ -230,6 +231,17 @@ impl Keep {
         match &*self.store {
             Store::Memory(memory) => Ok(memory.borrow().meta(key)),
             Store::Disk { .. } => self.raw().await?.meta(key).await,
+        }
+    }
+
+    /// The bytes of a picture; `None` when it is not on the disk.
+    pub async fn picture(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+        match &*self.store {
+            Store::Memory(memory) => Ok(memory.borrow().picture(sha256)),
+            Store::Disk { .. } => match self.raw().await?.picture(sha256).await {
+                Err(KeepError::Lost) => self.reopen().await?.picture(sha256).await,
+                answer => answer,
+            },
         }
     }
 

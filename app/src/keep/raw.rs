@@ -4,25 +4,17 @@
 //! event. What a person typed is written with strict durability, which web-sys does not bind: see [`Held`].
 
 use super::KeepError;
+use super::shape::{BY_KIND, BY_SUBJECT, DRAFTS, META, PAST, PICTURES, RECORDS, SHAPE, step_up};
 use super::transaction::Held;
 use super::wait::{answered, completed, failing, opened};
-use js_sys::{Array, Object, Promise, Reflect};
-use tussock_flow::rows::{Range, Row, Writes};
+use js_sys::{Array, Object, Promise, Reflect, Uint8Array};
+use tussock_flow::rows::{PictureRow, Range, Row, Writes};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    IdbCursorDirection, IdbCursorWithValue, IdbDatabase, IdbIndexParameters, IdbKeyRange,
-    IdbObjectStore, IdbObjectStoreParameters, IdbOpenDbRequest,
+    IdbCursorDirection, IdbCursorWithValue, IdbDatabase, IdbKeyRange, IdbObjectStore,
+    IdbVersionChangeEvent,
 };
-
-/// The version of the database's shape. A record's own version is apart from it.
-const SHAPE: u32 = 1;
-const RECORDS: &str = "records";
-const PAST: &str = "past";
-const DRAFTS: &str = "drafts";
-const META: &str = "meta";
-const BY_KIND: &str = "by_kind";
-const BY_SUBJECT: &str = "by_subject";
 
 /// An open database.
 #[derive(Clone)]
@@ -40,7 +32,9 @@ pub(super) async fn open(
         .ok_or(KeepError::NoDisk)?;
     let request = factory.open_with_u32(name, SHAPE).map_err(KeepError::of)?;
     let upgrading = request.clone();
-    let upgrade = Closure::once_into_js(move || build(&upgrading));
+    let upgrade = Closure::once_into_js(move |event: IdbVersionChangeEvent| {
+        step_up(&upgrading, &event);
+    });
     request.set_onupgradeneeded(Some(upgrade.unchecked_ref()));
     let opened = opened(&request).await?;
     let database: IdbDatabase = opened.dyn_into().map_err(KeepError::of)?;
@@ -56,62 +50,27 @@ pub(super) async fn open(
     Ok(Raw(database))
 }
 
-/// The steps of the shape. A step never touches what an earlier one made.
-fn build(request: &IdbOpenDbRequest) {
-    let Ok(database) = request.result().and_then(JsCast::dyn_into::<IdbDatabase>) else {
-        return;
-    };
-    let make = |name: &str, key: &JsValue| -> Result<IdbObjectStore, JsValue> {
-        let parameters = IdbObjectStoreParameters::new();
-        parameters.set_key_path(key);
-        database.create_object_store_with_optional_parameters(name, &parameters)
-    };
-    let built = (|| -> Result<(), JsValue> {
-        let records = make(RECORDS, &"id".into())?;
-        let paths = |names: [&str; 3]| {
-            names
-                .iter()
-                .map(|name| JsValue::from_str(name))
-                .collect::<Array>()
-        };
-        let plain = IdbIndexParameters::new();
-        records.create_index_with_str_sequence_and_optional_parameters(
-            BY_KIND,
-            &paths(["kind", "at", "id"]),
-            &plain,
-        )?;
-        records.create_index_with_str_sequence_and_optional_parameters(
-            BY_SUBJECT,
-            &paths(["subject", "at", "id"]),
-            &plain,
-        )?;
-        let past_key: Array = ["id", "stamp"]
-            .iter()
-            .map(|name| JsValue::from_str(name))
-            .collect();
-        make(PAST, &past_key)?;
-        make(DRAFTS, &"key".into())?;
-        make(META, &"key".into())?;
-        Ok(())
-    })();
-    if built.is_err() {
-        // Aborting undoes a half-built shape; the open request then fails and says so.
-        let _ = request.transaction().map(|transaction| transaction.abort());
-    }
-}
-
 impl Raw {
     /// Writes a batch with strict durability and comes back when the disk says `complete`.
     ///
     /// The version that a row replaces is read and moved to the past inside the same transaction.
     pub(super) async fn write(&self, writes: &Writes) -> Result<(), KeepError> {
-        let transaction = self.transaction(&[RECORDS, PAST, DRAFTS, META], "readwrite", true)?;
+        let mut stores = vec![RECORDS, PAST, DRAFTS, META];
+        if !writes.pictures.is_empty() {
+            stores.push(PICTURES);
+        }
+        let transaction = self.transaction(&stores, "readwrite", true)?;
         let done = completed(&transaction);
         let issued = (|| -> Result<(), JsValue> {
             let records = transaction.object_store(RECORDS)?;
             let past = transaction.object_store(PAST)?;
             for row in &writes.rows {
                 put_row(&records, &past, row)?;
+            }
+            for picture in &writes.pictures {
+                transaction
+                    .object_store(PICTURES)?
+                    .put(&object_of_picture(picture)?)?;
             }
             let drafts = transaction.object_store(DRAFTS)?;
             for key in &writes.clear_drafts {
@@ -234,6 +193,13 @@ impl Raw {
         self.value(META, key, "value").await
     }
 
+    /// The bytes of a picture.
+    pub(super) async fn picture(&self, sha256: &str) -> Result<Option<Vec<u8>>, KeepError> {
+        let found = self.row(PICTURES, sha256).await?;
+        let bytes = field(&found, "bytes").filter(JsValue::is_object);
+        Ok(bytes.map(|bytes| Uint8Array::new(&bytes).to_vec()))
+    }
+
     /// Lets go of the connection.
     pub(super) fn close(&self) {
         self.0.close();
@@ -245,12 +211,16 @@ impl Raw {
         key: &str,
         field: &str,
     ) -> Result<Option<String>, KeepError> {
+        Ok(text(&self.row(store, key).await?, field))
+    }
+
+    async fn row(&self, store: &str, key: &str) -> Result<JsValue, KeepError> {
         let transaction = self.transaction(&[store], "readonly", false)?;
         let request = transaction
             .object_store(store)
             .and_then(|store| store.get(&JsValue::from_str(key)))
             .map_err(KeepError::of)?;
-        Ok(text(&answered(&request).await?, field))
+        answered(&request).await
     }
 
     fn transaction(&self, stores: &[&str], mode: &str, strict: bool) -> Result<Held, KeepError> {
@@ -354,16 +324,27 @@ fn object_of(row: &Row) -> Result<JsValue, JsValue> {
     ])
 }
 
-fn text(object: &JsValue, field: &str) -> Option<String> {
-    Reflect::get(object, &JsValue::from_str(field))
-        .ok()?
-        .as_string()
+/// An array of bytes and no blob: some browsers lose the file behind a blob.
+fn object_of_picture(picture: &PictureRow) -> Result<JsValue, JsValue> {
+    object(&[
+        ("sha256", picture.sha256.as_str().into()),
+        (
+            "bytes",
+            Uint8Array::from(picture.bytes.as_slice()).buffer().into(),
+        ),
+    ])
+}
+
+fn field(object: &JsValue, name: &str) -> Option<JsValue> {
+    Reflect::get(object, &JsValue::from_str(name)).ok()
+}
+
+fn text(object: &JsValue, name: &str) -> Option<String> {
+    field(object, name)?.as_string()
 }
 
 fn row_of(object: &JsValue) -> Option<Row> {
-    let at = Reflect::get(object, &JsValue::from_str("at"))
-        .ok()?
-        .as_f64()?;
+    let at = field(object, "at")?.as_f64()?;
     Some(Row {
         id: text(object, "id")?,
         kind: text(object, "kind")?,

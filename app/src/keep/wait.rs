@@ -2,9 +2,11 @@
 
 use super::KeepError;
 use js_sys::Promise;
+use std::cell::Cell;
+use std::rc::Rc;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{IdbOpenDbRequest, IdbRequest, IdbTransaction};
+use web_sys::{DomException, Event, IdbDatabase, IdbOpenDbRequest, IdbRequest, IdbTransaction};
 
 /// A handler that rejects with the request's error.
 pub(super) fn failing(request: &IdbRequest, reject: js_sys::Function) -> js_sys::Function {
@@ -40,15 +42,22 @@ pub(super) async fn answered(request: &IdbRequest) -> Result<JsValue, KeepError>
 pub(super) async fn opened(request: &IdbOpenDbRequest) -> Result<JsValue, KeepError> {
     let settled = Promise::new(&mut |resolve, reject| {
         let answer = request.clone();
+        let late = Rc::new(Cell::new(false));
+        let told = late.clone();
         let success = Closure::once_into_js(move || {
-            let _ = resolve.call1(
-                &JsValue::NULL,
-                &answer.result().unwrap_or(JsValue::UNDEFINED),
-            );
+            let opened = answer.result().unwrap_or(JsValue::UNDEFINED);
+            match opened.dyn_ref::<IdbDatabase>() {
+                // Whoever asked was told no: a connection that nobody holds would block the next one.
+                Some(database) if told.get() => database.close(),
+                _ => {
+                    let _ = resolve.call1(&JsValue::NULL, &opened);
+                }
+            }
         });
         request.set_onsuccess(Some(success.unchecked_ref()));
         let blocked_reject = reject.clone();
         let blocked = Closure::once_into_js(move || {
+            late.set(true);
             let _ = blocked_reject.call1(&JsValue::NULL, &JsValue::from_str(super::BLOCKED));
         });
         request.set_onblocked(Some(blocked.unchecked_ref()));
@@ -65,9 +74,11 @@ pub(super) fn completed(transaction: &IdbTransaction) -> Promise {
         });
         transaction.set_oncomplete(Some(complete.unchecked_ref()));
         let failed = transaction.clone();
-        let abort = Closure::<dyn Fn()>::new(move || {
+        // A request that fails tells it first, and then names why: a full disk must not read as an abort.
+        let abort = Closure::<dyn Fn(Event)>::new(move |event: Event| {
             let error = failed
                 .error()
+                .or_else(|| error_of(&event))
                 .map_or_else(|| JsValue::from_str("AbortError"), JsValue::from);
             let _ = reject.call1(&JsValue::NULL, &error);
         })
@@ -75,4 +86,10 @@ pub(super) fn completed(transaction: &IdbTransaction) -> Promise {
         transaction.set_onabort(Some(abort.unchecked_ref()));
         transaction.set_onerror(Some(abort.unchecked_ref()));
     })
+}
+
+/// Why the request failed that an event comes from.
+fn error_of(event: &Event) -> Option<DomException> {
+    let request: IdbRequest = event.target()?.dyn_into().ok()?;
+    request.error().ok().flatten()
 }

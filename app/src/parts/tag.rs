@@ -39,10 +39,16 @@ pub fn Tag(
     /// For a job: what ticking it does.
     #[prop(optional, into)]
     tick: Option<Tick>,
+    /// A small picture after the words of a tag that is no job.
+    #[prop(optional_no_strip)]
+    picture: Option<ViewFn>,
 ) -> impl IntoView {
     let data_state = move || state.get().as_str();
     let data_lead = move || lead.with(Option::is_none).then_some("none");
     let inside = move || view! { <Words word lead what second /> };
+    let data_picture = picture.is_some().then_some("");
+    let picture =
+        picture.map(|picture| view! { <span class="picture-square">{picture.run()}</span> });
     match (tick, press) {
         (Some(tick), press) => {
             let ticked = once(tick.act);
@@ -64,23 +70,26 @@ pub fn Tag(
             .into_any()
         }
         (None, Some(Press::Route(href))) => view! {
-            <a class="tag" data-state=data_state data-lead=data_lead href=href>
+            <a class="tag" data-state=data_state data-lead=data_lead data-picture=data_picture href=href>
                 <span class="eyelet"><StateShape state /></span>
                 {inside()}
+                {picture}
             </a>
         }
         .into_any(),
         (None, Some(Press::Act(act))) => view! {
-            <button class="tag" type="button" data-state=data_state data-lead=data_lead on:click=once(act)>
+            <button class="tag" type="button" data-state=data_state data-lead=data_lead data-picture=data_picture on:click=once(act)>
                 <span class="eyelet"><StateShape state /></span>
                 {inside()}
+                {picture}
             </button>
         }
         .into_any(),
         (None, None) => view! {
-            <div class="tag" data-state=data_state data-lead=data_lead>
+            <div class="tag" data-state=data_state data-lead=data_lead data-picture=data_picture>
                 <span class="eyelet"><StateShape state /></span>
                 {inside()}
+                {picture}
             </div>
         }
         .into_any(),

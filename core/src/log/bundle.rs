@@ -8,19 +8,21 @@
 //! - `records` holds every version of every record, by id and then by stamp. `counts.records` counts ids, and
 //!   `counts.versions` the length of the list.
 //! - `sha256` is over the canonical text of the document without the field `sha256`.
+//! - Pictures are named by their sums in the records and travel beside the document, each as a file of its own;
+//!   [`super::pictures`] says which.
 //! - A later release may add fields at the top; they are kept. A change that this release could not read without loss
 //!   raises `version`, and the document is refused.
 
 use super::bodies::Body;
-use super::canonical::{NIBBLE, hex, write_text, write_value};
+use super::canonical::{write_text, write_value};
 use super::envelope::Record;
 use super::error::{Allowed, Form, LogError, Path, Shape};
 use super::json::{at_row, object, parse, wrong};
 use super::merge::Log;
 use super::stored::{INSTANTS, Stored, text, whole};
+use super::sum::{is_sum, sum};
 use crate::units::Instant;
 use serde_json::{Map, Value};
-use sha2::{Digest, Sha256};
 
 /// What the field `format` says.
 const FORMAT: &str = "tussock-log";
@@ -61,7 +63,7 @@ impl Bundle {
         header.insert("counts".to_owned(), Value::Object(counts));
         let texts: Vec<&str> = self.log.texts().collect();
         let (mut text, slot) = document(&header, &texts)?;
-        let sum = sum(&text);
+        let sum = sum(text.as_bytes());
         text.insert_str(slot, &format!("\"sha256\":\"{sum}\","));
         Ok(text)
     }
@@ -155,14 +157,6 @@ fn document(
     Ok((out, slot))
 }
 
-/// The sum in lower-case hexadecimal digits.
-fn sum(text: &str) -> String {
-    Sha256::digest(text.as_bytes())
-        .iter()
-        .flat_map(|byte| [hex(u32::from(*byte) >> NIBBLE), hex(u32::from(*byte))])
-        .collect()
-}
-
 /// Whether the sum fits the document as it came.
 fn check_seal(
     seal: Option<&Value>,
@@ -175,9 +169,7 @@ fn check_seal(
         return Ok(());
     }
     let said = text(seal, &path)?;
-    // numeric: hexadecimal digits of 256 bits
-    let digits = 64;
-    if said.len() != digits || !said.bytes().all(|d| b"0123456789abcdef".contains(&d)) {
+    if !is_sum(said) {
         return Err(path.refuse(said, Allowed::Form(Form::Sha256)));
     }
     let texts = records
@@ -186,7 +178,7 @@ fn check_seal(
         .map(|(row, value)| super::canonical(value).map_err(|error| at_row(error, row)))
         .collect::<Result<Vec<_>, _>>()?;
     let (text, _) = document(header, &texts)?;
-    if sum(&text) == said {
+    if sum(text.as_bytes()) == said {
         Ok(())
     } else {
         Err(LogError::Seal)

@@ -161,6 +161,8 @@ pub enum LogError {
     },
     /// The sum of the document does not fit its content: it was changed or damaged on its way.
     Seal,
+    /// The bytes are no JPEG picture.
+    NotAPicture,
     /// The clock stands at the end of what a stamp can say (the year 2286).
     ClockAtEnd,
     /// The record is of another kind than was asked for.
@@ -190,6 +192,7 @@ impl LogError {
             | Self::NewerFormat { .. }
             | Self::Counts { .. }
             | Self::Seal
+            | Self::NotAPicture
             | Self::ClockAtEnd => None,
         }
     }

@@ -76,6 +76,8 @@ kinds! {
     Condition = "condition", 1;
     /// A crest score.
     Crest = "crest", 1;
+    /// A photograph of an animal.
+    Photo = "photo", 1;
     /// A look over for signs of laminitis.
     LookOver = "look_over", 1;
     /// A handful held out to an animal that left its forage.

@@ -7,6 +7,7 @@
 //!   edited here.
 //! - [`Stamp`] is the log's clock. [`Versions`] and [`Log`] merge: a union in which the latest stamp holds.
 //! - [`Bundle`] is the export, [`Case`] an export with a time, a zone and visits.
+//! - [`Picture`] is a picture as it is kept: its record names it by its sum, and it lies and travels beside the records.
 //!
 //! What this room does not do: it stores nothing, reads no clock and makes no ids.
 
@@ -28,11 +29,13 @@ mod ledger;
 mod left;
 mod looks;
 mod merge;
+mod picture;
 pub mod published;
 mod rest_of_day;
 mod stamp;
 mod stored;
 mod subject;
+mod sum;
 mod timed;
 
 pub use alike::alike;
@@ -50,6 +53,7 @@ pub use kind::Kind;
 pub use ledger::{last_weight, ledger_of};
 pub use left::{LeftFound, LeftProblem, left_of};
 pub use merge::{Added, Log, Report, Versions};
+pub use picture::{LONGEST_SIDE, MOST_BYTES, Picture, PictureSum, pictures};
 pub use rest_of_day::{
     RestHanging, RestLaid, RestOfToday, RestVerdict, WhyAnew, rest_of_today, said_of_day,
 };

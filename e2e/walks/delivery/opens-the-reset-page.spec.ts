@@ -1,8 +1,11 @@
 /** Nothing works any more, and somebody opens the page for that. */
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { databases, putRow, rows } from '../../device/database.ts';
+import { Chooser, drawn } from '../../device/photographs.ts';
 import { cached, firstVisitIsOver } from '../../device/worker.ts';
-import { button, link, words } from '../../hands/hands.ts';
+import { button, link, sentence, words } from '../../hands/hands.ts';
+import { fillIn, newAnimalForm, saveAnimal } from '../../models/animals.ts';
 import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
@@ -29,6 +32,31 @@ test('it writes out every row as text', async ({ hands, page }) => {
   const [head, row] = (await readFile(await saved.path(), 'utf8')).trim().split('\n').map((line) => JSON.parse(line) as unknown);
   expect(head).toMatchObject({ tussock: 'dump', v: 1 });
   expect(row).toEqual({ database: 'tussock', store: 'records', key: 'a-1', row: { id: 'a-1', json: '{"name":"Bramble"}' } });
+});
+
+test('it writes out the pictures too', async ({ hands, page }, info) => {
+  await hands.open(newAnimalForm);
+  await fillIn(hands, { name: 'Moss', kind: 'Pony' });
+  await saveAnimal(hands, 'Moss');
+  const moss = new URL(page.url()).hash.replace(/\/weigh$/, '');
+  const camera = new Chooser(page, info.outputPath('files'));
+  await hands.open(`${moss}/photos`);
+  camera.gives(await drawn(page, { width: 800, height: 600, seed: 2 }), new Date());
+  await hands.tap(button('Photograph the side'));
+  await hands.see(sentence('Moss was last photographed today'));
+
+  await hands.open('reset.html');
+  await hands.see(words(/\bpictures 1\b/));
+  const download = page.waitForEvent('download');
+  await hands.tap(button('Save a copy of everything as text'));
+  const lines = (await readFile(await (await download).path(), 'utf8')).trim().split('\n');
+  type Line = { store?: string; key?: string; row?: { sha256: string; bytes: { bytes: number; base64: string } } };
+  const written = lines.map((line) => JSON.parse(line) as Line).filter(({ store }) => store === 'pictures');
+  expect(written).toHaveLength(1);
+  const row = written[0]?.row;
+  const bytes = Buffer.from(row?.bytes.base64 ?? '', 'base64');
+  expect(bytes.length).toBe(row?.bytes.bytes);
+  expect(createHash('sha256').update(bytes).digest('hex')).toBe(row?.sha256);
 });
 
 test("it takes the app's files away, fetches them anew and leaves the records", async ({ hands, page }) => {

@@ -1,12 +1,13 @@
-/** The consultant beside a known animal: tape, six sites, crest, look-over, with no signal, in order and in few touches. */
+/** The consultant beside a known animal: tape, six sites, crest, look-over, photograph, with no signal, in order and in few touches. */
 import { records } from '../../device/database.ts';
+import { Chooser, drawn } from '../../device/photographs.ts';
 import { firstVisitIsOver } from '../../device/worker.ts';
 import { button, field, link, sentence, thing } from '../../hands/hands.ts';
 import { fillIn, newAnimalForm, saveAnimal, tape } from '../../models/animals.ts';
 import { readSentence } from '../../models/screen.ts';
 import { expect, test } from '../../walk.ts';
 
-test('tape, sites, crest and look-over in 40 touches', async ({ hands, host, page, watch, holds }) => {
+test('tape, sites, crest, look-over and a photograph in 40 touches', async ({ hands, host, page, watch, holds }, info) => {
   watch.tolerates(/sw\.js|ERR_CONNECTION_REFUSED|fetching the script/, 'the browser may look for a newer worker in vain');
   await hands.open(newAnimalForm);
   await firstVisitIsOver(page);
@@ -39,9 +40,17 @@ test('tape, sites, crest and look-over in 40 touches', async ({ hands, host, pag
   await hands.tap(button('Looked at all of it: all normal'));
   await readSentence(hands, 'Look Moss over');
 
-  // practice.md section 4; the photograph is not part of the app yet.
+  const camera = new Chooser(page, info.outputPath('files'));
+  camera.gives(await drawn(page, { width: 1600, height: 1200, seed: 1 }), new Date());
+  await hands.tap(link(/^Photograph/));
+  await hands.tap(button('Photograph the side'));
+  await hands.see(sentence('Moss was last photographed today'));
+  await hands.tap(link('Back'));
+  await hands.see(link(/^Photograph.*from the side, today/));
+
+  // practice.md section 4.
   expect(hands.touches.taps).toBeLessThanOrEqual(40);
-  for (const kind of ['weight', 'condition', 'crest', 'look_over']) expect(await records(page, kind), kind).toHaveLength(1);
+  for (const kind of ['weight', 'condition', 'crest', 'look_over', 'photo']) expect(await records(page, kind), kind).toHaveLength(1);
   expect(await hands.count(field('Heart girth'))).toBe(0);
   await holds('beside-after-visit');
 });

@@ -4,9 +4,9 @@ use super::{at, body, cm, date, feed, grams, id, job, lot, name, net, said, time
 use tussock_core::animal::{AnimalId, Answer, FoodId, Handful, PersonId, TubId, VetPermit};
 use tussock_core::assess::{ConditionScale, LengthKind, Ribs, ScaleInstrument, Site};
 use tussock_core::day::NetKind;
-use tussock_core::log::Stamp;
 use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Count, Tenths};
 use tussock_core::log::bodies::*;
+use tussock_core::log::{PictureSum, Stamp};
 use tussock_core::soak::Water;
 
 pub(super) fn weights() -> Vec<WeightV1> {
@@ -74,6 +74,22 @@ pub(super) fn conditions() -> Vec<ConditionV1> {
         job: Some(job("score/moss/2026-05-05")),
     })
     .to_vec()
+}
+
+pub(super) fn photos() -> Vec<PhotoV1> {
+    let dated = [Dated::Taken, Dated::File, Dated::Said];
+    Pose::ALL
+        .into_iter()
+        .zip(dated)
+        .map(|(pose, dated)| PhotoV1 {
+            pose,
+            sha256: PictureSum::of(b"moss"),
+            width_px: Pixels::new(1_280).unwrap(),
+            height_px: Pixels::new(960).unwrap(),
+            bytes: PictureBytes::new(214_307).unwrap(),
+            dated,
+        })
+        .collect()
 }
 
 pub(super) fn look_over() -> LookOverV1 {

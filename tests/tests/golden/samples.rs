@@ -15,8 +15,8 @@ mod entries;
 
 use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
-    appetites, conditions, day_relaid, left_overs, look_over, net_timings, plan, soak_steps,
-    vet_word, vitals, weights,
+    appetites, conditions, day_relaid, left_overs, look_over, net_timings, photos, plan,
+    soak_steps, vet_word, vitals, weights,
 };
 
 /// A name.
@@ -147,6 +147,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             score: CrestPoints::new(3).unwrap(),
             job: Some(job("crest/moss/2026-05-05")),
         })],
+        Kind::Photo => photos().into_iter().map(Body::Photo).collect(),
         Kind::LookOver => vec![Body::LookOver(look_over())],
         Kind::Appetite => appetites().into_iter().map(Body::Appetite).collect(),
         Kind::Vitals => vec![Body::Vitals(vitals())],

@@ -13,6 +13,7 @@ mod lots;
 mod money;
 mod nets;
 mod parsing;
+mod pictures;
 mod quantities;
 mod rest;
 mod seed;

@@ -1,4 +1,4 @@
-//! What comes of an act.
+//! What an act writes, and what undo writes back.
 
 use super::*;
 use tussock_core::animal::AnimalId;

@@ -14,6 +14,7 @@ pub mod net;
 pub mod nets;
 pub mod not_eating;
 pub mod open_lot;
+pub mod photo;
 pub mod round;
 pub mod shed;
 pub mod soaks;

@@ -32,7 +32,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..13, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..16, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -47,6 +47,12 @@ fn routes() -> impl Strategy<Value = Route> {
             9 => Route::NotEating(id),
             10 => Route::ConditionWho(id),
             11 => Route::ConditionTwo(id),
+            12 => Route::Photos(id),
+            13 => {
+                let pose = Pose::ALL[usize::from(step) % Pose::ALL.len()];
+                Route::PhotosOf(id, pose)
+            }
+            14 => Route::Photo(id.clone(), RecordId(id.0)),
             _ => Route::VetWord(id),
         }
     });

@@ -17,6 +17,7 @@ pub mod ledger;
 pub mod net_list;
 pub mod nets;
 pub mod not_eating;
+pub mod photo;
 pub mod plan;
 pub mod remind;
 pub mod round;

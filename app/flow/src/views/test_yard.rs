@@ -75,17 +75,22 @@ pub(crate) fn after(shelf: &Shelf, entries: &[Entry<'_>]) -> Shelf {
         })
 }
 
-/// The shelf after an act at an instant.
-pub(crate) fn written(shelf: &Shelf, act: &Act, now: Instant) -> Shelf {
-    let context = Context {
+/// Who, when and where, after what is on a shelf.
+pub(crate) fn context(shelf: &Shelf, now: Instant) -> Context {
+    Context {
         now,
         offset_min: 60,
         zone: "Europe/London".into(),
         yard: YardId("y".into()),
         by: None,
         device: DeviceId::from_text("abcdefgh").unwrap(),
-        last: shelf.records().map(|record| record.stamp).max(),
-    };
+        last: shelf.versions().map(|record| record.stamp).max(),
+    }
+}
+
+/// The shelf after an act at an instant.
+pub(crate) fn written(shelf: &Shelf, act: &Act, now: Instant) -> Shelf {
+    let context = context(shelf, now);
     let mut next = shelf.clone();
     for row in apply(act, shelf, &context, None).unwrap().writes.rows {
         next.put(Record::from_text(&row.json).unwrap());

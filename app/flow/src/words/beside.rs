@@ -15,17 +15,20 @@ pub enum Task {
     Crest,
     /// The look-over.
     LookOver,
+    /// Photographs.
+    Photograph,
     /// The plan.
     Plan,
 }
 
 impl Task {
     /// All of them, in the order of a visit.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Weigh,
         Self::Condition,
         Self::Crest,
         Self::LookOver,
+        Self::Photograph,
         Self::Plan,
     ];
 }

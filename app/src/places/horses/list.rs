@@ -1,6 +1,7 @@
 //! The animals of the yard, the needy first.
 
 use super::one::route_of;
+use super::shown::{PhotoSize, ShownPhoto};
 use crate::device::clock::DeviceZone;
 use crate::parts::{
     Action, ActionRow, Cord, Field, Frame, FrameKind, Hang, Keyboard, Quiet, QuietRow, Sentence,
@@ -12,12 +13,13 @@ use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
 use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::beside::{self, Stop, Visit};
-use tussock_flow::words::{BesideWords, English, HorsesWords, Task};
+use tussock_flow::views::photo::Photo;
+use tussock_flow::words::{BesideWords, English, HorsesWords, PhotoWords, Task};
 
 /// With more animals than this there is a field to find one.
 const WITHOUT_FIND: usize = 7;
 
-/// What an animal's tag shows: its id, its name, its state and word, and the second line.
+/// What an animal's tag shows: its id, its name, its state and word, the second line, and a photograph where there is one.
 #[derive(Clone, PartialEq)]
 struct Shown {
     id: AnimalId,
@@ -25,6 +27,25 @@ struct Shown {
     state: State,
     word: String,
     second: String,
+    photo: Option<Photo>,
+}
+
+impl Shown {
+    /// Its tag is drawn anew when any of this is another.
+    fn key(&self) -> String {
+        let photo = self.photo.as_ref().map_or("", |photo| photo.id.0.as_str());
+        let id = self.id.as_str();
+        format!("{id} {} {} {photo}", self.word, self.second)
+    }
+
+    /// The photograph, small.
+    fn picture(&self, words: English) -> Option<ViewFn> {
+        let (photo, name) = (self.photo.clone()?, self.name.clone());
+        Some(ViewFn::from(move || {
+            let alt = words.picture(&name, &photo);
+            view! { <ShownPhoto photo=photo.clone() alt size=PhotoSize::Square /> }
+        }))
+    }
 }
 
 fn shown(visit: &Visit, words: English) -> Shown {
@@ -40,6 +61,7 @@ fn shown(visit: &Visit, words: English) -> Shown {
         state,
         word: word.to_owned(),
         second: words.in_the_list(visit.weight.as_ref(), visit.condition, visit.to_score),
+        photo: visit.photo.clone(),
     }
 }
 
@@ -146,8 +168,9 @@ pub fn List() -> impl IntoView {
             <Cord name=words.horses()>
                 <For
                     each=move || found.get()
-                    key=|shown| format!("{} {} {}", shown.id.as_str(), shown.word, shown.second)
+                    key=Shown::key
                     children=move |shown| {
+                        let picture = shown.picture(words);
                         view! {
                             <Hang>
                                 <Tag
@@ -156,6 +179,7 @@ pub fn List() -> impl IntoView {
                                     what=Signal::stored(shown.name)
                                     second=Signal::stored(Some(shown.second))
                                     press=Route::Horse(shown.id).to_string()
+                                    picture=picture
                                 />
                             </Hang>
                         }

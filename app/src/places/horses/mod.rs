@@ -10,6 +10,8 @@ mod look_over;
 mod new;
 mod not_eating;
 mod one;
+mod photos;
+mod shown;
 mod weigh;
 
 pub use condition::{Condition, ConditionTwo};
@@ -22,4 +24,5 @@ pub use look_over::LookOver;
 pub use new::New;
 pub use not_eating::NotEating;
 pub use one::One;
+pub use photos::{OnePhoto, OnePose, Photos};
 pub use weigh::Weigh;

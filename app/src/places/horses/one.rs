@@ -25,6 +25,7 @@ pub(super) fn route_of(task: Task, animal: AnimalId) -> Route {
         Task::Condition => Route::Condition(animal, SiteStep::FIRST),
         Task::Crest => Route::Crest(animal),
         Task::LookOver => Route::LookOver(animal),
+        Task::Photograph => Route::Photos(animal),
         Task::Plan => Route::Plan(animal),
     }
 }
@@ -36,7 +37,7 @@ const fn state_of(standing: Standing) -> State {
         Standing::Done => State::Done,
         Standing::Care => State::Care,
         Standing::NotComplete => State::NotKnown,
-        Standing::Waits => State::Later,
+        Standing::Waits | Standing::Open => State::Later,
     }
 }
 

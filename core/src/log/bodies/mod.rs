@@ -28,6 +28,7 @@ mod net_entry;
 mod net_timed;
 mod paddock;
 mod person;
+mod photo;
 mod plan;
 mod reported;
 mod soak_step;
@@ -58,6 +59,7 @@ pub use net_entry::{NetFilledV1, NetHungV1};
 pub use net_timed::NetTimedV1;
 pub use paddock::PaddockV1;
 pub use person::{PersonV1, Role};
+pub use photo::{Dated, PhotoV1, PictureBytes, Pixels, Pose};
 pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
 pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
 pub use vet_word::VetWordV1;
@@ -120,6 +122,7 @@ bodies! {
     Weight(WeightV1),
     Condition(ConditionV1),
     Crest(CrestV1),
+    Photo(PhotoV1),
     LookOver(LookOverV1),
     Appetite(AppetiteV1),
     Vitals(VitalsV1),
@@ -163,6 +166,7 @@ impl Body {
             | Self::Visits(_)
             | Self::Feeding(_)
             | Self::VetWord(_)
+            | Self::Photo(_)
             | Self::Appetite(_)
             | Self::Vitals(_)
             | Self::Weather(_)

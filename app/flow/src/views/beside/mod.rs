@@ -5,6 +5,7 @@ mod tests;
 
 use super::condition::score_every;
 use super::horses::{kind_of_limit, yard_needs};
+use super::photo::{Photo, newest_first, of_list};
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::words::Task;
@@ -12,7 +13,7 @@ use std::collections::BTreeMap;
 use tussock_core::animal::{Animal, AnimalId, Answer, Group, SaidOn};
 use tussock_core::assess::{ConditionRange, Crest, DatedWeight, best};
 use tussock_core::limits::intervals;
-use tussock_core::log::bodies::PlanV1;
+use tussock_core::log::bodies::{PlanV1, Pose};
 use tussock_core::log::{Body, Gathered, Kind, Problem, Record, Wish, gather};
 use tussock_core::plan::{AtRest, LookedOver, Signs};
 use tussock_core::round::published::WEIGH_EVERY;
@@ -49,6 +50,8 @@ pub enum Last {
     CrestToScore,
     /// The signs of the last look-over.
     LookOver(Signs),
+    /// From where there is a photograph.
+    Photographs(Vec<Pose>),
     /// The plan that holds.
     Plan(PlanV1),
 }
@@ -66,6 +69,8 @@ pub enum Standing {
     NotComplete,
     /// Another step comes first.
     Waits,
+    /// It may be done, and nothing hangs on it.
+    Open,
 }
 
 /// A step of the visit.
@@ -98,6 +103,8 @@ pub struct Visit {
     pub steps: Vec<Step>,
     /// What stops it now.
     pub stop: Option<Stop>,
+    /// The photograph that stands for it in the list.
+    pub photo: Option<Photo>,
     /// What could not be read.
     pub problems: Vec<Problem>,
 }
@@ -143,6 +150,7 @@ pub fn list_needs() -> Vec<Range> {
             Kind::LookOver,
             Kind::Vitals,
             Kind::Appetite,
+            Kind::Photo,
             Kind::Plan,
         ]
         .iter()
@@ -204,15 +212,21 @@ fn visit_of(
         Ok(Body::Plan(plan)) => Some(plan),
         _ => None,
     });
+    let photos = newest_first(
+        records.iter().copied().filter(|record| record.at <= now),
+        zone,
+    );
     let steps = vec![
         weigh(&gathered, weight.as_ref()),
         condition(&gathered),
         crest(&gathered, crest_on),
         look_over(&gathered),
+        photographed(&gathered, &photos),
         planned(plan, weight.is_some(), today),
     ];
     Some(Visit {
         stop: stop(&gathered),
+        photo: of_list(&photos).cloned(),
         today,
         weight,
         condition: gathered.condition.last().map(|scored| scored.condition),
@@ -346,6 +360,24 @@ fn look_over(of: &Gathered) -> Step {
         last: of.look_over.on.map(|_| Last::LookOver(signs)),
         days,
         standing,
+    }
+}
+
+/// Never due: no plan and no limit hangs on a photograph.
+fn photographed(of: &Gathered, photos: &[Photo]) -> Step {
+    let days = since(photos.first().map(|photo| photo.day), of.day);
+    let poses: Vec<Pose> = Pose::ALL
+        .into_iter()
+        .filter(|pose| photos.iter().any(|photo| photo.body.pose == *pose))
+        .collect();
+    Step {
+        task: Task::Photograph,
+        last: (!poses.is_empty()).then_some(Last::Photographs(poses)),
+        days,
+        standing: match by_age(days, review(of)) {
+            Standing::Due => Standing::Open,
+            standing => standing,
+        },
     }
 }
 

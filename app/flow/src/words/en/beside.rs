@@ -4,7 +4,8 @@ use super::English;
 use super::numbers::{between, up_to};
 use crate::views::beside::{Last, Standing, Stop};
 use crate::words::{
-    AnimalWords, BesideWords, HorsesWords, PlanWords, SafetyWords, Said, Task, UnitWords,
+    AnimalWords, BesideWords, HorsesWords, PhotoWords, PlanWords, SafetyWords, Said, Task,
+    UnitWords,
 };
 use tussock_core::animal::Animal;
 use tussock_core::assess::{ConditionRange, DatedWeight, WeightMethod};
@@ -21,6 +22,7 @@ impl BesideWords for English {
             Task::Condition => "Condition",
             Task::Crest => "Crest",
             Task::LookOver => "Look-over",
+            Task::Photograph => "Photograph",
             Task::Plan => "Plan",
         }
     }
@@ -31,6 +33,7 @@ impl BesideWords for English {
             Task::Condition => format!("Score {name}"),
             Task::Crest => "Score the crest".to_owned(),
             Task::LookOver => format!("Look {name} over"),
+            Task::Photograph => format!("Photograph {name}"),
             Task::Plan => "Make the plan".to_owned(),
         }
     }
@@ -69,6 +72,14 @@ impl BesideWords for English {
             Last::ConditionToScore { by_sites: false } => "by the ribs alone".to_owned(),
             Last::Crest(crest) => crest.score().to_string(),
             Last::LookOver(signs) => self.signs(signs).sentence,
+            Last::Photographs(poses) => {
+                let poses: Vec<String> = poses
+                    .iter()
+                    .map(|pose| super::fields::small(self.pose(*pose)))
+                    .collect();
+                let poses: Vec<&str> = poses.iter().map(String::as_str).collect();
+                self.list(&poses)
+            }
             Last::Plan(plan) => format!(
                 "{}, review {}",
                 self.level(plan.level.part()),
@@ -88,6 +99,7 @@ impl BesideWords for English {
             Standing::Care => "a sign seen",
             Standing::NotComplete => "not complete",
             Standing::Waits => "weigh first",
+            Standing::Open => "if you like",
         }
     }
 
@@ -123,6 +135,7 @@ impl BesideWords for English {
             Some(Task::Condition) => "score today",
             Some(Task::Crest) => "score the crest today",
             Some(Task::LookOver) => "look over today",
+            Some(Task::Photograph) => "photograph today",
             Some(Task::Plan) => "plan today",
             None => "nothing due",
         }
@@ -134,6 +147,7 @@ impl BesideWords for English {
             Task::Condition => format!("Score {name} today"),
             Task::Crest => format!("Score the crest of {name} today"),
             Task::LookOver => format!("Look {name} over today"),
+            Task::Photograph => format!("Photograph {name} today"),
             Task::Plan => format!("Make a plan for {name} today"),
         }
     }

@@ -80,6 +80,7 @@ impl LogWords for English {
             LogError::Seal => {
                 "This copy was changed or damaged on its way: ask for it again".to_owned()
             }
+            LogError::NotAPicture => "This is not a picture that can be kept".to_owned(),
             LogError::ClockAtEnd => {
                 "The clock of this device is far ahead: set it right and save again".to_owned()
             }
@@ -160,6 +161,7 @@ impl LogWords for English {
             Kind::Weight => "Weight",
             Kind::Condition => "Condition",
             Kind::Crest => "Crest",
+            Kind::Photo => "Photograph",
             Kind::LookOver => "Look-over",
             Kind::Appetite => "Will not eat",
             Kind::Vitals => "Temperature, pulse, breathing",

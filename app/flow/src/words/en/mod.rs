@@ -25,6 +25,7 @@ mod net;
 mod nets;
 mod not_eating;
 mod numbers;
+mod photo;
 mod plan;
 mod plan_screen;
 mod ration;

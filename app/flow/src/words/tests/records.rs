@@ -96,6 +96,7 @@ fn every_error_of_a_record_is_worded() {
             LogError::NewerFormat { .. } => LogError::NewerFormat { version: 2, known: 1 },
             LogError::Counts { .. } => LogError::Counts { said: 9, held: 8 },
             LogError::Seal => LogError::Seal,
+            LogError::NotAPicture => LogError::NotAPicture,
             LogError::ClockAtEnd => LogError::ClockAtEnd,
             LogError::OtherKind { .. } => LogError::OtherKind { place: at(), kind: "weight".into() },
         ] {
