@@ -111,6 +111,8 @@ fn draw(route: Route) -> AnyView {
         Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
         Route::LookOver(animal) => view! { <horses::LookOver animal /> }.into_any(),
         Route::NotEating(animal) => view! { <horses::NotEating animal /> }.into_any(),
+        Route::Visit => view! { <horses::Visit /> }.into_any(),
+        Route::VisitReport => view! { <horses::VisitReport /> }.into_any(),
         Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
         Route::Group(group) => view! { <horses::Group group /> }.into_any(),
         Route::Day(animal) => view! { <plan::Day animal /> }.into_any(),

@@ -27,6 +27,7 @@ pub mod stock;
 pub(crate) mod test_yard;
 pub mod tonight;
 pub mod tub;
+pub mod yard_visit;
 
 #[cfg(test)]
 mod morning;

@@ -10,6 +10,8 @@ mod look_over;
 mod new;
 mod not_eating;
 mod one;
+mod visit;
+mod visit_report;
 mod weigh;
 
 pub use condition::Condition;
@@ -22,4 +24,6 @@ pub use look_over::LookOver;
 pub use new::New;
 pub use not_eating::NotEating;
 pub use one::One;
+pub use visit::Visit;
+pub use visit_report::VisitReport;
 pub use weigh::Weigh;

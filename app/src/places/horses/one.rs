@@ -13,8 +13,10 @@ use tussock_core::safety::Meanwhile;
 use tussock_flow::routes::{Route, Step as SiteStep};
 use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
 use tussock_flow::views::horses;
+use tussock_flow::views::yard_visit::{self, Seen};
 use tussock_flow::words::{
     BesideWords, English, HorsesWords, LedgerWords, NotEatingWords, SafetyWords, Task, UnitWords,
+    YardVisitWords,
 };
 
 /// Where a step of the visit is done.
@@ -57,7 +59,11 @@ pub fn One(
     let world = World::here();
     let words = English::default();
     let id = StoredValue::new(animal.clone());
-    let shelf = world.shelf(move || horses::one_needs(&id.get_value()));
+    let shelf = world.shelf(move || {
+        let mut ranges = horses::one_needs(&id.get_value());
+        ranges.push(yard_visit::under_way_needs());
+        ranges
+    });
     let minute = world.minute();
     let visit = Memo::new(move |_| match (shelf.get(), minute.get()) {
         (Some(Ok(shelf)), now) => beside::visit(&shelf, &id.get_value(), now, &DeviceZone),
@@ -98,7 +104,17 @@ pub fn One(
         }
         None => view! { <Sentence said=said /> }.into_any(),
     };
-    let due = Memo::new(move |_| visit.get().and_then(|visit| visit.first_due()));
+    // In a visit to the yard its steps are due once more, and the way back leads there.
+    let seen = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => yard_visit::underway(&shelf, now, &DeviceZone)
+            .and_then(|visit| visit.animal(&id.get_value()).cloned()),
+        _ => None,
+    });
+    let in_visit = Memo::new(move |_| seen.with(Option::is_some));
+    let due = Memo::new(move |_| match seen.get() {
+        Some(Seen { open, .. }) => open.first().copied(),
+        None => visit.get().and_then(|visit| visit.first_due()),
+    });
     let name = Signal::derive(move || {
         visit
             .get()
@@ -108,14 +124,23 @@ pub fn One(
     let action = Signal::derive(move || match (stop.get(), due.get()) {
         (Some(_), _) => words.look_again_now().to_owned(),
         (None, Some(task)) => words.do_task(task, &name.get()),
+        (None, None) if in_visit.get() => words.to_the_visit().to_owned(),
         (None, None) => words.see_plan().to_owned(),
     });
     let leads = Signal::derive(move || {
         let task = match (stop.get(), due.get()) {
             (Some(_), _) => Task::LookOver,
+            (None, None) if in_visit.get() => return Route::Visit.to_string(),
             (None, due) => due.unwrap_or(Task::Plan),
         };
         route_of(task, id.get_value()).to_string()
+    });
+    let back_to = Signal::derive(move || {
+        if in_visit.get() {
+            Route::Visit.to_string()
+        } else {
+            Route::Horses.to_string()
+        }
     });
     let not_read = Memo::new(move |_| visit.get().map_or(0, |visit| visit.problems.len()));
     let foot = move || {
@@ -132,7 +157,7 @@ pub fn One(
                 <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
             </QuietRow>
             <Saving />
-            <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Horses.to_string()) }>
+            <ActionRow back=Back { name: words.back().into(), press: Press::from(back_to) }>
                 <Action says=action press=leads />
             </ActionRow>
         }
@@ -158,11 +183,15 @@ pub fn One(
                         .unwrap_or_default()
                         .into_iter()
                         .map(|step| {
-                            let word = words.standing(step.standing).to_owned();
+                            let standing = seen.with(|seen| match seen {
+                                Some(seen) => seen.standing(step.task, step.standing),
+                                None => step.standing,
+                            });
+                            let word = words.standing(standing).to_owned();
                             view! {
-                                <Hang reached=Signal::stored(step.standing == Standing::Done)>
+                                <Hang reached=Signal::stored(standing == Standing::Done)>
                                     <Tag
-                                        state=Signal::stored(state_of(step.standing))
+                                        state=Signal::stored(state_of(standing))
                                         word=Signal::stored(word)
                                         what=words.task(step.task)
                                         second=Signal::stored(Some(second(&step, words)))

@@ -36,6 +36,7 @@ mod visits;
 mod weather;
 mod weight;
 mod yard;
+mod yard_visit;
 
 pub use animal::AnimalV1;
 pub use appetite::{AppetiteV1, CelsiusTenths, PerMinute};
@@ -64,6 +65,7 @@ pub use visits::VisitsV1;
 pub use weather::{Chip, WeatherV1};
 pub use weight::{ReadingV1, ScaleV1, TapeV1, WeightV1};
 pub use yard::{PlaceV1, YardV1};
+pub use yard_visit::{SharedFact, YardVisitV1};
 
 macro_rules! bodies {
     ($($variant:ident($type:ty)),* $(,)?) => {
@@ -130,6 +132,7 @@ bodies! {
     Weather(WeatherV1),
     Plan(PlanV1),
     DayRelaid(DayRelaidV1),
+    YardVisit(YardVisitV1),
 }
 
 impl Body {
@@ -163,6 +166,7 @@ impl Body {
             | Self::Appetite(_)
             | Self::Weather(_)
             | Self::DayRelaid(_)
+            | Self::YardVisit(_)
             | Self::Unread => None,
         }
     }
