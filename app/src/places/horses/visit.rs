@@ -280,13 +280,14 @@ fn shared(visit: &Underway, as_before: Callback<()>) -> impl IntoView + use<> {
                 FactState::Open => State::Due,
                 FactState::AsBefore | FactState::Changed => State::Done,
             };
+            let (fact, state) = (*fact, *state);
             view! {
-                <Hang reached=Signal::stored(*state != FactState::Open)>
+                <Hang reached=Signal::stored(state != FactState::Open)>
                     <Tag
                         state=Signal::stored(state_of)
-                        word=Signal::stored(words.fact_state(*state).to_owned())
-                        what=words.shared_fact(*fact)
-                        press=route_of_fact(*fact).to_string()
+                        word=Signal::stored(words.fact_state(state).to_owned())
+                        what=words.shared_fact(fact)
+                        press=route_of_fact(fact).to_string()
                     />
                 </Hang>
             }
@@ -311,14 +312,16 @@ fn animal_tag(seen: &Seen) -> impl IntoView + use<> {
         None if seen.open.is_empty() => (State::Done, words.seen_word(seen)),
         None => (State::Due, words.seen_word(seen)),
     };
+    let (reached, name, second) = (seen.open.is_empty(), animal.name.clone(), words.seen(seen));
+    let route = Route::Horse(animal.id.clone()).to_string();
     view! {
-        <Hang reached=Signal::stored(seen.open.is_empty())>
+        <Hang reached=Signal::stored(reached)>
             <Tag
                 state=Signal::stored(state)
                 word=Signal::stored(word)
-                what=Signal::stored(animal.name.clone())
-                second=Signal::stored(Some(words.seen(seen)))
-                press=Route::Horse(animal.id.clone()).to_string()
+                what=Signal::stored(name)
+                second=Signal::stored(Some(second))
+                press=route
             />
         </Hang>
     }
