@@ -108,6 +108,10 @@ pub enum Route {
     Ledger(AnimalId),
     /// What a group really ate.
     GroupLedger(GroupId),
+    /// The visit to the yard that is under way, or its start.
+    Visit,
+    /// The summary and the report of the visit.
+    VisitReport,
     /// A new group.
     NewGroup,
     /// A group.
@@ -176,6 +180,8 @@ impl Route {
             ["example"] => Self::Example,
             ["round"] => Self::Round,
             ["horses"] => Self::Horses,
+            ["visit"] => Self::Visit,
+            ["visit", "report"] => Self::VisitReport,
             ["horses", "new"] => Self::NewHorse,
             ["horses", "group", "new"] => Self::NewGroup,
             ["horses", "group", id, "ledger"] => Self::GroupLedger(GroupId(id_text(id)?)),
@@ -251,6 +257,8 @@ impl Route {
             | Self::VetWord(_)
             | Self::Ledger(_)
             | Self::GroupLedger(_)
+            | Self::Visit
+            | Self::VisitReport
             | Self::NewGroup
             | Self::Group(_) => Some(Place::Horses),
             Self::Shed
@@ -324,6 +332,8 @@ impl fmt::Display for Route {
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
             Self::Ledger(id) => write!(f, "#/horses/{}/ledger", id.0),
             Self::GroupLedger(id) => write!(f, "#/horses/group/{}/ledger", id.0),
+            Self::Visit => f.write_str("#/visit"),
+            Self::VisitReport => f.write_str("#/visit/report"),
             Self::NewGroup => f.write_str("#/horses/group/new"),
             Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
             Self::Shed => f.write_str("#/shed"),

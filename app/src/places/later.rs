@@ -206,6 +206,8 @@ fn beside_an_animal(route: Route) -> AnyView {
         Route::PhotosOf(animal, pose) => view! { <horses::OnePose animal pose /> }.into_any(),
         Route::Photo(animal, photo) => view! { <horses::OnePhoto animal photo /> }.into_any(),
         Route::NotEating(animal) => view! { <horses::NotEating animal /> }.into_any(),
+        Route::Visit => view! { <horses::Visit /> }.into_any(),
+        Route::VisitReport => view! { <horses::VisitReport /> }.into_any(),
         Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
         Route::Group(group) => view! { <horses::Group group /> }.into_any(),
         Route::Day(animal) => view! { <plan::Day animal /> }.into_any(),

@@ -104,6 +104,8 @@ kinds! {
     Plan = "plan", 1;
     /// The rest of a plan's day, laid out anew.
     DayRelaid = "day_relaid", 1;
+    /// A consultant's visit to a yard.
+    YardVisit = "yard_visit", 1;
 }
 
 impl Kind {

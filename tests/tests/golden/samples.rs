@@ -214,6 +214,12 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
         })],
         Kind::Plan => vec![Body::Plan(plan())],
         Kind::DayRelaid => vec![Body::DayRelaid(day_relaid())],
+        Kind::YardVisit => vec![Body::YardVisit(YardVisitV1 {
+            animals: vec![AnimalId("moss".to_owned()), AnimalId("fern".to_owned())],
+            as_before: SharedFact::ALL.to_vec(),
+            ended: Some(at(90)),
+            report: Some(said("Visit of 5 May.\nMoss: 305 kg.")),
+        })],
         Kind::Other(_) => Vec::new(),
     }
 }

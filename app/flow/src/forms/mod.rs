@@ -24,3 +24,4 @@ pub mod vet;
 pub mod visits;
 pub mod weight;
 pub mod worth;
+pub mod yard_visit;

@@ -16,6 +16,8 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Horses,
         Route::NewHorse,
         Route::NewGroup,
+        Route::Visit,
+        Route::VisitReport,
         Route::Shed,
         Route::Visits,
         Route::NewHay,

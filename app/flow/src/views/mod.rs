@@ -29,6 +29,7 @@ pub(crate) mod test_yard;
 pub mod tonight;
 pub mod tub;
 pub mod vet;
+pub mod yard_visit;
 
 #[cfg(test)]
 mod morning;

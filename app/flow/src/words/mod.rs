@@ -50,6 +50,7 @@ mod units;
 mod vet;
 mod visits;
 mod worth;
+mod yard_visit;
 
 #[cfg(test)]
 mod tests;
@@ -96,6 +97,7 @@ pub use units::UnitWords;
 pub use vet::VetWords;
 pub use visits::VisitsWords;
 pub use worth::WorthWords;
+pub use yard_visit::YardVisitWords;
 
 /// Everything a language must say.
 pub trait Words:

@@ -14,7 +14,8 @@ use tussock_core::animal::AnimalId;
 use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::beside::{self, Stop, Visit};
 use tussock_flow::views::photo::Photo;
-use tussock_flow::words::{BesideWords, English, HorsesWords, PhotoWords, Task};
+use tussock_flow::views::yard_visit;
+use tussock_flow::words::{BesideWords, English, HorsesWords, PhotoWords, Task, YardVisitWords};
 
 /// With more animals than this there is a field to find one.
 const WITHOUT_FIND: usize = 7;
@@ -81,7 +82,11 @@ fn first(visits: &[Visit]) -> Option<(&Visit, Option<&Stop>, Task)> {
 pub fn List() -> impl IntoView {
     let world = World::here();
     let words = English::default();
-    let shelf = world.shelf(beside::list_needs);
+    let shelf = world.shelf(|| {
+        let mut ranges = beside::list_needs();
+        ranges.push(yard_visit::under_way_needs());
+        ranges
+    });
     let minute = world.minute();
     let all = Memo::new(move |_| match (shelf.get(), minute.get()) {
         (Some(Ok(shelf)), now) => beside::list(&shelf, now, &DeviceZone),
@@ -128,9 +133,23 @@ pub fn List() -> impl IntoView {
     let groups = Memo::new(move |_| all.with(|(_, groups)| groups.clone()));
     let busy_place = Memo::new(move |_| all.with(|(visits, _)| first(visits).is_some()));
     let some_animal = Memo::new(move |_| all.with(|(visits, _)| !visits.is_empty()));
+    let visiting = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => yard_visit::under_way(&shelf, now).is_some(),
+        _ => false,
+    });
+    let to_visit = Signal::derive(move || {
+        if visiting.get() {
+            words.to_the_visit().to_owned()
+        } else {
+            words.start_a_visit().to_owned()
+        }
+    });
     let foot = move || {
         view! {
             <QuietRow>
+                <Show when=move || some_animal.get()>
+                    <Quiet says=to_visit press=Route::Visit.to_string() />
+                </Show>
                 <Show when=move || busy_place.get()>
                     <Quiet says=words.add_an_animal() press=Route::NewHorse.to_string() />
                 </Show>

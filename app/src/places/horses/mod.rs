@@ -12,6 +12,8 @@ mod not_eating;
 mod one;
 mod photos;
 mod shown;
+mod visit;
+mod visit_report;
 mod weigh;
 
 pub use condition::{Condition, ConditionTwo};
@@ -25,4 +27,6 @@ pub use new::New;
 pub use not_eating::NotEating;
 pub use one::One;
 pub use photos::{OnePhoto, OnePose, Photos};
+pub use visit::Visit;
+pub use visit_report::VisitReport;
 pub use weigh::Weigh;

@@ -12,10 +12,11 @@ use tussock_core::animal::AnimalId;
 use tussock_core::safety::Meanwhile;
 use tussock_flow::routes::{Route, Step as SiteStep};
 use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
+use tussock_flow::views::yard_visit::{self, Seen};
 use tussock_flow::views::{condition, horses};
 use tussock_flow::words::{
     BesideWords, ConditionWords, English, HorsesWords, LedgerWords, NotEatingWords, SafetyWords,
-    Task, UnitWords,
+    Task, UnitWords, YardVisitWords,
 };
 
 /// Where a step of the visit is done.
@@ -59,7 +60,11 @@ pub fn One(
     let world = World::here();
     let words = English::default();
     let id = StoredValue::new(animal.clone());
-    let shelf = world.shelf(move || horses::one_needs(&id.get_value()));
+    let shelf = world.shelf(move || {
+        let mut ranges = horses::one_needs(&id.get_value());
+        ranges.push(yard_visit::under_way_needs());
+        ranges
+    });
     let minute = world.minute();
     let visit = Memo::new(move |_| match (shelf.get(), minute.get()) {
         (Some(Ok(shelf)), now) => beside::visit(&shelf, &id.get_value(), now, &DeviceZone),
@@ -100,7 +105,17 @@ pub fn One(
         }
         None => view! { <Sentence said=said /> }.into_any(),
     };
-    let due = Memo::new(move |_| visit.get().and_then(|visit| visit.first_due()));
+    // In a visit to the yard its steps are due once more, and the way back leads there.
+    let seen = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => yard_visit::underway(&shelf, now, &DeviceZone)
+            .and_then(|visit| visit.animal(&id.get_value()).cloned()),
+        _ => None,
+    });
+    let in_visit = Memo::new(move |_| seen.with(Option::is_some));
+    let due = Memo::new(move |_| match seen.get() {
+        Some(Seen { open, .. }) => open.first().copied(),
+        None => visit.get().and_then(|visit| visit.first_due()),
+    });
     let name = Signal::derive(move || {
         visit
             .get()
@@ -110,11 +125,13 @@ pub fn One(
     let action = Signal::derive(move || match (stop.get(), due.get()) {
         (Some(_), _) => words.look_again_now().to_owned(),
         (None, Some(task)) => words.do_task(task, &name.get()),
+        (None, None) if in_visit.get() => words.to_the_visit().to_owned(),
         (None, None) => words.see_plan().to_owned(),
     });
     let leads = Signal::derive(move || {
         let task = match (stop.get(), due.get()) {
             (Some(_), _) => Task::LookOver,
+            (None, None) if in_visit.get() => return Route::Visit.to_string(),
             (None, due) => due.unwrap_or(Task::Plan),
         };
         route_of(task, id.get_value()).to_string()
@@ -126,6 +143,13 @@ pub fn One(
             !to_score && condition::two(&shelf, &id.get_value(), now, &DeviceZone).is_some()
         }
         _ => false,
+    });
+    let back_to = Signal::derive(move || {
+        if in_visit.get() {
+            Route::Visit.to_string()
+        } else {
+            Route::Horses.to_string()
+        }
     });
     let not_read = Memo::new(move |_| visit.get().map_or(0, |visit| visit.problems.len()));
     let foot = move || {
@@ -145,7 +169,7 @@ pub fn One(
                 <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
             </QuietRow>
             <Saving />
-            <ActionRow back=Back { name: words.back().into(), press: Press::from(Route::Horses.to_string()) }>
+            <ActionRow back=Back { name: words.back().into(), press: Press::from(back_to) }>
                 <Action says=action press=leads />
             </ActionRow>
         }
@@ -171,6 +195,10 @@ pub fn One(
                         .unwrap_or_default()
                         .into_iter()
                         .map(|step| {
+                            let step = seen.with(|seen| match seen {
+                                Some(seen) => seen.in_visit(step),
+                                None => step,
+                            });
                             let word = words.standing(step.standing).to_owned();
                             view! {
                                 <Hang reached=Signal::stored(step.standing == Standing::Done)>

@@ -38,6 +38,7 @@ mod vitals;
 mod weather;
 mod weight;
 mod yard;
+mod yard_visit;
 
 pub use animal::AnimalV1;
 pub use appetite::{AppetiteV1, CelsiusTenths, PerMinute};
@@ -68,6 +69,7 @@ pub use vitals::VitalsV1;
 pub use weather::{Chip, WeatherV1};
 pub use weight::{ReadingV1, ScaleV1, TapeV1, WeightV1};
 pub use yard::{PlaceV1, YardV1};
+pub use yard_visit::{SharedFact, YardVisitV1};
 
 macro_rules! bodies {
     ($($variant:ident($type:ty)),* $(,)?) => {
@@ -136,6 +138,7 @@ bodies! {
     Weather(WeatherV1),
     Plan(PlanV1),
     DayRelaid(DayRelaidV1),
+    YardVisit(YardVisitV1),
 }
 
 impl Body {
@@ -171,6 +174,7 @@ impl Body {
             | Self::Vitals(_)
             | Self::Weather(_)
             | Self::DayRelaid(_)
+            | Self::YardVisit(_)
             | Self::Unread => None,
         }
     }

@@ -374,7 +374,7 @@ fn photographed(of: &Gathered, photos: &[Photo]) -> Step {
         task: Task::Photograph,
         last: (!poses.is_empty()).then_some(Last::Photographs(poses)),
         days,
-        standing: match by_age(days, review(of)) {
+        standing: match by_age(days, Some(score_every(of.animal.phase))) {
             Standing::Due => Standing::Open,
             standing => standing,
         },

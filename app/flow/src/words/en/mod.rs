@@ -44,8 +44,10 @@ mod store;
 mod tub;
 mod units;
 mod vet;
+mod visit_report;
 mod visits;
 mod worth;
+mod yard_visit;
 
 use super::{Shown, Words};
 
