@@ -112,8 +112,8 @@ impl Seen {
             last => last,
         };
         Step {
-            standing,
             last,
+            standing,
             ..step
         }
     }

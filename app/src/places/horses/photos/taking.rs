@@ -57,9 +57,14 @@ impl Taking {
             Err(trouble) => Err(trouble),
         };
         self.busy.try_set(false);
-        let kept = written.is_ok();
-        self.trouble.try_set(written.err());
-        kept
+        // What was said before was cleared when this one began; what was said since stays.
+        match written {
+            Ok(()) => true,
+            Err(trouble) => {
+                self.trouble.try_set(Some(trouble));
+                false
+            }
+        }
     }
 
     async fn write(
