@@ -217,6 +217,8 @@ for (const [answer, said] of [
       camera.gives(await drawn(page, { width: 640, height: 480, seed: 10 + count }), new Date());
       await hands.tap(button('Photograph the side'));
       await hands.see(sentence(`Moss from the side: ${sentenceNow}`));
+      // The line of the save comes under the key and lifts it.
+      await hands.see(button('Undo'));
       await hands.tap(button('Take it over the last one'));
       await hands.see(words(said));
     }
