@@ -25,6 +25,8 @@ test('a sign swaps the top to the stop, with what the vet is told; lines left ar
   await hands.see(words(/^7 lines not looked at/));
   await hands.tap(button('Finish look-over'));
   await hands.see(sentence('Stop grazing and work. Soft bed. Vet today'));
+  // The animal's page opens with the same sentence; what was seen is on the disk by then.
+  await hands.see(link('Look it over again'));
   expect(JSON.stringify(await records(page, 'look_over'))).toContain('"strong_pulse":"yes"');
   await hands.open('#/round');
   await hands.see(link(/Stop grazing and work/));

@@ -73,6 +73,7 @@ test('two ponies are visited, the visit is broken off twice, and the report is s
   await third.hands.tap(link('Back to the visit'));
   await third.hands.see(link('Hay as before'));
   await third.hands.tap(link('Look Bramble over'));
+  await third.hands.see(sentence('Look Bramble over'));
   await third.hands.tap(button('Looked at all of it: all normal'));
   await third.hands.see(link('Make the plan'));
   await third.hands.tap(link('Back'));

@@ -36,7 +36,7 @@ pub const fn field(sign: Sign) -> &'static str {
         Sign::Stance => "stance",
         Sign::Turning => "turning",
         Sign::ShiftingWeight => "shifting",
-        Sign::StrongPulse => "pulse",
+        Sign::StrongPulse => "strong_pulse",
         Sign::FootPain => "pain",
         Sign::WarmHoof => "warm",
         Sign::LyingMore => "lying",

@@ -43,7 +43,7 @@ fn seen_now<'a>(
 
 #[test]
 fn lines_left_alone_were_not_looked_at() {
-    let seen = signs(texts(&[("gait", "no"), ("pulse", "not")]));
+    let seen = signs(texts(&[("gait", "no"), ("strong_pulse", "not")]));
     assert_eq!(seen.gait, Answer::No);
     assert_eq!(seen.clean(), Answer::NotKnown);
     assert_eq!(all_normal().clean(), Answer::Yes);
@@ -55,7 +55,7 @@ fn any_sign_is_for_the_vet_and_a_warm_hoof_alone_is_looked_at_again() {
     let seen = |texts: &'static [(&str, &str)]| signs(self::texts(texts));
     let stops = |signs: Signs, animal: &Animal| stop(animal, &animal.health, signs, at(0));
     assert!(matches!(
-        stops(seen(&[("pulse", "yes")]), &moss),
+        stops(seen(&[("strong_pulse", "yes")]), &moss),
         Some(Stop::Vet(Refusal::LaminitisSign, VetUrgency::Today))
     ));
     let warm = seen(&[("warm", "yes")]);
@@ -241,4 +241,13 @@ fn the_cautions_of_rule_nineteen_stand_beside_the_look_over() {
             Caution::Corticosteroid
         ]
     );
+}
+
+#[test]
+fn a_strong_pulse_and_the_pulse_that_is_counted_are_two_fields() {
+    for sign in crate::words::Sign::ALL {
+        for vital in tussock_core::safety::Vital::ALL {
+            assert_ne!(super::field(sign), crate::forms::not_eating::field(vital));
+        }
+    }
 }
