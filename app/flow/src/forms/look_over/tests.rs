@@ -245,7 +245,7 @@ fn the_cautions_of_rule_nineteen_stand_beside_the_look_over() {
 
 #[test]
 fn a_strong_pulse_and_the_pulse_that_is_counted_are_two_fields() {
-    for sign in crate::words::Sign::ALL {
+    for sign in crate::words::Sign::ALL.iter().copied() {
         for vital in tussock_core::safety::Vital::ALL {
             assert_ne!(super::field(sign), crate::forms::not_eating::field(vital));
         }
