@@ -14,6 +14,7 @@ mod photos;
 mod shown;
 mod visit;
 mod visit_report;
+mod vital_field;
 mod weigh;
 
 pub use condition::{Condition, ConditionTwo};

@@ -3,6 +3,7 @@
 use super::one::route_of;
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
+use crate::keep::KeepError;
 use crate::parts::{
     Action, ActionRow, Back, Cord, Frame, FrameKind, Hang, Offer, Press, Quiet, QuietRow, Row,
     Rows, Sentence, Several, State, Tag,
@@ -13,7 +14,6 @@ use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
 use tussock_core::log::bodies::SharedFact;
 use tussock_core::units::Zone;
-use tussock_flow::acts::Act;
 use tussock_flow::forms::group::{chosen, with};
 use tussock_flow::forms::yard_visit::{as_before, start};
 use tussock_flow::routes::Route;
@@ -54,7 +54,7 @@ pub fn Visit() -> impl IntoView {
 
 /// Whom to see.
 #[component]
-fn Start(shelf: Reading<Result<Shelf, crate::keep::KeepError>>) -> impl IntoView {
+fn Start(shelf: Reading<Result<Shelf, KeepError>>) -> impl IntoView {
     let world = World::here();
     let words = English::default();
     let form = Form::open_today(world, Route::Visit.to_string());
@@ -148,7 +148,7 @@ fn back() -> Back {
 
 /// The visit as it stands.
 #[component]
-fn UnderWay(shelf: Reading<Result<Shelf, crate::keep::KeepError>>) -> impl IntoView {
+fn UnderWay(shelf: Reading<Result<Shelf, KeepError>>) -> impl IntoView {
     let world = World::here();
     let words = English::default();
     let minute = world.minute();
@@ -165,7 +165,7 @@ fn UnderWay(shelf: Reading<Result<Shelf, crate::keep::KeepError>>) -> impl IntoV
         let Some(visit) = visit.get_untracked() else {
             return;
         };
-        let act: Act = as_before(&visit.held, &visit.open_facts());
+        let act = as_before(&visit.held, &visit.open_facts());
         leptos::task::spawn_local(async move {
             failed.try_set(world.act(act, None).await.is_err());
         });

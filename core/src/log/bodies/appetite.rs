@@ -1,6 +1,7 @@
 //! What an animal did with a handful of dry hay, and what was measured beside it.
 
-use super::base::{from_measure, whole_number};
+use super::base::whole_number;
+use super::vitals::VitalsV1;
 use crate::animal::{Answer, Handful};
 use crate::log::LogError;
 use crate::log::stored::twin;
@@ -41,26 +42,28 @@ impl AppetiteV1 {
     /// The same with a reading, in the unit of its vital.
     ///
     /// Errors: a reading outside what is believed, with its range.
-    pub fn with(mut self, vital: Vital, reading: f64) -> Result<Self, LogError> {
-        let a_minute = || from_measure(reading, PerMinute::RANGE, PerMinute::new);
-        match vital {
-            Vital::Temperature => {
-                let tenths =
-                    from_measure(reading * 10.0, CelsiusTenths::RANGE, CelsiusTenths::new)?;
-                self.temperature = Some(tenths);
-            }
-            Vital::Pulse => self.pulse = Some(a_minute()?),
-            Vital::Breaths => self.breaths = Some(a_minute()?),
-        }
-        Ok(self)
+    pub fn with(self, vital: Vital, reading: f64) -> Result<Self, LogError> {
+        let read = self.vitals().with(vital, reading)?;
+        Ok(Self {
+            temperature: read.temperature,
+            pulse: read.pulse,
+            breaths: read.breaths,
+            ..self
+        })
     }
 
     /// A reading in the unit of its vital; `None` when nobody took it.
     pub fn vital(&self, vital: Vital) -> Option<f64> {
-        match vital {
-            Vital::Temperature => self.temperature.map(|tenths| tenths.get() as f64 / 10.0),
-            Vital::Pulse => self.pulse.map(|beats| beats.get() as f64),
-            Vital::Breaths => self.breaths.map(|breaths| breaths.get() as f64),
+        self.vitals().vital(vital)
+    }
+
+    /// What was measured, as a look-over keeps it.
+    const fn vitals(&self) -> VitalsV1 {
+        VitalsV1 {
+            temperature: self.temperature,
+            pulse: self.pulse,
+            breaths: self.breaths,
+            note: None,
         }
     }
 }

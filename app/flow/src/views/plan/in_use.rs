@@ -79,6 +79,21 @@ impl Accepted {
     }
 }
 
+/// The forages of an issued plan, by name.
+pub fn hays(shelf: &Shelf, plan: &PlanV1) -> Vec<HeldHay> {
+    plan.amounts
+        .iter()
+        .filter_map(|amount| {
+            let lot = amount.lot.as_ref()?;
+            Some(HeldHay {
+                name: shelf.lot_name(lot).unwrap_or_else(|| lot.0.clone()),
+                as_fed: amount.as_fed_g.as_fed(),
+                soaked: amount.soaked,
+            })
+        })
+        .collect()
+}
+
 /// The plan that was accepted last, beside what safety says today. `words` are the records of the vet's words for the
 /// animal, in the versions they have.
 pub(super) fn accepted(
@@ -96,28 +111,22 @@ pub(super) fn accepted(
         Outcome::Allowed(plan) => (differs(plan, &held), holds(shelf, plan, &held, words)),
         Outcome::Nothing(_) | Outcome::Refused(_) => (true, false),
     };
-    let mut hays = Vec::new();
-    let mut foods = Vec::new();
-    for amount in &held.amounts {
-        let as_fed = amount.as_fed_g.as_fed();
-        match &amount.lot {
-            Some(lot) => hays.push(HeldHay {
-                name: shelf.lot_name(lot).unwrap_or_else(|| lot.0.clone()),
-                as_fed,
-                soaked: amount.soaked,
+    let hays = hays(shelf, &held);
+    let foods = held
+        .amounts
+        .iter()
+        .filter(|amount| amount.lot.is_none())
+        .map(|amount| HeldFood {
+            name: amount.food.as_ref().and_then(|food| {
+                match Body::read(shelf.get(food.as_str())?) {
+                    Ok(Body::Food(food)) => Some(food.name.as_str().to_owned()),
+                    _ => None,
+                }
             }),
-            None => foods.push(HeldFood {
-                name: amount.food.as_ref().and_then(|food| {
-                    match Body::read(shelf.get(food.as_str())?) {
-                        Ok(Body::Food(food)) => Some(food.name.as_str().to_owned()),
-                        _ => None,
-                    }
-                }),
-                as_fed,
-                feeds: amount.feeds.map(Count::get),
-            }),
-        }
-    }
+            as_fed: amount.as_fed_g.as_fed(),
+            feeds: amount.feeds.map(Count::get),
+        })
+        .collect();
     let mut nets: Vec<HeldNet> = held
         .nets
         .iter()

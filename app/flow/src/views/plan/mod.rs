@@ -7,7 +7,7 @@ mod tags;
 #[cfg(test)]
 mod tests;
 
-pub use in_use::{Accepted, HeldFood, HeldHay, HeldNet};
+pub use in_use::{Accepted, HeldFood, HeldHay, HeldNet, hays};
 pub use offer::Offer;
 pub use sources::{SourceLine, sources};
 pub use tags::{Part, TagLine, Told, besides, decision, reasons, stands_in, tags};

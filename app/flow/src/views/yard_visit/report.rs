@@ -4,22 +4,21 @@ use super::since::{Change, Since, since};
 use super::{Underway, underway};
 use crate::shelf::Shelf;
 use crate::views::beside::Stop;
+use crate::views::plan::{HeldHay, hays};
 use crate::words::Task;
 use tussock_core::assess::{ConditionRange, Crest, DatedWeight, best};
 use tussock_core::log::bodies::PlanV1;
 use tussock_core::log::{Body, Kind, Record, Wish, gather};
 use tussock_core::plan::Signs;
-use tussock_core::units::{AsFed, Instant, LocalDate, Zone};
+use tussock_core::units::{Instant, LocalDate, Zone};
 
 /// The plan of an animal, as a report says it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct InUse {
     /// The plan.
     pub plan: PlanV1,
-    /// How many nets a day.
-    pub nets: usize,
-    /// The forages, each with what is weighed out a day before soaking, and whether it is soaked.
-    pub hays: Vec<(String, AsFed, bool)>,
+    /// Its forages.
+    pub hays: Vec<HeldHay>,
 }
 
 /// One animal of the report.
@@ -99,18 +98,8 @@ fn in_use(shelf: &Shelf, animal: &str) -> Option<InUse> {
     let Ok(Body::Plan(plan)) = Body::read(shelf.newest(&Kind::Plan, animal)?) else {
         return None;
     };
-    let hays = plan
-        .amounts
-        .iter()
-        .filter_map(|amount| {
-            let lot = amount.lot.as_ref()?;
-            let name = shelf.lot_name(lot).unwrap_or_else(|| lot.0.clone());
-            Some((name, amount.as_fed_g.as_fed(), amount.soaked))
-        })
-        .collect();
     Some(InUse {
-        nets: plan.nets.len(),
-        hays,
+        hays: hays(shelf, &plan),
         plan,
     })
 }

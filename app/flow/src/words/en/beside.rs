@@ -174,6 +174,11 @@ impl BesideWords for English {
 
     fn stop_why(&self, stop: &Stop) -> String {
         match stop {
+            // The order says the rest already, and the block has little room.
+            Stop::Vet(Refusal::LaminitisSign, _) => {
+                let Said { why, .. } = self.refusal(&Refusal::LaminitisSign);
+                format!("A sign of laminitis. {}", why.unwrap_or_default())
+            }
             Stop::Vet(refusal, _) => {
                 let Said { sentence, why } = self.refusal(refusal);
                 format!("{sentence}. {}", why.unwrap_or_default())

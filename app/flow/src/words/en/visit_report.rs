@@ -88,13 +88,13 @@ fn planned(words: English, of: &InUse) -> String {
     let hays: Vec<String> = of
         .hays
         .iter()
-        .map(|(name, as_fed, soaked)| {
-            let soaked = if *soaked {
+        .map(|hay| {
+            let soaked = if hay.soaked {
                 ", weighed before soaking"
             } else {
                 ""
             };
-            format!("{} of {name} a day{soaked}", words.feed(*as_fed))
+            format!("{} of {} a day{soaked}", words.feed(hay.as_fed), hay.name)
         })
         .collect();
     let hays: Vec<&str> = hays.iter().map(String::as_str).collect();
@@ -102,7 +102,7 @@ fn planned(words: English, of: &InUse) -> String {
         "Plan: {} a day; {}, in {}. Next review {}.",
         words.level(of.plan.level.part()),
         words.list(&hays),
-        words.count(of.nets, "net", "nets"),
+        words.count(of.plan.nets.len(), "net", "nets"),
         words.date(of.plan.review)
     )
 }

@@ -3,7 +3,8 @@
 
 use super::{Look, today};
 use crate::device::clock;
-use crate::parts::{Choice, Field, Keyboard, Offer, Quiet, QuietRow, Several};
+use crate::parts::{Choice, Offer, Quiet, QuietRow, Several};
+use crate::places::horses::vital_field::VitalField;
 use leptos::prelude::*;
 use tussock_core::animal::{AnimalId, Answer, Handful};
 use tussock_core::safety::Vital;
@@ -112,22 +113,7 @@ pub(super) fn Measured(look: Look) -> impl IntoView {
                 Some(words.parse_error(error))
             })
         });
-        let keyboard = match vital {
-            Vital::Temperature => Keyboard::Decimal,
-            Vital::Pulse | Vital::Breaths => Keyboard::Numeric,
-        };
-        view! {
-            <Field
-                label=words.vital(vital)
-                hint=hint
-                value=text
-                on_input=look.form.typed(name)
-                unit=words.vital_unit(vital)
-                echo=echo
-                error=error
-                keyboard=keyboard
-            />
-        }
+        view! { <VitalField vital form=look.form name hint echo error /> }
     };
     view! {
         <h2>{words.vitals()}</h2>

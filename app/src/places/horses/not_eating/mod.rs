@@ -5,9 +5,10 @@ mod sheet;
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press,
-    Rank, Row, Rows, Sentence, StopBlock,
+    Action, ActionRow, Back, Caution, Choice, Frame, FrameKind, Offer, Press, Rank, Row, Rows,
+    Sentence, StopBlock,
 };
+use crate::places::horses::vital_field::VitalField;
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
 use leptos::prelude::*;
@@ -269,23 +270,7 @@ impl AtIt {
                 Some(words.not_eating_wrong(wrong.iter().find(of)?))
             })
         });
-        let keyboard = match vital {
-            Vital::Temperature => Keyboard::Decimal,
-            Vital::Pulse | Vital::Breaths => Keyboard::Numeric,
-        };
-        view! {
-            <Field
-                label=words.vital(vital)
-                hint=hint
-                value=text
-                on_input=self.form.typed(field)
-                unit=words.vital_unit(vital)
-                echo=echo
-                error=error
-                keyboard=keyboard
-            />
-        }
-        .into_any()
+        view! { <VitalField vital form=self.form name=field hint echo error /> }.into_any()
     }
 
     /// Writes it. The sheet stays on the screen where the vet is to be rung.
