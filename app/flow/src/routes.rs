@@ -116,6 +116,10 @@ pub enum Route {
     NewGroup,
     /// A group.
     Group(GroupId),
+    /// The day of a group's plan.
+    GroupDay(GroupId),
+    /// Which of a group will not eat.
+    WhoWillNotEat(GroupId),
     /// The shed.
     Shed,
     /// The times somebody comes.
@@ -185,6 +189,8 @@ impl Route {
             ["horses", "new"] => Self::NewHorse,
             ["horses", "group", "new"] => Self::NewGroup,
             ["horses", "group", id, "ledger"] => Self::GroupLedger(GroupId(id_text(id)?)),
+            ["horses", "group", id, "day"] => Self::GroupDay(GroupId(id_text(id)?)),
+            ["horses", "group", id, "not-eating"] => Self::WhoWillNotEat(GroupId(id_text(id)?)),
             ["horses", "group", id] => Self::Group(GroupId(id_text(id)?)),
             ["horses", id] => Self::Horse(animal(id)?),
             ["horses", id, "details"] => Self::Details(animal(id)?),
@@ -260,7 +266,9 @@ impl Route {
             | Self::Visit
             | Self::VisitReport
             | Self::NewGroup
-            | Self::Group(_) => Some(Place::Horses),
+            | Self::Group(_)
+            | Self::GroupDay(_)
+            | Self::WhoWillNotEat(_) => Some(Place::Horses),
             Self::Shed
             | Self::Visits
             | Self::NewHay
@@ -336,6 +344,8 @@ impl fmt::Display for Route {
             Self::VisitReport => f.write_str("#/visit/report"),
             Self::NewGroup => f.write_str("#/horses/group/new"),
             Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
+            Self::GroupDay(id) => write!(f, "#/horses/group/{}/day", id.0),
+            Self::WhoWillNotEat(id) => write!(f, "#/horses/group/{}/not-eating", id.0),
             Self::Shed => f.write_str("#/shed"),
             Self::Visits => f.write_str("#/shed/visits"),
             Self::NewHay => f.write_str("#/shed/hay/new"),

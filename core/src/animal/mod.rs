@@ -11,7 +11,7 @@ mod phase;
 pub mod published;
 mod risk;
 
-pub use group::{Group, Member};
+pub use group::{Group, Member, group_of};
 pub use health::{
     Answer, Appetite, Handful, Health, Insulin, InsulinTest, Laminitis, Ppid, SaidOn, Seen, Teeth,
     VetFlag, VetPermit, VetScope, VetWord,

@@ -89,6 +89,14 @@ pub struct Layout {
 /// No visit, a day's dry matter outside its range, or more than can hang or be eaten in time.
 pub fn lay_out(needs: &DayNeeds<'_>) -> Result<Layout, DayError> {
     DAY_DRY_MATTER.check(needs.forage.to_kg())?;
+    lay_out_all(needs)
+}
+
+/// The same for the forage of several animals, of which each one's was looked at.
+///
+/// # Errors
+/// No visit, or more than can hang or be eaten in time.
+pub fn lay_out_all(needs: &DayNeeds<'_>) -> Result<Layout, DayError> {
     let mut visits = needs.visits.to_vec();
     visits.sort_unstable();
     visits.dedup();

@@ -1,7 +1,7 @@
 //! What would shorten the longest gap, cheapest first.
 
 use super::gaps::{day_hours, hour_of, intervals};
-use super::layout::{DayNeeds, lay_out};
+use super::layout::{DayNeeds, lay_out_all};
 use super::published::{DOUBLE_NET, STRAW_LONGER, VISIT_HOURS};
 use super::rate::EatingRate;
 use crate::sources::Published;
@@ -49,7 +49,7 @@ pub enum Mend {
 /// Straw counts with the time it is chewed longer and with nothing else; how much of it may be is `needs.straw_part`.
 pub fn mends(needs: &DayNeeds<'_>, now_h: f64) -> Vec<Mend> {
     let mut found = Vec::new();
-    let laid = |needs: &DayNeeds<'_>| lay_out(needs).ok().map(|day| day.longest_h);
+    let laid = |needs: &DayNeeds<'_>| lay_out_all(needs).ok().map(|day| day.longest_h);
     if let Some(most) = needs.most_at_once {
         let apart = DayNeeds {
             most_at_once: Some(most + most),

@@ -40,7 +40,9 @@ mod unsoaked;
 pub use error::DayError;
 pub use gaps::{Gap, gaps};
 pub use in_hand::{in_nets, places};
-pub use layout::{DayNeeds, GapVerdict, Hanging, Layout, gap_verdict, judged, lay_out};
+pub use layout::{
+    DayNeeds, GapVerdict, Hanging, Layout, gap_verdict, judged, lay_out, lay_out_all,
+};
 pub use ledger::{
     DayOfLedger, HowKnown, Ledger, LeftOver, LevelEaten, Serving, Shares, Source, Sum, Totals,
 };

@@ -74,6 +74,9 @@ fn group(plan: &GroupPlan) -> Value {
         "risk": format!("{:?}", draft.risk),
         "strictest": draft.strictest.as_str(),
         "separate": texts(&draft.separate),
+        "floor_by": draft.floor_by.as_str(),
+        "raised_by": draft.raised.as_ref().map(|raised| raised.factor),
+        "longest_wait_h": draft.layout.longest_h,
         "members": draft.members.iter().zip(plan.members()).map(|(share, member)| json!({
             "share_kg_dry": dry(share.share),
             "level_percent": {

@@ -22,11 +22,12 @@ use super::bodies::base::BodyHundredths;
 use super::bundle::Bundle;
 use super::envelope::Record;
 use super::error::{Allowed, LogError, Path};
-use super::gather::{Gathered, Wish, draft_group, gather};
+use super::gather::{Wish, gather};
 use super::kind::Kind;
 use super::merge::Log;
 use super::stored::{Stored, twin};
 use super::subject::Subject;
+use super::together::gather_group;
 use crate::animal::{AnimalId, LotId};
 use crate::plan::PlanError;
 use crate::safety::{GroupVerdict, SafetyVerdict, judge, judge_group};
@@ -208,7 +209,7 @@ impl Case {
         let gathered =
             |animal: &AnimalId| gather(records, animal, self.now, &self.zone, &self.wish);
         if subject.kind() == "group" {
-            return self.answer_group(records, subject.id(), gathered);
+            return self.answer_group(records, subject.id());
         }
         match gathered(&AnimalId(subject.id().to_owned())).map(|animal| animal.draft()) {
             None => Answer::NotThere,
@@ -217,23 +218,20 @@ impl Case {
         }
     }
 
-    fn answer_group(
-        &self,
-        records: &[&Record],
-        id: &str,
-        gathered: impl Fn(&AnimalId) -> Option<Gathered>,
-    ) -> Answer {
+    fn answer_group(&self, records: &[&Record], id: &str) -> Answer {
         let found = records.iter().find(|record| record.id.0 == id);
         let Some(Ok(Body::Group(body))) = found.map(|record| Body::read(record)) else {
             return Answer::NotThere;
         };
         let group = body.group(&RecordId(id.to_owned()));
+        let gathered = gather_group(records, &group, self.now, &self.zone, &self.wish);
         let day = self.zone.to_local(self.now).date;
-        let members: Option<Vec<Gathered>> = group.on(day).into_iter().map(gathered).collect();
-        match members.map(|members| draft_group(&group, &members)) {
-            None => Answer::NotThere,
-            Some(Ok(draft)) => Answer::Group(judge_group(draft)),
-            Some(Err(error)) => Answer::NoDraft(error),
+        if gathered.members.len() < group.on(day).len() {
+            return Answer::NotThere;
+        }
+        match gathered.draft() {
+            Ok(draft) => Answer::Group(judge_group(draft)),
+            Err(no) => Answer::NoDraft(no.error),
         }
     }
 }

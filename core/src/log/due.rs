@@ -3,6 +3,7 @@
 use super::bodies::{Body, NetShareV1, PlanV1};
 use super::envelope::Record;
 use super::gather::{Entry, Problem};
+use super::holding::{Holding, is_group};
 use super::kind::Kind;
 use super::subject::Subject as About;
 use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
@@ -19,7 +20,7 @@ use crate::units::{Instant, LocalDate, LocalTime, Zone};
 /// What a round is made from, as the records say it.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Due {
-    /// The plans of the animals and groups that are among the records.
+    /// The plans of the animals and groups that are among the records, also those that rest.
     pub plans: Vec<IssuedPlan>,
     /// The animals that a plan watches.
     pub watched: Vec<Watched>,
@@ -27,6 +28,8 @@ pub struct Due {
     pub words: Vec<HeldWord>,
     /// The animals that something stops.
     pub stopped: Vec<Stopped>,
+    /// The animals that had their hay with a group and have no plan that gives them any now, by name.
+    pub without_hay: Vec<(AnimalId, String)>,
     /// The soaks that are not over.
     pub soaks: Vec<OpenSoak>,
     /// The visits whose hay is not soaked.
@@ -66,6 +69,7 @@ impl Due {
             .collect();
         entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
         let yard = Yard {
+            holding: Holding::of(&entries),
             entries: &entries,
             zone,
             today: zone.to_local(now).date,
@@ -82,6 +86,7 @@ impl Due {
         due.words = yard.words(&held);
         due.watched = yard.watched(&held);
         due.stopped = yard.stopped();
+        due.without_hay = yard.without_hay();
         due.plans = held
             .into_iter()
             .map(|held| yard.back(held, &due.words))
@@ -121,6 +126,7 @@ struct Held<'a> {
 /// The entries of a yard, oldest first.
 struct Yard<'a, Z> {
     entries: &'a [Entry<'a>],
+    holding: Holding<'a>,
     zone: &'a Z,
     today: LocalDate,
     now: Instant,
@@ -152,17 +158,13 @@ impl<'a, Z: Zone> Yard<'a, Z> {
             .collect()
     }
 
-    fn groups(&self) -> impl Iterator<Item = Group> {
-        self.entries.iter().filter_map(|entry| match &entry.body {
-            Body::Group(body) => Some(body.group(&entry.record.id)),
-            _ => None,
-        })
+    fn groups(&self) -> impl Iterator<Item = &Group> {
+        self.holding.groups().iter()
     }
 
-    /// The plans of those that are here. The plan of an animal rests while its group has one that was issued later.
+    /// The plans of those that are here. On the days on which another plan feeds its subject a plan rests.
     fn plans(&self) -> Vec<Held<'a>> {
-        let mut held: Vec<Held<'a>> = self
-            .entries
+        self.entries
             .iter()
             .filter_map(|entry| {
                 let Body::Plan(body) = &entry.body else {
@@ -172,28 +174,30 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                 let name = self.name(entry.record.subject.id())?;
                 let mut plan = issued(body, subject, name, entry.record.at);
                 plan.anew = self.anew(&entry.record.id);
+                plan.rests = self.holding.rests(entry.record, body);
+                plan.changed = self
+                    .holding
+                    .changed(entry.record, body, self.today, |animal| {
+                        self.name(animal.as_str()).is_some()
+                    });
                 Some(Held { body, plan })
             })
-            .collect();
-        let with_plan: Vec<(Instant, Vec<AnimalId>)> = self
-            .groups()
-            .filter_map(|group| {
-                let id = Subject::Group(GroupId(group.id.0.clone()));
-                let since = held
-                    .iter()
-                    .filter(|held| held.plan.subject == id && held.plan.from <= self.today)
-                    .map(|held| held.plan.issued)
-                    .max()?;
-                Some((since, group.on(self.today).into_iter().cloned().collect()))
+            .collect()
+    }
+
+    /// The animals that had their hay with a group and have no plan that gives them any now.
+    fn without_hay(&self) -> Vec<(AnimalId, String)> {
+        self.entries
+            .iter()
+            .filter_map(|entry| match &entry.body {
+                Body::Animal(body) => {
+                    let animal = AnimalId(entry.record.id.0.clone());
+                    let without = self.holding.left_without(&animal, self.today);
+                    without.then(|| (animal, body.name.as_str().to_owned()))
+                }
+                _ => None,
             })
-            .collect();
-        held.retain(|held| match &held.plan.subject {
-            Subject::Animal(animal) => !with_plan
-                .iter()
-                .any(|(since, members)| held.plan.issued < *since && members.contains(animal)),
-            Subject::Group(_) | Subject::Yard(_) => true,
-        });
-        held
+            .collect()
     }
 
     /// The days of a plan that were laid out anew, oldest first.
@@ -210,16 +214,21 @@ impl<'a, Z: Zone> Yard<'a, Z> {
             .collect()
     }
 
-    /// The plan of an animal that was issued last: its own, or that of the group it is in today.
+    /// The plan that an animal is watched by: its own, or that of the group that feeds it; of one that nothing feeds its
+    /// own last one.
     fn plan_of<'h>(&self, animal: &AnimalId, held: &'h [Held<'a>]) -> Option<&'h Held<'a>> {
-        let group = self
-            .groups()
-            .find(|group| group.on(self.today).contains(&animal))
-            .map(|group| Subject::Group(group.id));
-        held.iter().rfind(|held| match &held.plan.subject {
-            Subject::Animal(own) => own == animal,
-            other => Some(other) == group.as_ref(),
-        })
+        let group = self.holding.fed_with(animal, self.today);
+        let own = |held: &&Held<'a>| held.plan.subject == Subject::Animal(animal.clone());
+        let holds = |held: &&Held<'a>| !held.plan.rests_on(self.today);
+        held.iter()
+            .rfind(|held| own(held) && holds(held))
+            .or_else(|| {
+                let of_group = |held: &&Held<'a>| {
+                    group.is_some_and(|group| is_group(&held.plan.subject, group))
+                };
+                held.iter().rfind(|held| of_group(held) && holds(held))
+            })
+            .or_else(|| held.iter().rfind(own))
     }
 
     fn watched(&self, held: &[Held<'a>]) -> Vec<Watched> {
@@ -332,6 +341,9 @@ pub(super) fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -
             .collect(),
         word_ended: false,
         anew: Vec::new(),
+        part: body.is_part(),
+        changed: false,
+        rests: Vec::new(),
     }
 }
 

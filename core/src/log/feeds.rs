@@ -3,7 +3,7 @@
 use super::bodies::{Body, FeedingV1};
 use super::gather::{Entry, Problem, Wish};
 use super::timed::own_rates_of;
-use crate::animal::{AnimalId, LotId};
+use crate::animal::{AnimalId, Group, LotId};
 use crate::day::NetKind;
 use crate::forage::{ForageKind, Lot, instead};
 use crate::limits::WaterWeather;
@@ -208,6 +208,39 @@ fn net(
         timed: dry.rate,
         timed_soaked: soaked.rate,
     }
+}
+
+/// The most that hangs for all of a group at once: what is said of how it is fed, else what the nets of the yard, of the
+/// group and of its members hold; `None` when nobody said of one of them.
+pub(super) fn most_for_all(
+    entries: &[Entry<'_>],
+    group: &Group,
+    members: &[&AnimalId],
+) -> Option<AsFed> {
+    let said = entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Feeding(feeding) if entry.record.subject.id() == group.id.as_str() => Some(feeding),
+        _ => None,
+    });
+    if let Some(said) = said {
+        return said.most_at_once.as_ref().map(|most| most.g.as_fed());
+    }
+    let theirs = |entry: &Entry<'_>| {
+        let about = &entry.record.subject;
+        match about.kind() {
+            "animal" => members.iter().any(|member| member.as_str() == about.id()),
+            "group" => about.id() == group.id.as_str(),
+            _ => true,
+        }
+    };
+    entries
+        .iter()
+        .filter(|entry| theirs(entry))
+        .filter_map(|entry| match &entry.body {
+            Body::Net(body) => Some(body.capacity.as_ref().map(|most| most.g.as_fed())),
+            _ => None,
+        })
+        .sum::<Option<AsFed>>()
+        .filter(|most| AsFed::ZERO < *most)
 }
 
 fn kind_and_most(

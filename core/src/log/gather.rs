@@ -8,15 +8,14 @@ use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
 use super::looks::looked_over;
-use crate::animal::{Animal, AnimalId, Group, GroupId, PersonId, SaidOn, VetWord};
+use crate::animal::{Animal, AnimalId, PersonId, SaidOn, VetWord};
 use crate::assess::{
     AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
 };
 use crate::forage::Lot;
 use crate::limits::WaterWeather;
 use crate::plan::{
-    Draft, GroupDraft, GroupFor, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Soaking,
-    draft, group,
+    Draft, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Soaking, draft,
 };
 use crate::ration::Food;
 use crate::safety::{Refusal, StopsFor, VetUrgency, stops};
@@ -114,14 +113,14 @@ impl Gathered {
         })
     }
 
-    fn offers(&self) -> Vec<HayOffer<'_>> {
+    pub(super) fn offers(&self) -> Vec<HayOffer<'_>> {
         self.hays
             .iter()
             .map(|(lot, part)| HayOffer { lot, part: *part })
             .collect()
     }
 
-    fn input<'a>(&'a self, hays: &'a [HayOffer<'a>]) -> PlanFor<'a> {
+    pub(super) fn input<'a>(&'a self, hays: &'a [HayOffer<'a>]) -> PlanFor<'a> {
         PlanFor {
             animal: &self.animal,
             now: self.now,
@@ -145,23 +144,6 @@ impl Gathered {
             strictest: None,
         }
     }
-}
-
-/// The draft of a group's plan.
-///
-/// # Errors
-/// Those of [`group`].
-pub fn draft_group(of: &Group, members: &[Gathered]) -> Result<GroupDraft, PlanError> {
-    let offers: Vec<Vec<HayOffer<'_>>> = members.iter().map(Gathered::offers).collect();
-    group(&GroupFor {
-        group: GroupId(of.id.0.clone()),
-        name: of.name.clone(),
-        members: members
-            .iter()
-            .zip(&offers)
-            .map(|(member, hays)| member.input(hays))
-            .collect(),
-    })
 }
 
 /// A record with its body, when it holds and is read.

@@ -1,23 +1,24 @@
-//! The day of the plan in use: what it hangs when, how long it waits, and how the real day stands beside it.
+//! The day of the plan in use of an animal or a group: what it hangs when, how long it waits, and how the real day stands beside it.
 
 use super::bodies::base::JobKey;
-use super::bodies::{Body, LeftAmount, LeftOverV1, NetHungV1, NetShareV1, PlanV1};
+use super::bodies::{Body, NetHungV1, NetShareV1, PlanV1};
 use super::envelope::Record;
-use super::gather::Wish;
-use super::gather::{Gathered, gather};
-use super::kind::Kind;
+use super::gather::{Gathered, Wish, gather};
+use super::holding::plan_in_use;
 use super::stamp::Stamp;
-use crate::animal::AnimalId;
+use super::together::gather_group;
 use crate::assess::best;
 use crate::day::{
     DayNeeds, EatingRate, GapVerdict, Hanging, Happened, Layout, Mend, RealDay, judged, mends,
     real_day,
 };
-use crate::plan::{Soaked, Soaking, eaten_within_h};
-use crate::round::{JobKind, Key};
+use crate::plan::{Soaked, Soaking, eaten_within_h, straw_for_all, together};
+use crate::round::{JobKind, Key, Slot, Subject};
 use crate::sources::RecordId;
-use crate::units::published::{HOURS_PER_DAY, MINUTES_PER_HOUR};
-use crate::units::{AsFed, DryFraction, DryMatter, Instant, Span, Zone};
+use crate::units::published::MINUTES_PER_HOUR;
+use crate::units::{AsFed, DryFraction, DryMatter, Instant, LocalDate, LocalTime, Zone};
+use happened::{Entries, entries, happened};
+use std::collections::BTreeMap;
 
 /// A net of the day as the plan has it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -77,38 +78,92 @@ impl Gathered {
     }
 }
 
-/// The day of the plan that an animal has today; `None` without one, without its nets, or without a weight.
+/// Who eats of a plan's hay today.
+struct Eaters {
+    day: LocalDate,
+    members: Vec<Gathered>,
+    most_at_once: Option<AsFed>,
+}
+
+impl Eaters {
+    /// An animal, or the members of a group; `None` where nobody is there.
+    fn of(records: &[&Record], of: &Subject, now: Instant, zone: &impl Zone) -> Option<Self> {
+        let wish = Wish::default();
+        let (members, most_at_once) = match of {
+            Subject::Animal(animal) => {
+                let gathered = gather(records, animal, now, zone, &wish)?;
+                let most = gathered.net.most_at_once;
+                (vec![gathered], most)
+            }
+            Subject::Group(id) => {
+                let record = records.iter().find(|record| record.id.0 == id.0)?;
+                let Ok(Body::Group(body)) = Body::read(record) else {
+                    return None;
+                };
+                let group = body.group(&record.id);
+                let gathered = gather_group(records, &group, now, zone, &wish);
+                (gathered.members, gathered.most_at_once)
+            }
+            Subject::Yard(_) => return None,
+        };
+        Some(Self {
+            day: zone.to_local(now).date,
+            members: Some(members).filter(|members| !members.is_empty())?,
+            most_at_once,
+        })
+    }
+
+    /// How fast they eat when all eat at the same time; `None` while the weight of one is not known.
+    fn rate(&self, soaked: Soaked) -> Option<EatingRate> {
+        let rates: Option<Vec<EatingRate>> = self
+            .members
+            .iter()
+            .map(|member| member.eating_rate(soaked))
+            .collect();
+        match rates?.as_slice() {
+            [one] => Some(one.clone()),
+            all => Some(together(all.iter().cloned())),
+        }
+    }
+
+    /// The part that could be straw for all of them.
+    fn straw_part(&self) -> Option<f64> {
+        straw_for_all(
+            self.members
+                .iter()
+                .map(|member| member.draft().ok().and_then(|draft| draft.could_be_straw)),
+        )
+    }
+}
+
+/// The day of the plan that an animal or a group has today; `None` without one of its own, without its nets, or without a
+/// weight.
 ///
+/// Animals that eat at one pile are told to wait when all of them have eaten fast: the nets are empty at the same time.
 /// Grass and hours away are in no record yet, so a wait is told as if there were none.
 pub fn held_day(
     records: &[&Record],
-    animal: &AnimalId,
+    of: &Subject,
     now: Instant,
     zone: &impl Zone,
 ) -> Option<HeldDay> {
-    let gathered = gather(records, animal, now, zone, &Wish::default())?;
+    let eaters = Eaters::of(records, of, now, zone)?;
+    let first = eaters.members.first()?;
+    let (record, body) = plan_in_use(records, of, now, eaters.day)?;
     let own: Vec<&&Record> = records
         .iter()
         .filter(|record| !record.gone && record.at <= now)
-        .filter(|record| record.subject.id() == animal.as_str())
+        .filter(|record| record.subject.id() == of.parts().1)
         .collect();
-    let (record, body) = own
-        .iter()
-        .filter(|record| record.kind == Kind::Plan)
-        .filter_map(|record| match Body::read(record) {
-            Ok(Body::Plan(body)) if body.from <= gathered.day => Some((**record, body)),
-            _ => None,
-        })
-        .max_by_key(|(record, _)| (record.at, record.stamp))?;
     let soaks = |net: &NetShareV1| net.soaked;
     let soaked = match (body.nets.iter().any(soaks), body.nets.iter().all(soaks)) {
         (false, _) => Soaked::None,
         (true, true) => Soaked::All,
         (true, false) => Soaked::Some,
     };
-    let rate = gathered.eating_rate(soaked)?;
-    let hung = hung(&own, now);
-    let nets = nets(&body, &hung, &gathered, zone)?;
+    let rate = eaters.rate(soaked)?;
+    let entries = entries(&own, now);
+    let nets = nets(&body, &entries, eaters.day, zone)?;
     let hangings: Vec<Hanging> = nets.iter().map(|net| net.hanging).collect();
     let forage: DryMatter = hangings.iter().map(|hanging| hanging.dry).sum();
     let as_fed: AsFed = hangings.iter().map(|hanging| hanging.as_fed).sum();
@@ -118,8 +173,8 @@ pub fn held_day(
         forage,
         dry,
         rate: &rate,
-        most_at_once: gathered.net.most_at_once,
-        eaten_within_h: soaked_within_h(&body, &gathered),
+        most_at_once: eaters.most_at_once,
+        eaten_within_h: soaked_within_h(&body, first),
         aways: &[],
         straw_part: None,
     };
@@ -128,10 +183,9 @@ pub fn held_day(
         Vec::new()
     } else {
         // Straw is as far a way out as on the plan's own screen.
-        let straw_part = gathered.draft().ok().and_then(|draft| draft.could_be_straw);
         mends(
             &DayNeeds {
-                straw_part,
+                straw_part: eaters.straw_part(),
                 ..needs.clone()
             },
             layout.longest_h,
@@ -141,7 +195,7 @@ pub fn held_day(
     let accepted_h = body
         .gap_accepted_min
         .map(|minutes| minutes.get() as f64 / MINUTES_PER_HOUR as f64);
-    let happened = happened(&hung, &nets, records, dry);
+    let happened = happened(&entries, &body, records, dry);
     let anything_hung = happened
         .iter()
         .any(|event| matches!(event, Happened::Hung { .. } | Happened::HungUnknown { .. }));
@@ -174,68 +228,52 @@ fn soaked_within_h(body: &PlanV1, gathered: &Gathered) -> Option<f64> {
     }))
 }
 
-/// What was written down of its forage in the last day.
-enum Entry {
-    Hung(NetHungV1),
-    Left(LeftOverV1),
-}
-
-fn hung(own: &[&&Record], now: Instant) -> Vec<(Instant, Entry)> {
-    let since = now - Span::hours(HOURS_PER_DAY);
-    let mut found: Vec<(Instant, Entry)> = own
+/// The dry matter that is eaten of a net of the plan; `None` where its lot has no amount.
+fn eaten(body: &PlanV1, net: &NetShareV1) -> Option<DryMatter> {
+    let amount = body
+        .amounts
         .iter()
-        .filter(|record| since <= record.at)
-        .filter_map(|record| match Body::read(record) {
-            Ok(Body::NetHung(body)) => Some((record.at, Entry::Hung(body))),
-            Ok(Body::LeftOver(body)) => Some((record.at, Entry::Left(body))),
-            _ => None,
-        })
-        .collect();
-    found.sort_by_key(|(at, _)| *at);
-    found
+        .find(|amount| amount.lot.as_ref() == Some(&net.lot))?;
+    let part = amount.dry_matter_g.as_fed() / amount.as_fed_g.as_fed();
+    part.is_finite()
+        .then(|| DryMatter::kg(net.as_fed_g.as_fed().to_kg() * part))
 }
 
-/// The nets of the plan, a visit each, with the dry matter that is eaten of them.
-fn nets(
-    body: &PlanV1,
-    entries: &[(Instant, Entry)],
-    gathered: &Gathered,
-    zone: &impl Zone,
-) -> Option<Vec<DayHanging>> {
+/// The visits of a plan, rising.
+fn visits(body: &PlanV1) -> Vec<LocalTime> {
     let mut visits = body.visits.clone();
     visits.extend(body.nets.iter().map(|net| net.visit));
     visits.sort_unstable();
     visits.dedup();
-    let eaten = |net: &NetShareV1| {
-        let amount = body
-            .amounts
-            .iter()
-            .find(|amount| amount.lot.as_ref() == Some(&net.lot))?;
-        let part = amount.dry_matter_g.as_fed() / amount.as_fed_g.as_fed();
-        part.is_finite()
-            .then(|| DryMatter::kg(net.as_fed_g.as_fed().to_kg() * part))
-    };
-    let of = |key: &Key| match key {
-        Key::Day {
-            kind, day, slot, ..
-        } if *kind == JobKind::HangNet && *day == gathered.day => Some(slot.visit),
-        _ => None,
-    };
+    visits
+}
+
+/// The nets of the plan, a visit each, with the dry matter that is eaten of them. A visit is hung when all its nets are.
+fn nets(
+    body: &PlanV1,
+    entries: &[(Instant, Entries)],
+    day: LocalDate,
+    zone: &impl Zone,
+) -> Option<Vec<DayHanging>> {
+    let visits = visits(body);
     let mut found = Vec::with_capacity(visits.len());
     for (nth, visit) in (1_u32..).zip(&visits) {
         let here: Vec<&NetShareV1> = body.nets.iter().filter(|net| net.visit == *visit).collect();
         let mut dry = DryMatter::ZERO;
         for net in &here {
-            dry = dry + eaten(net)?;
+            dry = dry + eaten(body, net)?;
         }
-        let hung = entries.iter().find_map(|(at, entry)| match entry {
-            Entry::Hung(body) => {
-                let slot = body.job.as_ref().and_then(JobKey::key);
-                let today = zone.to_local(*at).date == gathered.day;
-                (today && slot.as_ref().and_then(of) == Some(nth)).then_some(*at)
-            }
-            Entry::Left(_) => None,
-        });
+        let hung: BTreeMap<u32, Instant> = entries
+            .iter()
+            .filter(|(at, _)| zone.to_local(*at).date == day)
+            .filter_map(|(at, entry)| match entry {
+                Entries::Hung(_, body) => {
+                    let (of, slot) = hung_for(body)?;
+                    (of == day && slot.visit == nth).then_some((slot.nth, *at))
+                }
+                Entries::Left(_) => None,
+            })
+            .collect();
         found.push(DayHanging {
             hanging: Hanging {
                 visit: *visit,
@@ -243,70 +281,27 @@ fn nets(
                 as_fed: here.iter().map(|net| net.as_fed_g.as_fed()).sum(),
             },
             soaked: here.iter().any(|net| net.soaked),
-            hung,
+            hung: hung
+                .values()
+                .max()
+                .copied()
+                .filter(|_| here.len() <= hung.len()),
         });
     }
     Some(found)
 }
 
-/// What happened to its forage. Of a net whose hay nobody wrote down the plan's is taken; what was left over is taken by
-/// eye of the net that was hung last.
-fn happened(
-    entries: &[(Instant, Entry)],
-    nets: &[DayHanging],
-    records: &[&Record],
-    dry: DryFraction,
-) -> Vec<Happened> {
-    let filled = |id: &RecordId| {
-        let record = records.iter().find(|record| record.id == *id)?;
-        match Body::read(record) {
-            Ok(Body::NetFilled(body)) => Some(body.hay.g.as_fed()),
-            _ => None,
-        }
-    };
-    let planned = |body: &NetHungV1| {
-        let key = body.job.as_ref().and_then(JobKey::key)?;
-        let Key::Day { slot, .. } = key else {
-            return None;
-        };
-        let index = usize::try_from(slot.visit).ok()?.checked_sub(1)?;
-        nets.get(index).map(|net| net.hanging.dry)
-    };
-    let mut last = None;
-    let mut found = Vec::with_capacity(entries.len());
-    for (at, entry) in entries {
-        match entry {
-            Entry::Hung(body) => {
-                let hay = body
-                    .hay
-                    .as_ref()
-                    .map(|hay| hay.g.as_fed())
-                    .or_else(|| body.filling.as_ref().and_then(filled));
-                let hung = hay.map(|hay| hay.dry(dry)).or_else(|| planned(body));
-                last = hung;
-                // Of a net that nobody weighed and no plan names, nothing is known.
-                found.push(match hung {
-                    Some(dry) => Happened::Hung { at: *at, dry },
-                    None => Happened::HungUnknown { at: *at },
-                });
-            }
-            Entry::Left(body) => {
-                let part = |part: f64| match last {
-                    Some(last) => Some(last * part),
-                    // Nothing of what nobody weighed is nothing.
-                    None => (part <= 0.0).then_some(DryMatter::ZERO),
-                };
-                let left = match &body.left {
-                    LeftAmount::ByEye { quarters } => part(quarters.part()),
-                    LeftAmount::Dry { hay } => Some(hay.g.as_fed().dry(dry)),
-                    LeftAmount::Wet { left, hung } => part(left.g.as_fed() / hung.g.as_fed()),
-                };
-                found.push(match left {
-                    Some(dry) => Happened::Left { at: *at, dry },
-                    None => Happened::HungUnknown { at: *at },
-                });
-            }
-        }
+/// The day and the place in it that a net was hung for.
+fn hung_for(body: &NetHungV1) -> Option<(LocalDate, Slot)> {
+    match body.job.as_ref().and_then(JobKey::key)? {
+        Key::Day {
+            kind: JobKind::HangNet,
+            day,
+            slot,
+            ..
+        } => Some((day, slot)),
+        _ => None,
     }
-    found
 }
+
+mod happened;

@@ -6,7 +6,7 @@ use super::due::Due;
 use super::envelope::Record;
 use super::held_day::HeldDay;
 use super::kind::Kind;
-use crate::animal::{AnimalId, LotId};
+use crate::animal::LotId;
 use crate::day::GapVerdict;
 use crate::round::published::VISIT_LATE_AFTER;
 use crate::round::{IssuedPlan, JobKind, Key, PlannedNet, Slot, Subject};
@@ -112,26 +112,25 @@ struct Hung {
 /// more than the day's amount in all. A late net that is not hung yet hangs now.
 pub fn rest_of_today(
     records: &[&Record],
-    animal: &AnimalId,
+    of: &Subject,
     held: &HeldDay,
     now: Instant,
     zone: &impl Zone,
 ) -> Option<RestOfToday> {
     let day = zone.to_local(now).date;
     let due = Due::of(records, now, zone);
-    let subject = Subject::Animal(animal.clone());
     let plan = due
         .plans
         .iter()
-        .filter(|plan| plan.subject == subject && plan.from <= day)
+        .filter(|plan| plan.subject == *of && plan.feeds_on(day) && !plan.part)
         .max_by_key(|plan| plan.issued)?;
     let own: Vec<&Record> = records
         .iter()
         .copied()
         .filter(|record| !record.gone && record.at <= now)
-        .filter(|record| record.subject.id() == animal.as_str())
+        .filter(|record| record.subject.id() == of.parts().1)
         .collect();
-    let of = Today {
+    let today = Today {
         held,
         plan,
         due: &due,
@@ -141,13 +140,13 @@ pub fn rest_of_today(
         now,
         said: said_of_day(&own, &held.plan, day).map(|(at, _)| at),
     };
-    let nets = of.nets(zone)?;
-    let why = of.why(&nets);
+    let nets = today.nets(zone)?;
+    let why = today.why(&nets);
     if why.is_empty() {
         return None;
     }
     Some(RestOfToday {
-        verdict: of.verdict(&nets, zone),
+        verdict: today.verdict(&nets, zone),
         why,
     })
 }
@@ -233,7 +232,7 @@ impl<'a> Today<'a> {
     fn since(&self) -> Instant {
         let plans = self.due.plans.iter();
         plans
-            .filter(|plan| plan.subject == self.plan.subject && plan.from <= self.day)
+            .filter(|plan| plan.subject == self.plan.subject && plan.feeds_on(self.day))
             .map(|plan| plan.issued)
             .min()
             .unwrap_or(self.plan.issued)

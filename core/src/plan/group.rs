@@ -2,19 +2,24 @@
 //!
 //! The group's ration is what is offered to all; a member's share is a band: by weight, times 0.7 to 1.4 (ours). The most
 //! at-risk member sets hay, grass and soaking; the thinnest or shyest the floor; there is one more feeding place than
-//! animals.
+//! animals. What hangs is laid out as one day for all of them.
 
-use super::build::draft;
+mod share;
+
+pub(crate) use share::{lowest_allowed, share_of};
+
+use super::build::{draft, eaten_within_h};
 use super::draft::Draft;
 use super::error::PlanError;
-use super::input::PlanFor;
+use super::input::{PlanFor, Soaked, Soaking};
 use super::published::{SHARE_LEAST, SHARE_MOST};
-use crate::animal::{AnimalId, Goal, GroupId, RiskLevel};
-use crate::day::{in_nets, places};
+use crate::animal::{AnimalId, GroupId, LotId, RiskLevel};
+use crate::day::published::{DAY_DRY_MATTER, SCALE_STEP};
+use crate::day::{DayNeeds, EatingRate, Layout, Mend, in_nets, lay_out_all, mends, places};
 use crate::limits::Ends;
 use crate::sources::Provenance;
-use crate::units::{AsFed, DryMatter, LocalTime, PartOfBody};
-use std::collections::BTreeMap;
+use crate::units::{AsFed, BodyMass, DryFraction, DryMatter, LocalTime, PartOfBody, show};
+use share::{floor, pile, separate, shares};
 
 /// A group and its members, each as for a plan of its own on the same hays, visits and nets.
 #[derive(Clone, Debug)]
@@ -25,12 +30,23 @@ pub struct GroupFor<'a> {
     pub name: String,
     /// Its members on the day.
     pub members: Vec<PlanFor<'a>>,
+    /// The most that can hang for all of them at one visit, as fed; `None` when nets enough are there.
+    pub most_at_once: Option<AsFed>,
+}
+
+/// Why no draft could be made for a group.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NoGroupDraft {
+    /// Why.
+    pub error: PlanError,
+    /// For which member; `None` where it is about all of them.
+    pub animal: Option<AnimalId>,
 }
 
 /// What a member likely gets of what is offered.
 #[derive(Clone, Debug, PartialEq)]
 pub struct MemberShare {
-    /// Its draft as if it were fed alone, under the group's sugar rules.
+    /// Its draft as if it were fed alone, under the group's hay and sugar rules.
     pub alone: Draft,
     /// Dry matter it likely gets, with the ends of what it may get.
     pub share: Ends<DryMatter>,
@@ -38,14 +54,45 @@ pub struct MemberShare {
     pub level: Ends<PartOfBody>,
 }
 
+impl MemberShare {
+    /// Dry matter of its own bucket: nobody shares that.
+    pub fn bought(&self) -> DryMatter {
+        bought(&self.alone)
+    }
+}
+
+/// One hay of the pile.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GroupHay {
+    /// The lot.
+    pub lot: LotId,
+    /// Its name.
+    pub name: String,
+    /// It is soaked.
+    pub soaked: bool,
+    /// Dry matter eaten of it a day, likely, after soaking.
+    pub eaten: DryMatter,
+    /// What is weighed out a day, before soaking.
+    pub weigh_out: AsFed,
+}
+
+/// Why all get more than the sum of what each would get alone.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RaisedForAll {
+    /// For whom: the member that sets the floor.
+    pub animal: AnimalId,
+    /// By this factor.
+    pub factor: f64,
+}
+
 /// Why two animals need separating at hay time.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Separate {
-    /// The first may push the second off: at the least it would get under its floor.
+    /// The others may push it off: of what each needs alone it would get under its floor, so that all get more.
     UnderFloor {
         /// Who would get too little.
         animal: AnimalId,
-        /// The least it may get.
+        /// The least it would get.
         least: PartOfBody,
         /// Its floor.
         floor: PartOfBody,
@@ -77,12 +124,26 @@ pub struct GroupDraft {
     pub members: Vec<MemberShare>,
     /// Forage offered to all a day, likely dry matter.
     pub forage: DryMatter,
+    /// The same, hay by hay.
+    pub hays: Vec<GroupHay>,
+    /// How the soaked ones are soaked; `None` when none is.
+    pub soaking: Option<Soaking>,
     /// Feeding places: one more than animals.
     pub places: usize,
     /// How sugar is treated for all: as for the most at-risk member.
     pub risk: RiskLevel,
     /// Who sets that.
     pub strictest: AnimalId,
+    /// Who sets the floor: the member whose least is nearest to what it must have.
+    pub floor_by: AnimalId,
+    /// The forage for all that it asks for.
+    pub floor: DryMatter,
+    /// For whom all get more, if they do.
+    pub raised: Option<RaisedForAll>,
+    /// What hangs when for all of them, and what they wait when all eat fast.
+    pub layout: Layout,
+    /// What would shorten the longest wait, cheapest first.
+    pub mends: Vec<Mend>,
     /// Who needs separating at hay time, and why.
     pub separate: Vec<Separate>,
     /// Where it comes from.
@@ -99,25 +160,31 @@ pub struct GroupVisit {
 }
 
 impl GroupDraft {
-    /// The group's day: what would hang for each animal alone hangs together, shared over as many nets as there are
-    /// feeding places.
+    /// The group's day: what hangs at a visit, shared over as many nets as there are feeding places.
     pub fn day(&self) -> Vec<GroupVisit> {
-        let mut visits: BTreeMap<LocalTime, AsFed> = BTreeMap::new();
-        for hanging in self
-            .members
-            .iter()
-            .flat_map(|member| &member.alone.layout.hangings)
-        {
-            let all = visits.entry(hanging.visit).or_insert(AsFed::ZERO);
-            *all = *all + hanging.as_fed;
-        }
-        visits
-            .into_iter()
-            .map(|(visit, all)| GroupVisit {
-                visit,
-                nets: in_nets(all, None, self.places),
+        let hangings = self.layout.hangings.iter();
+        hangings
+            .map(|hanging| GroupVisit {
+                visit: hanging.visit,
+                nets: in_nets(hanging.as_fed, None, self.places),
             })
             .collect()
+    }
+
+    /// Their weight together, as percent is taken of it.
+    pub fn weight(&self) -> BodyMass {
+        let members = self.members.iter();
+        BodyMass::kg(
+            members
+                .map(|member| member.alone.allowance.weight.likely.to_kg())
+                .sum(),
+        )
+    }
+
+    /// Dry matter a day of all of them, with what each gets from its own bucket, as a part of that weight.
+    pub fn level(&self) -> PartOfBody {
+        let bought: DryMatter = self.members.iter().map(MemberShare::bought).sum();
+        (self.forage + bought).part_of(self.weight())
     }
 }
 
@@ -132,100 +199,163 @@ const fn strictness(level: RiskLevel) -> u8 {
     }
 }
 
+/// How fast animals eat that eat at the same time.
+pub(crate) fn together(rates: impl IntoIterator<Item = EatingRate>) -> EatingRate {
+    let none = EatingRate {
+        slow: 0.0,
+        likely: 0.0,
+        fast: 0.0,
+        from: Provenance::new(),
+    };
+    rates.into_iter().fold(none, |all, one| EatingRate {
+        slow: all.slow + one.slow,
+        likely: all.likely + one.likely,
+        fast: all.fast + one.fast,
+        from: all.from.and(&one.from),
+    })
+}
+
+/// The part of the forage that could be straw for all: what every one of them may have.
+pub(crate) fn straw_for_all(parts: impl IntoIterator<Item = Option<f64>>) -> Option<f64> {
+    parts
+        .into_iter()
+        .reduce(|all, one| Some(all?.min(one?)))
+        .flatten()
+}
+
 /// Makes a draft for a group.
 ///
-/// Every member is drafted with the health of the most at-risk member deciding sugar: where one must have its hay soaked,
-/// all get it soaked. What is offered is the sum of what each would get alone, raised where the least that a member may
-/// get would be under its floor even so; if that happens, the two also need separating.
+/// Every member is drafted on the hays, the soaking and the sugar rules of the most at-risk member: where one must have its
+/// hay soaked, all get it soaked. What is offered is the sum of what each would get alone. It is raised until the least
+/// that each may get keeps its floor, and until each likely gets what it must not be kept under; the member that asks for
+/// most of that sets the floor. Where the sum alone would leave one under its floor, it also needs separating.
+///
+/// The waits are those when all eat fast at once: then every net is empty at the same time.
 ///
 /// # Errors
-/// No member, or a member's own error.
-pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, PlanError> {
-    let alone: Vec<Draft> = of.members.iter().map(draft).collect::<Result<_, _>>()?;
-    let strictest = alone
+/// No member, a member's own error, or a day that cannot hang.
+pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
+    let for_all = |error: PlanError| NoGroupDraft {
+        error,
+        animal: None,
+    };
+    let alone = drafts(&of.members, Clone::clone)?;
+    let (strictest, sets) = alone
         .iter()
-        .max_by_key(|member| strictness(member.risk.level))
-        .ok_or(PlanError::EmptyGroup)?;
-    let members: Vec<Draft> = of
-        .members
-        .iter()
-        .map(|member| {
-            draft(&PlanFor {
-                strictest: Some(&strictest.risk),
-                ..member.clone()
-            })
-        })
-        .collect::<Result<_, _>>()?;
-    let forage: DryMatter = members.iter().map(forage_of).sum();
-    let bodies: f64 = members
-        .iter()
-        .map(|member| member.weight.value.to_kg())
-        .sum();
-    let shares: Vec<MemberShare> = members
+        .zip(&of.members)
+        .max_by_key(|(member, _)| strictness(member.risk.level))
+        .ok_or_else(|| for_all(PlanError::EmptyGroup))?;
+    let members = drafts(&of.members, |member| PlanFor {
+        strictest: Some(&strictest.risk),
+        hays: sets.hays,
+        soaking: sets.soaking,
+        visits: sets.visits,
+        ..member.clone()
+    })?;
+    let sum: DryMatter = members.iter().map(forage_of).sum();
+    let floor = floor(&members).ok_or_else(|| for_all(PlanError::EmptyGroup))?;
+    let raised = (sum < floor.forage).then(|| RaisedForAll {
+        animal: floor.animal.clone(),
+        factor: floor.forage / sum,
+    });
+    let pile = pile(&members);
+    let weighed: AsFed = pile.iter().map(|hay| hay.weigh_out).sum();
+    let dry = DryFraction::percent(sum.to_kg() / weighed.to_kg() * 100.0)
+        .map_err(|error| for_all(error.into()))?;
+    let offered = match &raised {
+        // A floor goes up to a whole step of the scale.
+        Some(raised) => show::step_up(weighed * raised.factor, AsFed::kg(*SCALE_STEP)).dry(dry),
+        None => sum,
+    };
+    let soaked: Vec<bool> = pile.iter().map(|hay| hay.soaked).collect();
+    let soaks = soaked.contains(&true);
+    let how = match (soaks, soaked.contains(&false)) {
+        (false, _) => Soaked::None,
+        (true, false) => Soaked::All,
+        (true, true) => Soaked::Some,
+    };
+    let rate = together(
+        of.members
+            .iter()
+            .zip(&members)
+            .map(|(member, draft)| member.net.rate(draft.weight.value, how)),
+    );
+    let needs = DayNeeds {
+        visits: sets.visits,
+        forage: offered,
+        dry,
+        rate: &rate,
+        most_at_once: of.most_at_once,
+        eaten_within_h: soaks.then(|| eaten_within_h(&sets.soaking)),
+        aways: &[],
+        straw_part: straw_for_all(members.iter().map(|member| member.could_be_straw)),
+    };
+    for member in &members {
+        DAY_DRY_MATTER
+            .check(forage_of(member).to_kg())
+            .map_err(|error| NoGroupDraft {
+                error: PlanError::OutOfRange(error),
+                animal: Some(member.animal.id.clone()),
+            })?;
+    }
+    let layout = lay_out_all(&needs).map_err(|error| for_all(PlanError::Day(error)))?;
+    let mends = mends(&needs, layout.longest_h);
+    let hung: DryMatter = layout.hangings.iter().map(|hanging| hanging.dry).sum();
+    let hays = pile
         .into_iter()
-        .map(|alone| {
-            let likely = forage * (alone.weight.value.to_kg() / bodies);
-            let bought = alone.dry_matter - forage_of(&alone);
-            let share = Ends::new(likely * *SHARE_LEAST, likely, likely * *SHARE_MOST)
-                .map(|dry| dry + bought);
-            let level = share.map(|dry| dry.part_of(alone.weight.value));
-            MemberShare {
-                alone,
-                share,
-                level,
-            }
+        .map(|hay| GroupHay {
+            eaten: hay.eaten * (hung / sum),
+            weigh_out: hay.weigh_out * (hung / sum),
+            ..hay
         })
         .collect();
+    let separate = separate(&members, sum);
+    let shares: Vec<MemberShare> = shares(members, hung);
     Ok(GroupDraft {
         group: of.group.clone(),
         name: of.name.clone(),
         places: places(shares.len()),
         risk: strictest.risk.level,
         strictest: strictest.animal.id.clone(),
-        separate: separate(&shares),
-        members: shares,
-        forage,
+        floor_by: floor.animal,
+        floor: floor.forage,
+        raised,
+        soaking: soaks.then_some(sets.soaking),
         from: Provenance::new()
             .constant(&SHARE_LEAST)
-            .constant(&SHARE_MOST),
+            .constant(&SHARE_MOST)
+            .and(&layout.from),
+        separate,
+        members: shares,
+        forage: hung,
+        hays,
+        layout,
+        mends,
     })
+}
+
+/// A draft of each member. What hangs for all hangs in the group's nets: a member's own hold nothing back here.
+fn drafts<'a, 'b>(
+    members: &'b [PlanFor<'a>],
+    with: impl Fn(&'b PlanFor<'a>) -> PlanFor<'b>,
+) -> Result<Vec<Draft>, NoGroupDraft> {
+    members
+        .iter()
+        .map(|member| {
+            let mut of = with(member);
+            of.net.most_at_once = None;
+            draft(&of).map_err(|error| NoGroupDraft {
+                error,
+                animal: Some(member.animal.id.clone()),
+            })
+        })
+        .collect()
 }
 
 fn forage_of(member: &Draft) -> DryMatter {
     member.hays.iter().map(|hay| hay.eaten).sum()
 }
 
-fn separate(members: &[MemberShare]) -> Vec<Separate> {
-    let mut found = Vec::new();
-    for member in members {
-        let floor = member.alone.allowance.floor;
-        if member.level.least < floor {
-            found.push(Separate::UnderFloor {
-                animal: member.alone.animal.id.clone(),
-                least: member.level.least,
-                floor,
-            });
-        }
-    }
-    for one in members {
-        for other in members {
-            let (first, second) = (&one.alone, &other.alone);
-            if first.animal.goal == Goal::Lose && second.animal.goal == Goal::Gain {
-                found.push(Separate::GoalsApart {
-                    loses: first.animal.id.clone(),
-                    gains: second.animal.id.clone(),
-                });
-            }
-            if first.allowance.is_restriction()
-                && !second.vet_list.is_empty()
-                && first.animal.id != second.animal.id
-            {
-                found.push(Separate::NotWithRestricted {
-                    animal: second.animal.id.clone(),
-                    restricted: first.animal.id.clone(),
-                });
-            }
-        }
-    }
-    found
+fn bought(member: &Draft) -> DryMatter {
+    member.dry_matter - forage_of(member)
 }

@@ -21,7 +21,11 @@ pub use build::draft;
 pub(crate) use build::eaten_within_h;
 pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised, WorkLine};
 pub use error::PlanError;
-pub use group::{GroupDraft, GroupFor, GroupVisit, MemberShare, Separate, group};
+pub use group::{
+    GroupDraft, GroupFor, GroupHay, GroupVisit, MemberShare, NoGroupDraft, RaisedForAll, Separate,
+    group,
+};
+pub(crate) use group::{lowest_allowed, share_of, straw_for_all, together};
 pub use input::{
     AtRest, HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked, Soaking, Taken,
 };

@@ -34,10 +34,18 @@ impl<'a> Plans<'a> {
         self.0.values().filter_map(|plans| plans.last().copied())
     }
 
+    /// The same of those that do not rest on a day.
+    pub(super) fn last_on(&self, day: LocalDate) -> impl Iterator<Item = &'a IssuedPlan> {
+        self.0.values().filter_map(move |plans| {
+            let awake = |plan: &&&IssuedPlan| !plan.rests_on(day);
+            plans.iter().rfind(awake).copied()
+        })
+    }
+
     /// The plans that hold on a day, each with the instant from which its subject has had a plan for that day.
     pub(super) fn on(&self, day: LocalDate) -> impl Iterator<Item = (&'a IssuedPlan, Instant)> {
         self.0.values().filter_map(move |plans| {
-            let mut holding = plans.iter().copied().filter(|plan| plan.from <= day);
+            let mut holding = plans.iter().copied().filter(|plan| plan.feeds_on(day));
             let first = holding.next()?;
             Some((holding.next_back().unwrap_or(first), first.issued))
         })

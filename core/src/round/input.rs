@@ -61,6 +61,21 @@ pub struct IssuedPlan {
     pub word_ended: bool,
     /// Days that were laid out anew, the one that was said last behind.
     pub anew: Vec<DayAnew>,
+    /// It is a member's part of its group's plan: what it gets beside the hay, which is the group's.
+    pub part: bool,
+    /// Other animals eat of its hay now than those it was made for.
+    pub changed: bool,
+    /// The days on which it feeds nobody, for another plan does, or nobody is there to be fed.
+    pub rests: Vec<Rests>,
+}
+
+/// Days on which a plan feeds nobody, both ends in them; without an end they go on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Rests {
+    /// The first day.
+    pub from: LocalDate,
+    /// The last day.
+    pub to: Option<LocalDate>,
 }
 
 /// A day of a plan that was laid out anew.
@@ -74,6 +89,18 @@ pub struct DayAnew {
 }
 
 impl IssuedPlan {
+    /// Whether it feeds nobody on a day.
+    pub fn rests_on(&self, day: LocalDate) -> bool {
+        self.rests
+            .iter()
+            .any(|rests| rests.from <= day && rests.to.is_none_or(|last| day <= last))
+    }
+
+    /// Whether it has begun on a day and feeds somebody on it.
+    pub fn feeds_on(&self, day: LocalDate) -> bool {
+        self.from <= day && !self.rests_on(day)
+    }
+
     /// The nets of a day: the plan's, or those of that day where it was laid out anew.
     pub fn nets_on(&self, day: LocalDate) -> &[PlannedNet] {
         self.anew

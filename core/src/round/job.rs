@@ -40,6 +40,8 @@ pub enum Waits {
     Look,
     /// For the vet's word: the one it was made under has ended, and its hay is back at what holds without it.
     Word,
+    /// For a new plan: other animals eat of it now than those it was made for.
+    Members,
 }
 
 /// A job to do.

@@ -47,8 +47,8 @@ mod tests;
 
 pub use error::RoundError;
 pub use input::{
-    Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, RoundFor,
-    Stopped, Watched,
+    Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Rests,
+    RoundFor, Stopped, Watched,
 };
 pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
 pub use key::{JobKind, Key, Slot, Subject};

@@ -64,4 +64,5 @@ pub(super) fn waits<Z: Zone>(of: &RoundFor<'_, Z>, plan: &IssuedPlan) -> Option<
         .filter_map(Stopped::waits)
         .min()
         .or(plan.word_ended.then_some(Waits::Word))
+        .or(plan.changed.then_some(Waits::Members))
 }

@@ -64,6 +64,9 @@ pub(super) fn plan(name: &str, nets: Vec<PlannedNet>) -> IssuedPlan {
         feeds: Vec::new(),
         word_ended: false,
         anew: Vec::new(),
+        part: false,
+        changed: false,
+        rests: Vec::new(),
     }
 }
 

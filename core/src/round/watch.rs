@@ -35,7 +35,9 @@ pub(super) fn jobs<Z: Zone>(
         jobs.extend(look_over(animal, answers).and_then(job));
         jobs.extend(weigh(animal, today, answers).and_then(job));
     }
-    jobs.extend(plans.last().filter_map(|plan| {
+    // A member's part is reviewed with its group's plan.
+    let reviewed = plans.last_on(today).filter(|plan| !plan.part);
+    jobs.extend(reviewed.filter_map(|plan| {
         job(Whole {
             kind: JobKind::ReviewPlan,
             subject: plan.subject.clone(),

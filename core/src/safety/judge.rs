@@ -1,7 +1,7 @@
 //! From a draft to a plan, or to a refusal.
 
 use super::caution::{Caution, cautions};
-use super::refusal::{Refused, meanwhile, refusals};
+use super::refusal::{Refusal, Refused, meanwhile, refusals, short_of};
 use crate::plan::{Draft, GroupDraft};
 
 /// A plan that safety allowed. There is no other way to make one.
@@ -34,7 +34,15 @@ pub enum SafetyVerdict {
 
 /// Judges a draft: the last word.
 pub fn judge(draft: Draft) -> SafetyVerdict {
+    judge_with(draft, None)
+}
+
+fn judge_with(draft: Draft, also: Option<Refusal>) -> SafetyVerdict {
     let mut why = refusals(&draft);
+    why.extend(also.filter(|also| {
+        let same = |why: &Refusal| std::mem::discriminant(why) == std::mem::discriminant(also);
+        !why.iter().any(same)
+    }));
     if why.is_empty() {
         return SafetyVerdict::Allowed(Box::new(Plan {
             cautions: cautions(&draft),
@@ -78,12 +86,13 @@ pub enum GroupVerdict {
     Refused(Vec<Refused>),
 }
 
-/// Judges a group: every member must pass.
+/// Judges a group: every member must pass, and the least that each may get of what is offered keeps its floor.
 pub fn judge_group(draft: GroupDraft) -> GroupVerdict {
     let mut members = Vec::new();
     let mut refused = Vec::new();
     for member in &draft.members {
-        match judge(member.alone.clone()) {
+        let floor = member.alone.allowance.floor.of(member.alone.weight.value);
+        match judge_with(member.alone.clone(), short_of(member.share.least, floor)) {
             SafetyVerdict::Allowed(plan) => members.push(*plan),
             SafetyVerdict::Refused(no) => refused.push(no),
         }

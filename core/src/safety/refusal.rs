@@ -309,14 +309,7 @@ pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
         | EnergyVerdict::NotPublishedHere(_) => {}
     }
     let floor = draft.allowance.floor_dry_matter();
-    // Written so that what is not a number fails it; the slack is the arithmetic's.
-    let kept = floor.to_kg() <= draft.least_dry_matter.to_kg() + SLACK_KG;
-    if !kept {
-        found.push(Refusal::UnderDryMatterFloor {
-            least: draft.least_dry_matter,
-            floor,
-        });
-    }
+    found.extend(short_of(draft.least_dry_matter, floor));
     for hay in &draft.hays {
         for hazard in &hay.hazards {
             if let Hazard::Discard(fault) = hazard {
@@ -328,6 +321,13 @@ pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
         }
     }
     found
+}
+
+/// The refusal where the least that reaches an animal does not keep its floor.
+pub(super) fn short_of(least: DryMatter, floor: DryMatter) -> Option<Refusal> {
+    // Written so that what is not a number fails it; the slack is the arithmetic's.
+    let kept = floor.to_kg() <= least.to_kg() + SLACK_KG;
+    (!kept).then_some(Refusal::UnderDryMatterFloor { least, floor })
 }
 
 /// What sums of floats may be off by.

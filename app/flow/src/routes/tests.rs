@@ -58,7 +58,7 @@ fn routes() -> impl Strategy<Value = Route> {
             _ => Route::VetWord(id),
         }
     });
-    let others = (ids(), 0usize..12).prop_map(|(id, which)| match which {
+    let others = (ids(), 0usize..14).prop_map(|(id, which)| match which {
         0 => Route::Group(GroupId(id)),
         1 => Route::Hay(LotId(id)),
         2 => Route::Nets(AnimalId(id)),
@@ -70,6 +70,8 @@ fn routes() -> impl Strategy<Value = Route> {
         8 => Route::WorthOfTest(LotId(id)),
         9 => Route::GroupLedger(GroupId(id)),
         10 => Route::TubForm(TubId(id)),
+        11 => Route::GroupDay(GroupId(id)),
+        12 => Route::WhoWillNotEat(GroupId(id)),
         _ => Route::Tub(TubId(id)),
     });
     prop_oneof![plain, of_an_animal, others]

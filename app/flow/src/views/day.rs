@@ -1,17 +1,19 @@
-//! The day of one animal's plan: what hangs when, how long it waits, and whether anybody accepted that.
+//! The day of the plan of an animal or a group: what hangs when, how long it waits, and whether anybody accepted that.
 
 use crate::acts::{Act, New};
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::views::horses::one_needs;
+use crate::views::round::{about, needs as round_needs};
 use crate::views::shed::Standing;
-use tussock_core::animal::AnimalId;
+use tussock_core::animal::Group;
 use tussock_core::day::{Gap, GapVerdict, Mend, RealDay, RealVerdict, gap_verdict};
 use tussock_core::log::bodies::DayRelaidV1;
 use tussock_core::log::{
     Body, HeldDay, Known, LogError, Record, RestHanging, RestLaid, RestOfToday, RestVerdict,
-    Subject, held_day, rest_of_today, said_of_day,
+    fed_with, held_day, rest_of_today, said_of_day,
 };
+use tussock_core::round::Subject;
 use tussock_core::sources::RecordId;
 use tussock_core::units::{AsFed, Instant, LocalTime, Zone};
 
@@ -58,11 +60,13 @@ pub enum DayOffer {
     Plan,
 }
 
-/// The day of one animal.
+/// The day of an animal or a group.
 #[derive(Clone, Debug, PartialEq)]
 pub struct DayView {
     /// Its name.
     pub name: String,
+    /// The group whose plan gives the animal its hay.
+    pub fed_with: Option<Group>,
     /// The day of the plan in use; `None` without one.
     pub held: Option<HeldDay>,
     /// The lines, from 04:00 on.
@@ -74,15 +78,26 @@ pub struct DayView {
 }
 
 /// What the screen asks the disk for.
-pub fn needs(animal: &AnimalId) -> Vec<Range> {
-    one_needs(animal)
+pub fn needs(of: &Subject, now: Instant) -> Vec<Range> {
+    let mut ranges = round_needs(now);
+    if let Subject::Animal(animal) = of {
+        ranges.extend(one_needs(animal));
+    }
+    ranges
 }
 
-/// The day of an animal; `None` when the animal is not there.
-pub fn day(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> Option<DayView> {
-    let name = shelf.animal(animal)?.name;
+/// The day of an animal or a group; `None` when it is not there.
+pub fn day(shelf: &Shelf, of: &Subject, now: Instant, zone: &impl Zone) -> Option<DayView> {
     let records: Vec<&Record> = shelf.records().collect();
-    let held = held_day(&records, animal, now, zone);
+    let (name, fed_with) = match of {
+        Subject::Animal(id) => {
+            let day = zone.to_local(now).date;
+            (shelf.animal(id)?.name, fed_with(&records, id, now, day))
+        }
+        Subject::Group(id) => (shelf.group(id)?.name, None),
+        Subject::Yard(_) => return None,
+    };
+    let held = held_day(&records, of, now, zone);
     let time = zone.to_local(now).time;
     let said = held.as_ref().and_then(|held| {
         let (_, body) = said_of_day(&records, &held.plan, zone.to_local(now).date)?;
@@ -90,7 +105,7 @@ pub fn day(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> 
     });
     let rest = held
         .as_ref()
-        .and_then(|held| rest_of_today(&records, animal, held, now, zone));
+        .and_then(|held| rest_of_today(&records, of, held, now, zone));
     let lines = held
         .as_ref()
         .map_or_else(Vec::new, |held| lines(held, said.as_ref(), time));
@@ -100,6 +115,7 @@ pub fn day(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> 
             .zip(said.as_ref())
             .map(|(held, said)| left(held, said, time)),
         name,
+        fed_with,
         held,
         lines,
         rest,
@@ -222,10 +238,10 @@ impl DayView {
 
     /// The act that hangs the rest of today as it was laid out anew. The plan stays as it was issued, and holds again
     /// tomorrow. `None` where there is nothing to lay out.
-    pub fn hang_rest(&self, animal: &AnimalId, id: &str) -> Option<Act> {
+    pub fn hang_rest(&self, of: &Subject, id: &str) -> Option<Act> {
         Some(Act::Add(New {
             id: RecordId(id.to_owned()),
-            subject: Subject::animal(animal),
+            subject: about(of),
             at: None,
             known: Known::Seen,
             body: Body::DayRelaid(self.to_say()?.clone()),
@@ -252,15 +268,22 @@ fn is_alarm(real: &RealDay) -> bool {
     real.beside != RealVerdict::AsAccepted
 }
 
-/// The animals whose real day is worse than accepted by more than an hour, by name, with it. For the round.
-pub fn alarms(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Vec<(AnimalId, String, RealDay)> {
+/// The animals and groups whose real day is worse than accepted by more than an hour, by name, with it. For the round.
+pub fn alarms(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Vec<(Subject, String, RealDay)> {
     let records: Vec<&Record> = shelf.records().collect();
-    shelf
+    let animals = shelf
         .animals()
         .into_iter()
-        .filter_map(|animal| {
-            let real = held_day(&records, &animal.id, now, zone)?.real?;
-            is_alarm(&real).then_some((animal.id, animal.name, real))
+        .map(|animal| (Subject::Animal(animal.id), animal.name));
+    let groups = shelf
+        .groups()
+        .into_iter()
+        .map(|group| (Subject::Group(group.id), group.name));
+    animals
+        .chain(groups)
+        .filter_map(|(of, name)| {
+            let real = held_day(&records, &of, now, zone)?.real?;
+            is_alarm(&real).then_some((of, name, real))
         })
         .collect()
 }

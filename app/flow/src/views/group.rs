@@ -1,29 +1,41 @@
-//! A group: what is offered to all, each one's share, and who needs separating. Safety has the last word.
+//! A group: what is offered to all, each one's share, who needs separating, and the plan that was issued for them. Safety
+//! has the last word.
 
+mod cautions;
+mod in_use;
+mod who;
+
+pub use cautions::cautions;
+pub use in_use::{GroupInUse, GroupOffer, Own};
+pub use who::{who, who_needs};
+
+use crate::acts::{Act, New};
+use crate::forms::start::Visits;
+use crate::rows::Range;
 use crate::shelf::Shelf;
-use crate::views::plan::same_but_for_now;
+use crate::views::beside;
+use crate::views::plan::{inputs, same_but_for_now};
+use std::collections::BTreeMap;
 use tussock_core::animal::{Animal, AnimalId, Group, GroupId};
-use tussock_core::log::{Gathered, Record, Wish, draft_group, gather};
+use tussock_core::log::bodies::PlanV1;
+use tussock_core::log::{
+    Body, Gathered, Known, LogError, Problem, Record, Stamp, Subject, Wish, gather_group,
+};
 use tussock_core::plan::{GroupDraft, PlanError};
-use tussock_core::safety::{GroupVerdict, Refused, judge_group};
-use tussock_core::units::{AsFed, Instant, LocalDate, Zone};
+use tussock_core::safety::{GroupPlan, GroupVerdict, Refused, judge_group};
+use tussock_core::sources::RecordId;
+use tussock_core::units::{Instant, LocalDate, Zone};
 
-/// What is offered of one hay to all of them.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Offered {
-    /// Its name.
-    pub lot: String,
-    /// What is weighed out a day, before soaking.
-    pub weigh_out: AsFed,
-    /// Whether it is soaked.
-    pub soaked: bool,
+/// What the screen asks the disk for.
+pub fn needs() -> Vec<Range> {
+    beside::group_needs()
 }
 
 /// How the group is fed.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Fed {
     /// Every member may be fed so.
-    Together(Box<GroupDraft>, Vec<Offered>),
+    Together(Box<GroupPlan>),
     /// These may not: there is no ration for all.
     Refused(Vec<Refused>),
     /// No ration could be made, and for whom.
@@ -33,12 +45,14 @@ pub enum Fed {
 impl Fed {
     fn reads_as(&self, other: &Self) -> bool {
         match (self, other) {
-            (Self::Together(one, ours), Self::Together(two, theirs)) => {
-                let mut now = two.clone();
-                for (held, share) in now.members.iter_mut().zip(&one.members) {
-                    held.alone.now = share.alone.now;
-                }
-                *one == now && ours == theirs
+            (Self::Together(one), Self::Together(two)) => {
+                drafts_read_as(one.planned(), two.planned())
+                    && one.members().len() == two.members().len()
+                    && one
+                        .members()
+                        .iter()
+                        .zip(two.members())
+                        .all(|(one, two)| one.cautions() == two.cautions())
             }
             (Self::Refused(one), Self::Refused(two)) => {
                 one.len() == two.len()
@@ -49,6 +63,14 @@ impl Fed {
             (one, two) => one == two,
         }
     }
+}
+
+fn drafts_read_as(one: &GroupDraft, other: &GroupDraft) -> bool {
+    let mut now = other.clone();
+    for (held, share) in now.members.iter_mut().zip(&one.members) {
+        held.alone.now = share.alone.now;
+    }
+    *one == now
 }
 
 /// A group on a day.
@@ -62,8 +84,20 @@ pub struct Herd {
     pub members: Vec<Animal>,
     /// Everybody of the yard, by name.
     pub yard: Vec<Animal>,
-    /// How it is fed.
+    /// How it would be fed by a plan of today.
     pub fed: Fed,
+    /// The plan that was issued last for it.
+    pub in_use: Option<GroupInUse>,
+    /// Members that a later plan of their own feeds, and since when.
+    pub own: Vec<Own>,
+    /// Those of the yard that are in another group today, with its name.
+    pub elsewhere: Vec<(AnimalId, String)>,
+    /// Nobody said when somebody comes, and two visits stand in.
+    pub visits_stand_in: bool,
+    /// What could not be read.
+    pub problems: Vec<Problem>,
+    /// The records that each member's plan is made from.
+    inputs: BTreeMap<AnimalId, Vec<(RecordId, Stamp)>>,
 }
 
 impl Herd {
@@ -74,6 +108,12 @@ impl Herd {
             && self.members == other.members
             && self.yard == other.yard
             && self.fed.reads_as(&other.fed)
+            && self.in_use == other.in_use
+            && self.own == other.own
+            && self.elsewhere == other.elsewhere
+            && self.visits_stand_in == other.visits_stand_in
+            && self.problems == other.problems
+            && self.inputs == other.inputs
     }
 
     /// The name of an animal; its id where it is not there.
@@ -90,160 +130,117 @@ pub fn herd(shelf: &Shelf, id: &GroupId, now: Instant, zone: &impl Zone) -> Opti
     let group = shelf.group(id)?;
     let today = zone.to_local(now).date;
     let records: Vec<&Record> = shelf.records().collect();
-    let members: Vec<Gathered> = group
-        .on(today)
-        .into_iter()
-        .filter_map(|animal| gather(&records, animal, now, zone, &Wish::default()))
-        .collect();
+    let mut gathered = gather_group(&records, &group, now, zone, &Wish::default());
+    let visits_stand_in = gathered
+        .members
+        .iter()
+        .any(|member| member.visits.is_empty());
+    if visits_stand_in {
+        for member in &mut gathered.members {
+            member.visits = Visits::Two.times();
+        }
+    }
+    let fed = match gathered.draft().map(judge_group) {
+        Err(no) => Fed::NoDraft(no.error, no.animal),
+        Ok(GroupVerdict::Refused(refused)) => Fed::Refused(refused),
+        Ok(GroupVerdict::Allowed(plan)) => Fed::Together(plan),
+    };
+    let inputs = match &fed {
+        Fed::Together(plan) => plan
+            .members()
+            .iter()
+            .map(|member| {
+                let draft = member.planned();
+                (draft.animal.id.clone(), inputs(&records, draft, now))
+            })
+            .collect(),
+        Fed::Refused(_) | Fed::NoDraft(..) => BTreeMap::new(),
+    };
+    let mut problems: Vec<Problem> = Vec::new();
+    for problem in gathered.members.iter().flat_map(|member| &member.problems) {
+        if !problems.contains(problem) {
+            problems.push(problem.clone());
+        }
+    }
     Some(Herd {
-        fed: fed(&group, &members),
-        members: members.into_iter().map(|member| member.animal).collect(),
+        in_use: in_use::in_use(shelf, &group, &fed, now, today),
+        own: in_use::own(&records, &group, now, today),
+        elsewhere: elsewhere(shelf, &group, today),
+        members: gathered
+            .members
+            .into_iter()
+            .map(|member: Gathered| member.animal)
+            .collect(),
+        fed,
         yard: shelf.animals(),
         group,
         today,
+        visits_stand_in,
+        problems,
+        inputs,
     })
 }
 
-fn fed(group: &Group, members: &[Gathered]) -> Fed {
-    // The member whose own ration cannot be made is named; the group's error alone would not say whose it is.
-    for member in members {
-        if let Err(error) = member.draft() {
-            return Fed::NoDraft(error, Some(member.animal.id.clone()));
-        }
-    }
-    match draft_group(group, members).map(judge_group) {
-        Err(error) => Fed::NoDraft(error, None),
-        Ok(GroupVerdict::Refused(refused)) => Fed::Refused(refused),
-        Ok(GroupVerdict::Allowed(plan)) => {
-            let draft = plan.planned().clone();
-            let offered = offered(&draft);
-            Fed::Together(Box::new(draft), offered)
-        }
-    }
+/// Those that are in another group today: who is put into this one leaves that.
+pub fn elsewhere(shelf: &Shelf, group: &Group, today: LocalDate) -> Vec<(AnimalId, String)> {
+    shelf
+        .groups()
+        .iter()
+        .filter(|other| other.id != group.id)
+        .flat_map(|other| {
+            let members = other.on(today).into_iter();
+            members.map(|animal| (animal.clone(), other.name.clone()))
+        })
+        .collect()
 }
 
-/// What is weighed out of each hay for all of them.
-fn offered(draft: &GroupDraft) -> Vec<Offered> {
-    let mut offered: Vec<Offered> = Vec::new();
-    for line in draft.members.iter().flat_map(|member| &member.alone.hays) {
-        let soaked = line.fed == tussock_core::forage::Fed::Soaked;
-        match offered
-            .iter_mut()
-            .find(|held| held.lot == line.name && held.soaked == soaked)
-        {
-            Some(held) => held.weigh_out = held.weigh_out + line.weigh_out,
-            None => offered.push(Offered {
-                lot: line.name.clone(),
-                weigh_out: line.weigh_out,
-                soaked,
-            }),
-        }
+impl Herd {
+    /// The act that issues today's plan: the group's, which is its hay, and each member's part of it. `id` gives a record's
+    /// id by the name of what it is for, the same for the same name. `None` when there is none to issue.
+    ///
+    /// # Errors
+    /// An amount, a weight or a level beyond what is stored.
+    pub fn use_it(&self, mut id: impl FnMut(&str) -> String) -> Option<Result<Act, LogError>> {
+        let Fed::Together(plan) = &self.fed else {
+            return None;
+        };
+        self.issued(plan, &mut id).transpose()
     }
-    offered
+
+    fn issued(
+        &self,
+        plan: &GroupPlan,
+        id: &mut dyn FnMut(&str) -> String,
+    ) -> Result<Option<Act>, LogError> {
+        let mut all: Vec<(RecordId, Stamp)> = self.inputs.values().flatten().cloned().collect();
+        all.sort();
+        all.dedup();
+        let Some(body) = PlanV1::of_group(plan, &all, None)? else {
+            return Ok(None);
+        };
+        let body = match &self.in_use {
+            Some(before) => body.accepted_as(&before.body, plan.planned().layout.longest_h),
+            None => body,
+        };
+        let add = |id: String, subject: Subject, body: PlanV1| {
+            Act::Add(New {
+                id: RecordId(id),
+                subject,
+                at: None,
+                known: Known::Seen,
+                body: Body::Plan(body),
+            })
+        };
+        let mut acts = vec![add(id("plan"), Subject::group(&self.group.id), body)];
+        for member in &plan.planned().members {
+            let animal = &member.alone.animal.id;
+            let inputs = self.inputs.get(animal).cloned().unwrap_or_default();
+            let part = PlanV1::part_of(plan, member, &inputs, None)?;
+            acts.push(add(id(animal.as_str()), Subject::animal(animal), part));
+        }
+        Ok(Some(Act::All(acts)))
+    }
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::acts::{Act, New};
-    use crate::views::test_yard::written;
-    use crate::words::{English, GroupWords};
-    use tussock_core::animal::{Kind, VetFlag, YardId};
-    use tussock_core::log::bodies::{AnimalV1, VisitsV1};
-    use tussock_core::log::{Body, Case, Known, Subject};
-    use tussock_core::sources::RecordId;
-
-    fn yard() -> (Shelf, Case) {
-        let case = Case::read(include_str!(
-            "../../../../core/examples/cases/two-cobs-and-a-shetland.json"
-        ))
-        .unwrap();
-        let mut shelf = Shelf::default();
-        for record in case.log.current() {
-            shelf.put(record.clone());
-        }
-        // The visits of a case stand beside its records.
-        let visits = Act::Add(New {
-            id: RecordId("visits".into()),
-            subject: Subject::yard(&YardId("hill".into())),
-            at: None,
-            known: Known::Seen,
-            body: Body::Visits(VisitsV1 {
-                times: case.visits.clone(),
-                from: None,
-            }),
-        });
-        (written(&shelf, &visits, case.now), case)
-    }
-
-    fn top_field(shelf: &Shelf, case: &Case) -> Herd {
-        herd(shelf, &GroupId("top-field".into()), case.now, &case.zone).unwrap()
-    }
-
-    #[test]
-    fn a_minute_later_the_group_reads_the_same_and_a_day_later_it_does_not() {
-        let (shelf, case) = yard();
-        let at = |ms: i64| {
-            let now = Instant::from_ms(case.now.to_ms() + ms);
-            herd(&shelf, &GroupId("top-field".into()), now, &case.zone).unwrap()
-        };
-        let herd = at(0);
-        assert!(herd != at(60_000) && herd.reads_as(&at(60_000)));
-        assert!(!herd.reads_as(&at(86_400_000)));
-    }
-
-    #[test]
-    fn two_cobs_and_a_shetland_share_what_is_offered() {
-        let (shelf, case) = yard();
-        let herd = top_field(&shelf, &case);
-        let Fed::Together(draft, offered) = &herd.fed else {
-            panic!("fed together: {:?}", herd.fed)
-        };
-        assert_eq!(draft.places, herd.members.len() + 1);
-        let each: AsFed = draft
-            .members
-            .iter()
-            .flat_map(|member| &member.alone.hays)
-            .map(|hay| hay.weigh_out)
-            .sum();
-        let all: AsFed = offered.iter().map(|offered| offered.weigh_out).sum();
-        assert!((all.to_kg() - each.to_kg()).abs() < 1e-9);
-        // All of it hangs, at a place more than there are animals, and alike to a step of the scale.
-        let day = draft.day();
-        assert_eq!(day.len(), case.visits.len());
-        let hung: f64 = day
-            .iter()
-            .flat_map(|at| &at.nets)
-            .map(|net| net.to_kg())
-            .sum();
-        assert!((hung - all.to_kg()).abs() < 0.11, "{hung} {all:?}");
-        for at in day.iter().filter(|at| !at.nets.is_empty()) {
-            assert_eq!(at.nets.len(), draft.places);
-            let words = English::default().nets_apart(&at.nets);
-            assert!(words.starts_with("4 nets apart, "), "{words}");
-        }
-        assert!(
-            draft
-                .members
-                .iter()
-                .any(|m| m.alone.animal.kind == Kind::Pony)
-        );
-    }
-
-    #[test]
-    fn a_member_that_got_at_grain_stops_the_ration_for_all() {
-        let (shelf, case) = yard();
-        let mut member = top_field(&shelf, &case).members.first().unwrap().clone();
-        member
-            .health
-            .flags
-            .push(VetFlag::GotAtGrain { at: case.now });
-        let change = Act::Change {
-            id: RecordId(member.id.0.clone()),
-            body: Body::Animal(AnimalV1::of(&member).unwrap()),
-            at: None,
-        };
-        let herd = top_field(&written(&shelf, &change, case.now), &case);
-        assert!(matches!(&herd.fed, Fed::Refused(refused) if refused.len() == 1));
-    }
-}
+mod tests;

@@ -4,7 +4,7 @@ use crate::shelf::Shelf;
 use crate::views::net_list::{over, whose};
 use crate::views::nets::yard_nets;
 use crate::views::round::{Today, ticks, waits_for_water};
-use tussock_core::animal::{AnimalId, LotId, NetId};
+use tussock_core::animal::{AnimalId, GroupId, LotId, NetId};
 use tussock_core::assess::best;
 use tussock_core::day::{EatingRate, EatingTime, NetKind, OwnRate, eating_time};
 use tussock_core::log::{
@@ -98,6 +98,11 @@ impl Hanging {
     pub fn animal(&self) -> Option<AnimalId> {
         self.eats.as_ref()?;
         Some(AnimalId(self.about.id().to_owned()))
+    }
+
+    /// The group; `None` for an animal.
+    pub fn group(&self) -> Option<GroupId> {
+        (self.about.kind() == "group").then(|| GroupId(self.about.id().to_owned()))
     }
 
     /// A net by its hanging, else the one that was hung first.

@@ -146,13 +146,13 @@ impl NetsDay {
     }
 }
 
-/// The plan of a subject that holds on a day: of those from that day or before, the one issued last.
+/// The plan of a subject that holds on a day: of those from that day or before that do not rest on it, the one issued last.
 pub fn plan_on<'a>(today: &'a Today, id: &str, day: LocalDate) -> Option<&'a IssuedPlan> {
     today
         .due
         .plans
         .iter()
-        .filter(|plan| plan.subject.parts().1 == id && plan.from <= day)
+        .filter(|plan| plan.subject.parts().1 == id && plan.feeds_on(day) && !plan.part)
         .max_by_key(|plan| plan.issued)
 }
 

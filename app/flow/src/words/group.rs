@@ -1,8 +1,9 @@
 //! The labels of a group.
 
+use crate::words::Said;
 use tussock_core::animal::RiskLevel;
-use tussock_core::plan::{GroupDraft, MemberShare};
-use tussock_core::units::AsFed;
+use tussock_core::plan::{BalancerLine, GroupDraft, MemberShare};
+use tussock_core::units::{AsFed, LocalDate};
 
 /// What a group's screens say.
 pub trait GroupWords {
@@ -48,4 +49,48 @@ pub trait GroupWords {
     fn share_level(&self, share: &MemberShare) -> String;
     /// Nobody needs separating.
     fn nobody_apart(&self) -> &'static str;
+    /// Who sets the floor, and whether all get more for it.
+    fn sets_the_floor(&self, name: &str, raised: Option<f64>) -> String;
+    /// The head of what each gets in its own bucket.
+    fn own_buckets(&self) -> &'static str;
+    /// One bucket: how much a day, in how many feeds.
+    fn own_bucket(&self, balancer: &BalancerLine) -> Said;
+    /// Something that must be known of these members.
+    fn of_members(&self, names: &[&str], said: Said) -> Said;
+    /// The word beside one of those that may be the one that will not eat.
+    fn offer_it(&self) -> &'static str;
+    /// The waits are those when all eat fast.
+    fn waits_of_all(&self) -> &'static str;
+    /// The plan in use, as the sentence.
+    fn group_follows(&self, hay: AsFed, soaked: bool, animals: usize) -> String;
+    /// Somebody eats of the hay and was not there when the plan was made.
+    fn joined(&self, name: &str) -> Said;
+    /// The plan was made for one that does not eat of it any more.
+    fn has_left(&self, name: &str) -> Said;
+    /// A member is fed by a later plan of its own.
+    fn has_own_plan(&self, name: &str, since: LocalDate) -> Said;
+    /// A member was in another group, and leaves that.
+    fn leaves_other(&self, name: &str, other: &str) -> String;
+    /// From when a change of members counts.
+    fn counts_whole_days(&self) -> &'static str;
+    /// Using the plan takes the place of the members' own.
+    fn own_plans_rest(&self) -> &'static str;
+    /// The action under a refusal: the plan of the one that is stopped.
+    fn see_what_stops(&self, name: &str) -> String;
+    /// An animal is fed with a group.
+    fn fed_with(&self, name: &str, group: &str) -> Said;
+    /// The action: see that group.
+    fn see_the_group(&self, group: &str) -> String;
+    /// The quiet link: a plan of its own, apart from the group.
+    fn feed_apart(&self) -> &'static str;
+    /// What that does.
+    fn leaves_the_group(&self, name: &str, group: &str) -> String;
+    /// An animal that left its group has no plan that gives it hay.
+    fn without_hay(&self, name: &str) -> String;
+    /// Why no rate is taken from the nets of a group.
+    fn no_rate_of_a_group(&self) -> [&'static str; 2];
+    /// The sentence of the choice: which of them will not eat.
+    fn which_will_not_eat(&self) -> &'static str;
+    /// What to do meanwhile.
+    fn watch_them_at_the_hay(&self) -> &'static str;
 }

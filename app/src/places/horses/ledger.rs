@@ -46,7 +46,8 @@ pub fn Ledger(
     };
     let not_eating = StoredValue::new(of.with_value(|of| match of {
         Subject::Animal(id) => Some(Route::NotEating(id.clone()).to_string()),
-        Subject::Group(_) | Subject::Yard(_) => None,
+        Subject::Group(id) => Some(Route::WhoWillNotEat(id.clone()).to_string()),
+        Subject::Yard(_) => None,
     }));
     let foot = move || {
         let on = on.clone();

@@ -16,6 +16,7 @@ mod visit;
 mod visit_report;
 mod vital_field;
 mod weigh;
+mod who;
 
 pub use condition::{Condition, ConditionTwo};
 pub use crest::Crest;
@@ -31,3 +32,4 @@ pub use photos::{OnePhoto, OnePose, Photos};
 pub use visit::Visit;
 pub use visit_report::VisitReport;
 pub use weigh::Weigh;
+pub use who::WhoWillNotEat;

@@ -1,4 +1,4 @@
-//! The day of one animal's plan.
+//! The day of the plan of an animal or a group.
 
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
@@ -10,26 +10,31 @@ use crate::places::plan::allowed::lines;
 use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
-use tussock_core::animal::AnimalId;
+use tussock_core::animal::{AnimalId, YardId};
 use tussock_core::day::GapVerdict;
+use tussock_core::round::Subject;
 use tussock_core::units::Instant;
 use tussock_flow::routes::Route;
 use tussock_flow::views::day::{self, DayLine, DayOffer, DayView};
 use tussock_flow::views::shed::Standing;
-use tussock_flow::words::{DayScreenWords, DayWords, English, HorsesWords, PlanScreenWords, Said};
+use tussock_flow::words::{
+    DayScreenWords, DayWords, English, GroupWords, HorsesWords, PlanScreenWords, Said,
+};
 
-/// The day of one animal's plan.
+/// The day of the plan of an animal or a group.
 #[component]
 pub fn Day(
-    /// Which animal.
-    animal: AnimalId,
+    /// Whose.
+    of: Subject,
 ) -> impl IntoView {
     let world = World::here();
     let words = English::default();
-    let form = Form::open(world, Route::Day(animal.clone()).to_string());
-    let id = StoredValue::new(animal.clone());
-    let shelf = world.shelf(move || day::needs(&id.get_value()));
+    let (own, back, nets) = routes(&of);
+    let form = Form::open(world, own.to_string());
+    let id = StoredValue::new(of);
     let minute = world.minute();
+    let since = minute.get_untracked();
+    let shelf = world.shelf(move || day::needs(&id.get_value(), since));
     let at = move |now: Instant| match shelf.get() {
         Some(Ok(shelf)) => day::day(&shelf, &id.get_value(), now, &DeviceZone),
         _ => None,
@@ -53,9 +58,9 @@ pub fn Day(
         });
     });
     let hang_rest = Callback::new(move |()| {
-        let animal = id.get_value();
+        let of = id.get_value();
         let said =
-            untrack(|| at(clock::now())).and_then(|view| view.hang_rest(&animal, &form.id("rest")));
+            untrack(|| at(clock::now())).and_then(|view| view.hang_rest(&of, &form.id("rest")));
         let Some(act) = said else {
             failed.set(true);
             return;
@@ -69,11 +74,11 @@ pub fn Day(
             }
         });
     });
-    let back = Route::Plan(animal.clone()).to_string();
+    let back = back.to_string();
     let plan = StoredValue::new(back.clone());
-    let nets = Route::Nets(animal).to_string();
+    let nets = StoredValue::new(nets.to_string());
     let foot = move || {
-        let (back, nets) = (back.clone(), nets.clone());
+        let back = back.clone();
         let action = move || {
             today.with(|today| {
                 let view = today.as_ref()?;
@@ -85,13 +90,20 @@ pub fn Day(
                     (DayOffer::HangRest, _) => {
                         (words.hang_rest_so().to_owned(), Press::from(hang_rest))
                     }
-                    (DayOffer::WeighNets, _) => {
-                        (words.weigh_the_nets().to_owned(), Press::from(nets.clone()))
-                    }
-                    _ => (
-                        words.see_the_plan().to_owned(),
-                        Press::from(plan.get_value()),
+                    (DayOffer::WeighNets, _) => (
+                        words.weigh_the_nets().to_owned(),
+                        Press::from(nets.get_value()),
                     ),
+                    _ => match &view.fed_with {
+                        Some(group) => (
+                            words.see_the_day(&group.name),
+                            Press::from(Route::GroupDay(group.id.clone()).to_string()),
+                        ),
+                        None => (
+                            words.see_the_plan().to_owned(),
+                            Press::from(plan.get_value()),
+                        ),
+                    },
                 };
                 Some(view! { <Action says=says press=press busy=busy /> })
             })
@@ -103,7 +115,7 @@ pub fn Day(
                 })
             });
             weighs.then(|| {
-                let nets = Press::from(Route::Nets(id.get_value()).to_string());
+                let nets = Press::from(nets.get_value());
                 view! { <QuietRow><Quiet says=words.weigh_the_nets() press=nets /></QuietRow> }
             })
         };
@@ -137,11 +149,34 @@ pub fn Day(
     }
 }
 
+/// The day's own address, the plan it is of, and the nets that hang on it.
+fn routes(of: &Subject) -> (Route, Route, Route) {
+    match of {
+        Subject::Group(id) => (
+            Route::GroupDay(id.clone()),
+            Route::Group(id.clone()),
+            Route::Nets(AnimalId(id.0.clone())),
+        ),
+        Subject::Animal(AnimalId(id)) | Subject::Yard(YardId(id)) => {
+            let id = AnimalId(id.clone());
+            (
+                Route::Day(id.clone()),
+                Route::Plan(id.clone()),
+                Route::Nets(id),
+            )
+        }
+    }
+}
+
 /// What the screen says of the day.
 fn said_of(view: &DayView) -> AnyView {
     let words = English::default();
     let Some(held) = &view.held else {
-        return view! { <Sentence said=words.no_day() /> }.into_any();
+        let Some(group) = &view.fed_with else {
+            return view! { <Sentence said=words.no_day() /> }.into_any();
+        };
+        let Said { sentence, why } = words.fed_with(&view.name, &group.name);
+        return view! { <Sentence said=sentence /> <p>{why}</p> }.into_any();
     };
     let nets = view
         .lines

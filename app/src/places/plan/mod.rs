@@ -16,7 +16,7 @@ use crate::parts::{
 use crate::places::shed::in_place;
 use crate::places::{Saving, Unread};
 use crate::world::World;
-use allowed::{allowed_view, followed_view};
+use allowed::{allowed_view, caution, followed_view};
 use leptos::prelude::*;
 use refused::refused_view;
 use tussock_core::animal::AnimalId;
@@ -26,8 +26,8 @@ use tussock_flow::forms::start::Visits;
 use tussock_flow::routes::Route;
 use tussock_flow::views::plan::{self, Accepted, Offer, Outcome, PlanView};
 use tussock_flow::words::{
-    BesideWords, English, HorsesWords, LedgerWords, LogWords, PlanScreenWords, PlanWords, Task,
-    UnitWords, VisitsWords,
+    BesideWords, English, GroupWords, HorsesWords, LedgerWords, LogWords, PlanScreenWords,
+    PlanWords, Task, UnitWords, VisitsWords,
 };
 
 /// The plan of one animal.
@@ -164,6 +164,14 @@ fn does(offer: &Offer, view: &PlanView, use_it: Callback<()>) -> Does {
         Offer::AddHay => goes(words.add_a_hay(), &Route::NewHay),
         Offer::OpenHay(lot) => goes(words.open_the_hay(), &Route::Hay(lot.clone())),
         Offer::Visits => goes(words.when_somebody_comes(), &Route::Visits),
+        Offer::SeeGroup(group) => {
+            let name = view
+                .fed_with
+                .as_ref()
+                .map_or("", |group| group.name.as_str());
+            goes(&words.see_the_group(name), &Route::Group(group.clone()))
+        }
+        Offer::FeedApart => uses(words.feed_apart()),
         Offer::Weigh => goes(words.weigh(), &Route::Weigh(id)),
     }
 }
@@ -176,7 +184,8 @@ fn said_of(view: &PlanView) -> AnyView {
             followed_view(followed, plan, view.records(), visits(view))
         }
         (Outcome::Allowed(plan), None) => {
-            allowed_view(plan, view.records(), in_use(view), visits(view))
+            let in_use = view! { {with_group(view)} {in_use(view)} }.into_any();
+            allowed_view(plan, view.records(), in_use, visits(view))
         }
         (Outcome::Refused(refused), _) => refused_view(refused, in_use(view)),
         (Outcome::Nothing(error), _) => {
@@ -207,6 +216,15 @@ fn said_of(view: &PlanView) -> AnyView {
         <p class="soft small">{words.no_diagnosis()}</p>
     }
     .into_any()
+}
+
+/// That its hay is its group's, and what using a plan of its own does to that.
+fn with_group(view: &PlanView) -> Option<AnyView> {
+    let words = English::default();
+    let group = view.fed_with.as_ref()?;
+    let fed = caution(words.fed_with(&view.animal.name, &group.name), words);
+    let leaves = words.leaves_the_group(&view.animal.name, &group.name);
+    Some(view! { {fed} <p>{leaves}</p> }.into_any())
 }
 
 /// The plan that was accepted, in one line.

@@ -136,9 +136,13 @@ impl AtNets {
         let words = English::default();
         self.hardly.get().then(|| {
             let [said, why] = words.hardly_touched(&self.name());
-            let one = self.view.with(|view| view.as_ref()?.animal()).map(|id| {
-                let to = Route::NotEating(id).to_string();
-                view! { <QuietRow><Quiet says=words.will_not_eat() press=to /></QuietRow> }
+            let to = self.view.with(|view| {
+                let view = view.as_ref()?;
+                let of_one = view.animal().map(Route::NotEating);
+                of_one.or_else(|| view.group().map(Route::WhoWillNotEat))
+            });
+            let one = to.map(|to| {
+                view! { <QuietRow><Quiet says=words.will_not_eat() press=to.to_string() /></QuietRow> }
             });
             view! {
                 <Caution said=said why=words.why_asked()>{why}</Caution>
@@ -273,7 +277,16 @@ impl AtNets {
             self.wrong.set(None);
             self.weighing.update(|weighing| *weighing = !*weighing);
         });
-        view! { <QuietRow><Quiet says press=turn /></QuietRow> }.into_any()
+        // Of a group somebody has to say which one: the way there stands beside its nets at all times.
+        let who = self
+            .view
+            .with(|view| view.as_ref()?.group())
+            .filter(|_| !self.hardly.get())
+            .map(|group| {
+                let to = Route::WhoWillNotEat(group).to_string();
+                view! { <Quiet says=words.will_not_eat() press=to /> }
+            });
+        view! { <QuietRow><Quiet says press=turn />{who}</QuietRow> }.into_any()
     }
 
     fn action(self) -> AnyView {

@@ -10,7 +10,7 @@ use tussock_flow::acts::Act;
 use tussock_flow::forms::hanging::{self as form_of, Wrong};
 use tussock_flow::forms::round::Ticking;
 use tussock_flow::views::hanging::{Hanging as View, HungNet};
-use tussock_flow::words::{English, HangingWords, TubWords};
+use tussock_flow::words::{English, GroupWords, HangingWords, TubWords};
 
 impl AtNets {
     /// How fast it eats, and the nets it was timed with.
@@ -20,6 +20,10 @@ impl AtNets {
         let net = self.net.get();
         self.view.with(|view| {
             let view = view.as_ref()?;
+            if view.group().is_some() {
+                let [said, why] = words.no_rate_of_a_group();
+                return Some(view! { <h2>{said}</h2> <p>{why}</p> }.into_any());
+            }
             let eats = view.eats.as_ref()?;
             let lasts = net.and_then(|net| words.lasts(eats, &net));
             let rates = [false, true]

@@ -3,7 +3,6 @@
 use super::means::MeansRows;
 use super::remind::{closed, send, sent_line};
 use super::work::Work;
-use crate::device::clock::DeviceZone;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Row, Rows, Sentence,
 };
@@ -24,7 +23,7 @@ pub fn Reminders() -> impl IntoView {
     let of = Memo::new(move |_| {
         work.now.with(|now| {
             let (shelf, today) = now.as_ref()?;
-            Some(day_reminder(shelf, today, &DeviceZone))
+            Some(day_reminder(shelf, today))
         })
     });
     let sent = RwSignal::new(None);

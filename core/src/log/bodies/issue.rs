@@ -3,21 +3,21 @@
 use super::base::{BodyGrams, BodyHundredths, Count, FeedGrams, from_measure};
 use super::plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
 use super::soak_step::{RecipeV1, SoakMinutes};
-use crate::animal::{LotId, PersonId, VetPermit};
-use crate::day::GapVerdict;
+use crate::animal::{LotId, PersonId};
 use crate::day::published::SCALE_STEP;
+use crate::day::{GapVerdict, Hanging};
 use crate::forage::Fed;
 use crate::limits::Review;
 use crate::log::error::{Allowed, Form, LogError, Path};
 use crate::log::stamp::Stamp;
 use crate::log::stored::Name;
-use crate::plan::{BalancerLine, Draft, HayLine};
+use crate::plan::{BalancerLine, Draft, HayLine, lowest_allowed};
 use crate::round::published::VET_REVIEW;
 use crate::safety::Plan;
 use crate::soak::Recipe;
 use crate::sources::RecordId;
 use crate::units::published::MINUTES_PER_HOUR;
-use crate::units::{AsFed, LocalDate, PartOfBody};
+use crate::units::{AsFed, DryMatter, LocalDate};
 use chrono::Days;
 
 impl PlanV1 {
@@ -36,9 +36,10 @@ impl PlanV1 {
         decided_by: Option<PersonId>,
     ) -> Result<Self, LogError> {
         let draft = plan.planned();
-        let nets = nets(draft)?;
+        let hays: Vec<Pile<'_>> = draft.hays.iter().map(Pile::of).collect();
+        let nets = nets(&hays, &draft.layout.hangings, |hay| vec![hay])?;
         let mut amounts = Vec::new();
-        for hay in &draft.hays {
+        for hay in &hays {
             amounts.push(forage(hay, &nets)?);
         }
         if let Some(balancer) = &draft.balancer {
@@ -51,17 +52,11 @@ impl PlanV1 {
             from: draft.day,
             review: review(draft)?,
             decided_by,
-            inputs: inputs
-                .iter()
-                .map(|(record, stamp)| InputV1 {
-                    record: record.clone(),
-                    stamp: *stamp,
-                })
-                .collect(),
+            inputs: made_from(inputs),
             weight_g: Some(BodyGrams::of(draft.allowance.weight.likely)?),
             // What was allowed, not what the steps of the scale made of it: the next plan goes on from here.
             level: BodyHundredths::of(draft.allowance.level)?,
-            lowest: BodyHundredths::of(lowest(draft))?,
+            lowest: BodyHundredths::of(lowest_allowed(draft))?,
             amounts,
             visits: draft
                 .layout
@@ -120,23 +115,14 @@ impl GapMinutes {
     }
 }
 
-/// The lowest level that was allowed: a vet's where one gave a word, else the lowest without one.
-fn lowest(draft: &Draft) -> PartOfBody {
-    let allowance = &draft.allowance;
-    let lower = |a: PartOfBody, b: PartOfBody| if b < a { b } else { a };
-    let allowed = draft
-        .words
+fn made_from(inputs: &[(RecordId, Stamp)]) -> Vec<InputV1> {
+    inputs
         .iter()
-        .filter_map(|word| match word.permit {
-            VetPermit::LowestLevel(level) => Some(level),
-            VetPermit::Work | VetPermit::ReturnToGrass => None,
+        .map(|(record, stamp)| InputV1 {
+            record: record.clone(),
+            stamp: *stamp,
         })
-        .fold(allowance.without_vet_floor, lower);
-    if allowed < allowance.floor {
-        allowance.floor
-    } else {
-        allowed
-    }
+        .collect()
 }
 
 fn review(draft: &Draft) -> Result<LocalDate, LogError> {
@@ -159,19 +145,38 @@ fn recipe(recipe: Recipe) -> Result<RecipeV1, LogError> {
     })
 }
 
-/// The nets of the day, lot by lot at every visit.
-fn nets(draft: &Draft) -> Result<Vec<NetShareV1>, LogError> {
+/// A hay of the day.
+struct Pile<'a> {
+    lot: &'a LotId,
+    soaked: bool,
+    eaten: DryMatter,
+    weigh_out: AsFed,
+}
+
+impl<'a> Pile<'a> {
+    fn of(hay: &'a HayLine) -> Self {
+        Self {
+            lot: &hay.lot,
+            soaked: hay.fed == Fed::Soaked,
+            eaten: hay.eaten,
+            weigh_out: hay.weigh_out,
+        }
+    }
+}
+
+/// The nets of the day, lot by lot at every visit; `apart` shares what hangs of a lot over nets.
+fn nets(
+    hays: &[Pile<'_>],
+    hangings: &[Hanging],
+    apart: impl Fn(AsFed) -> Vec<AsFed>,
+) -> Result<Vec<NetShareV1>, LogError> {
     let step = AsFed::kg(*SCALE_STEP);
-    let out: f64 = draft.hays.iter().map(|hay| hay.weigh_out.to_kg()).sum();
-    let parts: Vec<f64> = draft
-        .hays
-        .iter()
-        .map(|hay| hay.weigh_out.to_kg() / out)
-        .collect();
+    let out: f64 = hays.iter().map(|hay| hay.weigh_out.to_kg()).sum();
+    let parts: Vec<f64> = hays.iter().map(|hay| hay.weigh_out.to_kg() / out).collect();
     // How far each lot is behind its part of what hangs already, in steps.
     let mut behind = vec![0.0; parts.len()];
     let mut nets = Vec::new();
-    for hanging in &draft.layout.hangings {
+    for hanging in hangings {
         let count = (hanging.as_fed / step).round();
         for (behind, part) in behind.iter_mut().zip(&parts) {
             *behind += part * count;
@@ -186,13 +191,16 @@ fn nets(draft: &Draft) -> Result<Vec<NetShareV1>, LogError> {
             }
             left -= 1.0;
         }
-        for (hay, steps) in draft.hays.iter().zip(given) {
-            if 0.0 < steps {
+        for (hay, steps) in hays.iter().zip(given) {
+            if steps <= 0.0 {
+                continue;
+            }
+            for net in apart(step * steps) {
                 nets.push(NetShareV1 {
                     visit: hanging.visit,
                     lot: hay.lot.clone(),
-                    as_fed_g: FeedGrams::of(step * steps)?,
-                    soaked: hay.fed == Fed::Soaked,
+                    as_fed_g: FeedGrams::of(net)?,
+                    soaked: hay.soaked,
                     net: None,
                 });
             }
@@ -211,14 +219,14 @@ fn most(values: &[f64]) -> Option<usize> {
 }
 
 /// A lot's amount: the sum of its nets, and what of it is eaten.
-fn forage(hay: &HayLine, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
+fn forage(hay: &Pile<'_>, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
     let of_lot = |lot: &LotId| {
         nets.iter()
             .filter(|net| net.lot == *lot)
             .map(|net| net.as_fed_g.as_fed())
             .sum::<AsFed>()
     };
-    let as_fed = of_lot(&hay.lot);
+    let as_fed = of_lot(hay.lot);
     let eaten = if AsFed::ZERO < hay.weigh_out {
         hay.eaten * (as_fed / hay.weigh_out)
     } else {
@@ -229,23 +237,22 @@ fn forage(hay: &HayLine, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
         food: None,
         dry_matter_g: FeedGrams::of_dry(eaten)?,
         as_fed_g: FeedGrams::of(as_fed)?,
-        soaked: hay.fed == Fed::Soaked,
+        soaked: hay.soaked,
         feeds: None,
     })
 }
 
 /// The balancer: what of the day's dry matter is not forage.
 fn bought(balancer: &BalancerLine, draft: &Draft) -> Result<AmountV1, LogError> {
-    let forage = draft
-        .layout
-        .hangings
-        .iter()
-        .map(|hanging| hanging.dry)
-        .sum();
+    let hung = draft.layout.hangings.iter().map(|hanging| hanging.dry);
+    bucket(balancer, draft.dry_matter - hung.sum())
+}
+
+fn bucket(balancer: &BalancerLine, dry: DryMatter) -> Result<AmountV1, LogError> {
     Ok(AmountV1 {
         lot: None,
         food: balancer.food.clone(),
-        dry_matter_g: FeedGrams::of_dry(draft.dry_matter - forage)?,
+        dry_matter_g: FeedGrams::of_dry(dry)?,
         as_fed_g: FeedGrams::of(balancer.dose.a_day)?,
         soaked: false,
         feeds: balancer
@@ -256,5 +263,6 @@ fn bought(balancer: &BalancerLine, draft: &Draft) -> Result<AmountV1, LogError> 
     })
 }
 
+mod group;
 #[cfg(test)]
 mod tests;

@@ -14,7 +14,7 @@ pub(super) fn weigh_from_opened(
     today: LocalDate,
 ) -> Vec<(Subject, Instead)> {
     let mut found: Vec<(Subject, Instead)> = Vec::new();
-    for plan in plans {
+    for plan in plans.iter_mut().filter(|plan| !plan.rests_on(today)) {
         let (from, anew) = (plan.from, &mut plan.anew);
         let of_days = anew.iter_mut().flat_map(|day| &mut day.nets);
         for net in plan.nets.iter_mut().chain(of_days) {

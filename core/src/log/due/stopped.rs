@@ -36,8 +36,8 @@ impl<Z: Zone> Yard<'_, Z> {
                 stopped.then(|| Stopped {
                     groups: self
                         .groups()
-                        .filter(|group| group.on(self.today).contains(&&animal.id))
-                        .map(|group| group.id)
+                        .filter(|group| self.holding.eats_with(&group.id, &animal.id, self.today))
+                        .map(|group| group.id.clone())
                         .collect(),
                     animal: animal.id,
                     name: animal.name,
@@ -54,9 +54,7 @@ impl<Z: Zone> Yard<'_, Z> {
         let mut plan = held.plan;
         let feeds = |word: &&HeldWord| match &plan.subject {
             Subject::Animal(id) => *id == word.animal,
-            Subject::Group(id) => self
-                .groups()
-                .any(|group| group.id == *id && group.on(self.today).contains(&&word.animal)),
+            Subject::Group(id) => self.holding.eats_with(id, &word.animal, self.today),
             Subject::Yard(_) => false,
         };
         let level = held.body.level.part();

@@ -37,21 +37,25 @@ fn how(known: Known) -> HowKnown {
 }
 
 impl<'a, Z: Zone> Book<'a, Z> {
-    /// The servings of a day, and the dry matter of the plan that is still to come.
+    /// The servings of a day, and the dry matter of its plans that is still to come.
     pub(super) fn lines(
         &self,
         of: &Subject,
         day: LocalDate,
-        plan: Option<&Held<'_>>,
+        plans: &[Held<'_>],
     ) -> (Vec<Line>, DryMatter) {
         let mut hung = self.hung(of, day);
         let mut found = Vec::new();
         let mut to_come = DryMatter::ZERO;
-        for slot in plan.map(|held| slots(&held.plan)).unwrap_or_default() {
+        let slots = plans
+            .iter()
+            .flat_map(|held| slots(&held.plan).into_iter().map(move |slot| (held, slot)));
+        for (held, slot) in slots {
             let at = self.at(day, &slot);
-            if plan.is_some_and(|held| at < held.since) {
+            if at < held.since || held.until.is_some_and(|until| until <= at) {
                 continue;
             }
+            let plan = Some(held);
             let key = Key::Day {
                 kind: slot.kind,
                 subject: of.clone(),
@@ -75,7 +79,7 @@ impl<'a, Z: Zone> Book<'a, Z> {
         // What no plan asked for was offered all the same.
         found.extend(
             hung.iter()
-                .map(|own| self.of_hung(own, day, None, None, plan)),
+                .map(|own| self.of_hung(own, day, None, None, plans.last())),
         );
         (found, to_come)
     }

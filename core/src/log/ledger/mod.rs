@@ -4,10 +4,11 @@ use super::bodies::{Body, PlanV1};
 use super::due::issued;
 use super::envelope::Record;
 use super::gather::{Entry, Wish, gather};
-use crate::animal::{AnimalId, Group, GroupId};
+use super::holding::Holding;
+use crate::animal::AnimalId;
 use crate::day::{DayOfLedger, Ledger};
 use crate::limits::Ends;
-use crate::plan::published::{SHARE_LEAST, SHARE_MOST};
+use crate::plan::share_of;
 use crate::round::{IssuedPlan, Subject};
 use crate::units::{BodyMass, Instant, LocalDate, Zone};
 use chrono::Days;
@@ -41,6 +42,7 @@ pub fn ledger_of(
     entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
     let today = zone.to_local(now).date;
     let book = Book {
+        holding: Holding::of(&entries),
         entries: &entries,
         zone,
         now,
@@ -55,10 +57,10 @@ pub fn ledger_of(
     let mut own = book.days(of, &days);
     if let Subject::Animal(animal) = of {
         let weights = Weights::of(records, &entries, now, zone);
-        for group in book.groups() {
+        for group in book.holding.groups() {
             let shared = book.days(&Subject::Group(group.id.clone()), &days);
             for (day, shared) in own.iter_mut().zip(shared) {
-                let members = group.on(day.day);
+                let members = book.holding.eaters(group, day.day);
                 if !members.contains(&animal) {
                     continue;
                 }
@@ -117,15 +119,7 @@ impl Weights {
             .iter()
             .map(|member| weigh(member))
             .sum::<Option<f64>>()?;
-        let likely = weigh(animal)? / all;
-        if members.len() == 1 {
-            return Some(Ends::exactly(1.0));
-        }
-        Some(Ends::new(
-            likely * *SHARE_LEAST,
-            likely,
-            (likely * *SHARE_MOST).min(1.0),
-        ))
+        Some(share_of(weigh(animal)? / all, members.len()))
     }
 }
 
@@ -135,27 +129,20 @@ struct Held<'a> {
     plan: IssuedPlan,
     /// From when on its subject has had a plan for the day.
     since: Instant,
+    /// Until when, where another took its place on the day.
+    until: Option<Instant>,
 }
 
 /// The entries of a yard, oldest first.
 struct Book<'a, Z> {
     entries: &'a [Entry<'a>],
+    holding: Holding<'a>,
     zone: &'a Z,
     now: Instant,
     today: LocalDate,
 }
 
 impl<'a, Z: Zone> Book<'a, Z> {
-    fn groups(&self) -> Vec<Group> {
-        self.entries
-            .iter()
-            .filter_map(|entry| match &entry.body {
-                Body::Group(body) => Some(body.group(&entry.record.id)),
-                _ => None,
-            })
-            .collect()
-    }
-
     fn about<'e>(&'e self, of: &'e Subject) -> impl Iterator<Item = &'a Entry<'a>> + 'e {
         let (kind, id) = of.parts();
         self.entries.iter().filter(move |entry| {
@@ -163,54 +150,45 @@ impl<'a, Z: Zone> Book<'a, Z> {
         })
     }
 
-    /// The plan of a subject on a day: of those that had begun the one issued last.
-    fn own_plan(&self, of: &Subject, day: LocalDate) -> Option<Held<'a>> {
+    /// The plans that feed a subject on a day: of those that had begun and do not rest the one issued last, and before it
+    /// the one that its group's took the place of on that very day.
+    fn plans(&self, of: &Subject, day: LocalDate) -> Vec<Held<'a>> {
         let mut since = None;
-        let mut last = None;
+        let (mut last, mut before) = (None, None);
         for entry in self.about(of) {
-            if let Body::Plan(body) = &entry.body
-                && body.from <= day
-            {
-                since.get_or_insert(entry.record.at);
-                last = Some((body, entry.record.at));
+            let Body::Plan(body) = &entry.body else {
+                continue;
+            };
+            if day < body.from {
+                continue;
+            }
+            let at = entry.record.at;
+            let held = |since, until| Held {
+                body,
+                plan: issued(body, of.clone(), "", at),
+                since,
+                until,
+            };
+            if !self.holding.rests_on(entry.record, body, day) {
+                since.get_or_insert(at);
+                last = Some(held(since.unwrap_or(at), None));
+            } else if let Some(until) = self.holding.until(entry.record, body, day) {
+                before = Some(held(at, Some(until)));
             }
         }
-        let (body, at) = last?;
-        Some(Held {
-            body,
-            plan: issued(body, of.clone(), "", at),
-            since: since.unwrap_or(at),
-        })
-    }
-
-    /// The plan that feeds a subject on a day. An animal's own rests while its group has one that was issued later.
-    fn plan(&self, of: &Subject, day: LocalDate) -> Option<Held<'a>> {
-        let own = self.own_plan(of, day)?;
-        if let Subject::Animal(animal) = of {
-            for group in self.groups() {
-                let id = GroupId(group.id.0.clone());
-                if group.on(day).contains(&animal)
-                    && self
-                        .own_plan(&Subject::Group(id), day)
-                        .is_some_and(|theirs| own.plan.issued < theirs.plan.issued)
-                {
-                    return None;
-                }
-            }
-        }
-        Some(own)
+        before.into_iter().chain(last).collect()
     }
 
     fn days(&self, of: &Subject, days: &[LocalDate]) -> Vec<DayOfLedger> {
         let mut lines = Vec::new();
         let mut found: Vec<DayOfLedger> = Vec::new();
         for day in days {
-            let plan = self.plan(of, *day);
-            let (of_day, to_come) = self.lines(of, *day, plan.as_ref());
+            let plans = self.plans(of, *day);
+            let (of_day, to_come) = self.lines(of, *day, &plans);
             lines.extend(of_day);
             found.push(DayOfLedger {
                 day: *day,
-                has_plan: plan.is_some(),
+                has_plan: plans.iter().any(|held| !held.plan.part),
                 servings: Vec::new(),
                 to_come,
                 runs: *day == self.today,

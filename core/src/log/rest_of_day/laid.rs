@@ -2,7 +2,7 @@
 
 use super::{NetToday, RestHanging, RestLaid, RestVerdict, Today};
 use crate::day::published::SCALE_STEP;
-use crate::day::{DayNeeds, Hanging, Rest, gap_verdict, lay_out_rest};
+use crate::day::{DayNeeds, Hanging, Rest, gap_verdict, in_nets, lay_out_rest};
 use crate::log::bodies::base::FeedGrams;
 use crate::log::bodies::{Body, DayRelaidV1, NetShareV1};
 use crate::log::error::LogError;
@@ -131,7 +131,7 @@ impl Today<'_> {
                 .filter(|(_, net)| net.planned.visit.max(now) == hanging.visit)
                 .collect();
             if here.is_empty() {
-                added.extend(added_net(hanging.visit, hanging.dry, nets));
+                added.extend(added_nets(hanging.visit, hanging.dry, nets));
                 continue;
             }
             let all: f64 = here.iter().map(|(_, net)| weight(net)).sum();
@@ -146,14 +146,14 @@ impl Today<'_> {
                 }
             }
         }
-        self.body(nets, &hay, added).ok()
+        self.body(nets, &hay, &added).ok()
     }
 
     fn body(
         &self,
         nets: &[NetToday<'_>],
         hay: &[AsFed],
-        added: Vec<NetShareV1>,
+        added: &[NetShareV1],
     ) -> Result<DayRelaidV1, LogError> {
         let mut all = Vec::with_capacity(nets.len() + added.len());
         for (net, hay) in nets.iter().zip(hay) {
@@ -165,11 +165,14 @@ impl Today<'_> {
                 net: net.planned.net.clone(),
             });
         }
-        for net in added {
+        for (nth, net) in added.iter().enumerate() {
+            let before = added.iter().take(nth);
+            let place = before.filter(|other| other.visit == net.visit).count();
             // One that was added before and is hung anew is the same net.
-            match all.iter_mut().find(|held| held.visit == net.visit) {
+            let mut here = all.iter_mut().filter(|held| held.visit == net.visit);
+            match here.nth(place) {
                 Some(held) => held.as_fed_g = net.as_fed_g,
-                None => all.push(net),
+                None => all.push(net.clone()),
             }
         }
         Ok(DayRelaidV1 {
@@ -180,18 +183,28 @@ impl Today<'_> {
     }
 }
 
-/// A net at a visit at which the plan hangs nothing: of the lot of the plan's first.
-fn added_net(visit: LocalTime, dry: DryMatter, nets: &[NetToday<'_>]) -> Option<NetShareV1> {
-    let like = nets.first()?;
+/// The nets at a visit at which the plan hangs nothing: of the lot of the plan's first, and as many as hang at another
+/// visit.
+fn added_nets(visit: LocalTime, dry: DryMatter, nets: &[NetToday<'_>]) -> Vec<NetShareV1> {
+    let Some(like) = nets.first() else {
+        return Vec::new();
+    };
+    let at = |net: &NetToday<'_>| net.planned.visit == like.planned.visit;
+    let places = nets.iter().filter(|net| at(net)).count();
     let hay = in_steps(&[dry.to_kg() / like.part], &[like.part], dry);
-    let as_fed_g = FeedGrams::of(hay.first().copied()?).ok()?;
-    Some(NetShareV1 {
-        visit,
-        lot: like.planned.lot.clone(),
-        as_fed_g,
-        soaked: false,
-        net: None,
-    })
+    let all: AsFed = hay.into_iter().sum();
+    in_nets(all, None, places)
+        .into_iter()
+        .filter_map(|hay| {
+            Some(NetShareV1 {
+                visit,
+                lot: like.planned.lot.clone(),
+                as_fed_g: FeedGrams::of(hay).ok()?,
+                soaked: false,
+                net: None,
+            })
+        })
+        .collect()
 }
 
 /// What hangs from now on of a day, visit by visit.
@@ -230,14 +243,28 @@ fn weight(net: &NetToday<'_>) -> f64 {
     net.planned.hay.to_kg() * net.part
 }
 
-/// Hay in whole steps of the scale, never more dry matter in all than `dry`; what rounding leaves goes to the first.
+/// Hay in whole steps of the scale, never more dry matter in all than `dry`; what rounding leaves goes to the first ones, a
+/// step each, so that no net of several is the heavy one.
 fn in_steps(shares: &[f64], parts: &[f64], dry: DryMatter) -> Vec<AsFed> {
     // numeric: a billionth of a step is the arithmetic's, not the scale's
-    let down = |kg: f64| (kg / *SCALE_STEP + 1e-9).floor() * *SCALE_STEP;
+    let slack = *SCALE_STEP * 1e-9;
+    let down = |kg: f64| ((kg + slack) / *SCALE_STEP).floor() * *SCALE_STEP;
     let mut hay: Vec<f64> = shares.iter().map(|share| down(*share)).collect();
     let used: f64 = hay.iter().zip(parts).map(|(hay, part)| hay * part).sum();
-    if let (Some(first), Some(part)) = (hay.first_mut(), parts.first()) {
-        *first += down(((dry.to_kg() - used) / part).max(0.0));
+    let mut left = dry.to_kg() - used;
+    loop {
+        let mut given = false;
+        for (hay, part) in hay.iter_mut().zip(parts) {
+            let step = *SCALE_STEP * part;
+            if 0.0 < step && step <= left + slack {
+                *hay += *SCALE_STEP;
+                left -= step;
+                given = true;
+            }
+        }
+        if !given {
+            break;
+        }
     }
     hay.into_iter().map(AsFed::kg).collect()
 }

@@ -1,4 +1,5 @@
 use super::*;
+use crate::animal::AnimalId;
 use crate::log::bodies::base::{FeedGrams, FeedWeight};
 use crate::log::bodies::{JobV1, PlanV1};
 use crate::log::{
@@ -35,6 +36,10 @@ impl Yard {
         AnimalId("bramble".to_owned())
     }
 
+    fn subject() -> Subject {
+        Subject::Animal(Self::animal())
+    }
+
     fn add(&mut self, at: Instant, body: &Body) {
         self.made += 1;
         let stamp = Stamp::first(at + Span::minutes(self.made), DeviceId::of_number(7));
@@ -57,13 +62,13 @@ impl Yard {
     }
 
     fn held(&self, now: Instant) -> HeldDay {
-        held_day(&self.refs(), &Self::animal(), now, &self.case.zone).unwrap()
+        held_day(&self.refs(), &Self::subject(), now, &self.case.zone).unwrap()
     }
 
     fn rest(&self, now: Instant) -> Option<RestOfToday> {
         rest_of_today(
             &self.refs(),
-            &Self::animal(),
+            &Self::subject(),
             &self.held(now),
             now,
             &self.case.zone,

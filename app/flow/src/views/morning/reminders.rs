@@ -239,7 +239,7 @@ fn the_day_rings_at_visits_and_before_them_until_the_review() {
     let yard_of = bramble();
     let now = at(5, "05:50:00");
     let today = yard_of.today(now);
-    let day = day_reminder(&yard_of.shelf, &today, &zone());
+    let day = day_reminder(&yard_of.shelf, &today);
     let words = English::default();
     let said: Vec<String> = day
         .bells
@@ -279,7 +279,7 @@ fn the_day_rings_at_visits_and_before_them_until_the_review() {
 
     // Past the review nothing rings, and it says whose.
     let after = yard_of.today(at(5, "05:50:00") + tussock_core::units::Span::hours(24 * 60));
-    let day = day_reminder(&yard_of.shelf, &after, &zone());
+    let day = day_reminder(&yard_of.shelf, &after);
     assert!(day.bells.is_empty());
     assert_eq!(day.past[0].0, "Bramble");
 }
@@ -288,7 +288,7 @@ fn the_day_rings_at_visits_and_before_them_until_the_review() {
 fn a_new_plan_takes_out_what_it_rings_no_more() {
     let mut yard_of = bramble();
     let now = at(6, "08:00:00");
-    let before = day_reminder(&yard_of.shelf, &yard_of.today(now), &zone());
+    let before = day_reminder(&yard_of.shelf, &yard_of.today(now));
     let Ok(Body::Plan(mut plan)) = Body::read(yard_of.shelf.get("plan").unwrap()) else {
         panic!("the plan is there");
     };
@@ -299,7 +299,7 @@ fn a_new_plan_takes_out_what_it_rings_no_more() {
     let about = Subject::animal(&AnimalId("bramble".into()));
     yard_of.add(now, "plan-2", about, Body::Plan(plan));
     let today = yard_of.today(now);
-    let after = day_reminder(&yard_of.shelf, &today, &zone());
+    let after = day_reminder(&yard_of.shelf, &today);
     assert_eq!(after.bells.len(), 1);
     assert_eq!(after.bells[0].first.to_string(), "2026-05-07");
     assert_eq!(after.bells[0].last.to_string(), "2026-05-21");

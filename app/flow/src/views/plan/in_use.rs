@@ -94,24 +94,33 @@ pub fn hays(shelf: &Shelf, plan: &PlanV1) -> Vec<HeldHay> {
         .collect()
 }
 
+/// The plan of its own that was accepted last; a part of its group's is none.
+pub(super) fn own(shelf: &Shelf, animal: &AnimalId) -> Option<PlanV1> {
+    shelf
+        .of_kind(&Kind::Plan)
+        .into_iter()
+        .filter(|record| record.subject.id() == animal.as_str())
+        .find_map(|record| match Body::read(record) {
+            Ok(Body::Plan(held)) if !held.is_part() => Some(held),
+            _ => None,
+        })
+}
+
 /// The plan that was accepted last, beside what safety says today. `words` are the records of the vet's words for the
 /// animal, in the versions they have.
 pub(super) fn accepted(
     shelf: &Shelf,
     animal: &AnimalId,
+    held: &PlanV1,
     outcome: &Outcome,
     words: &[(RecordId, Stamp)],
     day: LocalDate,
-) -> Option<Accepted> {
-    let record = shelf.newest(&Kind::Plan, animal.as_str())?;
-    let Ok(Body::Plan(held)) = Body::read(record) else {
-        return None;
-    };
+) -> Accepted {
     let (would_differ, holds) = match outcome {
-        Outcome::Allowed(plan) => (differs(plan, &held), holds(shelf, plan, &held, words)),
+        Outcome::Allowed(plan) => (differs(plan, held), holds(shelf, plan, held, words)),
         Outcome::Nothing(_) | Outcome::Refused(_) => (true, false),
     };
-    let hays = hays(shelf, &held);
+    let hays = hays(shelf, held);
     let foods = held
         .amounts
         .iter()
@@ -137,7 +146,7 @@ pub(super) fn accepted(
         })
         .collect();
     nets.sort_by_key(|net| net.visit);
-    Some(Accepted {
+    Accepted {
         from: held.from,
         review: held.review,
         would_differ,
@@ -145,8 +154,8 @@ pub(super) fn accepted(
         hays,
         foods,
         nets,
-        changeovers: of_plan(shelf, animal, &held, day),
-    })
+        changeovers: of_plan(shelf, animal, held, day),
+    }
 }
 
 fn differs(plan: &Plan, held: &PlanV1) -> bool {

@@ -13,14 +13,15 @@ pub use sources::{SourceLine, sources};
 pub use tags::{Part, TagLine, Told, besides, decision, reasons, stands_in, tags};
 
 use crate::acts::{Act, New};
+use crate::forms::group::leave;
 use crate::forms::start::Visits;
 use crate::rows::Range;
 use crate::shelf::Shelf;
-use crate::views::horses::one_needs;
-use tussock_core::animal::{Animal, AnimalId};
+use crate::views::horses::{kind_of_limit, one_needs};
+use tussock_core::animal::{Animal, AnimalId, Group};
 use tussock_core::log::bodies::PlanV1;
 use tussock_core::log::{
-    Body, Kind, Known, LogError, Problem, Record, Stamp, Subject, Wish, gather,
+    Body, Kind, Known, LogError, Problem, Record, Stamp, Subject, Wish, fed_with, gather,
 };
 use tussock_core::plan::{Draft, PlanError};
 use tussock_core::safety::{Plan, Refused, SafetyVerdict, judge};
@@ -47,8 +48,10 @@ pub struct PlanView {
     pub day: LocalDate,
     /// What safety says today.
     pub outcome: Outcome,
-    /// The plan that was accepted last; `None` when there is none.
+    /// The plan of its own that was accepted last; `None` when there is none, and while its group's feeds it.
     pub accepted: Option<Accepted>,
+    /// The group whose plan gives it its hay.
+    pub fed_with: Option<Group>,
     /// Nobody said when somebody comes, and two visits stand in.
     pub visits_stand_in: bool,
     /// What could not be read.
@@ -59,10 +62,15 @@ pub struct PlanView {
     held: Option<PlanV1>,
 }
 
+/// The most plans of a yard that are asked for.
+const PLANS: u32 = 1000;
+
 /// What the screen asks the disk for.
 pub fn needs(animal: &AnimalId) -> Vec<Range> {
     let mut ranges = vec![Range::One(animal.0.clone())];
     ranges.extend(one_needs(animal));
+    // What feeds it may be its group's.
+    ranges.push(kind_of_limit(&Kind::Plan, PLANS));
     ranges
 }
 
@@ -92,14 +100,14 @@ pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) ->
         .filter(|record| record.at <= now)
         .map(|record| (record.id.clone(), record.stamp))
         .collect();
-    let accepted = in_use::accepted(shelf, animal, &outcome, &words, gathered.day);
-    let held = shelf
-        .newest(&Kind::Plan, animal.as_str())
-        .and_then(|record| match Body::read(record) {
-            Ok(Body::Plan(held)) => Some(held),
-            _ => None,
-        });
+    let fed_with = fed_with(&records, animal, now, gathered.day);
+    let held = in_use::own(shelf, animal);
+    let accepted = held
+        .as_ref()
+        .filter(|_| fed_with.is_none())
+        .map(|held| in_use::accepted(shelf, animal, held, &outcome, &words, gathered.day));
     Some(PlanView {
+        fed_with,
         held,
         day: gathered.day,
         animal: gathered.animal,
@@ -139,6 +147,7 @@ impl PlanView {
             && self.animal == other.animal
             && self.day == other.day
             && self.accepted == other.accepted
+            && self.fed_with == other.fed_with
             && self.visits_stand_in == other.visits_stand_in
             && self.problems == other.problems
             && self.inputs == other.inputs
@@ -150,7 +159,8 @@ impl PlanView {
         self.inputs.len()
     }
 
-    /// The act that issues today's plan; `None` when there is none to issue.
+    /// The act that issues today's plan, and takes the animal out of the group that feeds it; `None` when there is none to
+    /// issue.
     ///
     /// # Errors
     /// An amount, a weight or a level beyond what is stored.
@@ -172,13 +182,18 @@ impl PlanView {
                 body: Body::Plan(body),
             })
         });
-        Some(issued)
+        // One pile of hay and a plan of its own are not fed together: it leaves the group today.
+        let Some(group) = &self.fed_with else {
+            return Some(issued);
+        };
+        let left = leave(group, &self.animal.id, self.day);
+        Some(issued.and_then(|issued| Ok(Act::All(vec![left?, issued]))))
     }
 }
 
 /// The records a draft was made from, in the versions they have: those about the animal, the lots it eats, and how the
 /// yard feeds.
-fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(RecordId, Stamp)> {
+pub(crate) fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(RecordId, Stamp)> {
     let animal = draft.animal.id.as_str();
     let used = |record: &Record| match record.kind {
         Kind::Animal

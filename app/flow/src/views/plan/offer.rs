@@ -1,7 +1,7 @@
 //! What the plan's screen offers: one action, and quiet links beside it.
 
 use super::{Accepted, Outcome, PlanView};
-use tussock_core::animal::LotId;
+use tussock_core::animal::{GroupId, LotId};
 use tussock_core::limits::EnergyVerdict;
 use tussock_core::plan::PlanError;
 use tussock_core::safety::{Refusal, Refused};
@@ -29,6 +29,10 @@ pub enum Offer {
     Weigh,
     /// Say when somebody comes.
     Visits,
+    /// See the group whose plan gives it its hay.
+    SeeGroup(GroupId),
+    /// Feed it apart by today's plan: it leaves the group that feeds it.
+    FeedApart,
 }
 
 impl PlanView {
@@ -48,9 +52,16 @@ impl PlanView {
             .filter(|_| !self.review_is_due())
     }
 
+    fn group(&self) -> Option<GroupId> {
+        self.fed_with.as_ref().map(|group| group.id.clone())
+    }
+
     /// The action.
     pub fn first(&self) -> Offer {
         match &self.outcome {
+            Outcome::Allowed(_) if self.group().is_some() => {
+                self.group().map_or(Offer::GoOn, Offer::SeeGroup)
+            }
             Outcome::Allowed(_) => match &self.accepted {
                 None => Offer::Use,
                 // At its review even a plan that stays the same is used anew, so that it has a next review.
@@ -76,6 +87,11 @@ impl PlanView {
         let mut beside = Vec::new();
         if self.follows().is_some() {
             beside.push(Offer::UseBeforeReview);
+        }
+        match (&self.outcome, self.group()) {
+            (Outcome::Allowed(_), Some(_)) => beside.push(Offer::FeedApart),
+            (_, Some(group)) => beside.push(Offer::SeeGroup(group)),
+            (_, None) => {}
         }
         if self.first() != Offer::VetsWord {
             beside.push(Offer::VetsWord);

@@ -3,9 +3,9 @@
 use crate::shelf::Shelf;
 use crate::views::round::Today;
 use std::collections::BTreeSet;
-use tussock_core::log::{Due, Kind, Record, Stamp};
+use tussock_core::log::{Kind, Stamp};
 use tussock_core::round::{DailyJob, IssuedPlan, JobKind, Routine, Subject, routines};
-use tussock_core::units::{LocalDate, LocalTime, Zone};
+use tussock_core::units::{LocalDate, LocalTime};
 
 /// Something that rings every day.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -48,8 +48,15 @@ pub struct DayReminder {
 }
 
 /// The routine of every animal and group that has a plan.
-pub fn day_reminder(shelf: &Shelf, today: &Today, zone: &impl Zone) -> DayReminder {
-    let held = routines(&today.due.plans);
+pub fn day_reminder(shelf: &Shelf, today: &Today) -> DayReminder {
+    let awake: Vec<IssuedPlan> = today
+        .due
+        .plans
+        .iter()
+        .filter(|plan| !plan.rests_on(today.day))
+        .cloned()
+        .collect();
+    let held = routines(&awake);
     let (over, holding): (Vec<Routine>, Vec<Routine>) = held
         .into_iter()
         .partition(|routine| routine.review < today.day);
@@ -57,7 +64,7 @@ pub fn day_reminder(shelf: &Shelf, today: &Today, zone: &impl Zone) -> DayRemind
     bells.sort_by(|a, b| (a.time, &a.name, a.visit).cmp(&(b.time, &b.name, b.visit)));
     let live: BTreeSet<_> = bells.iter().map(place).collect();
     let mut seen = BTreeSet::new();
-    let gone = once_planned(shelf, today, zone)
+    let gone = once_planned(today)
         .iter()
         .flat_map(|plan| routines(std::slice::from_ref(plan)))
         .flat_map(|routine| self::bells(&routine))
@@ -81,14 +88,9 @@ pub fn day_reminder(shelf: &Shelf, today: &Today, zone: &impl Zone) -> DayRemind
     }
 }
 
-/// Every plan on the shelf, newest first: replaced ones, and those of animals whose group has one now.
-fn once_planned(shelf: &Shelf, today: &Today, zone: &impl Zone) -> Vec<IssuedPlan> {
-    let alone: Vec<&Record> = shelf
-        .records()
-        .filter(|record| record.kind != Kind::Group)
-        .collect();
-    let mut plans = Due::of(&alone, today.now, zone).plans;
-    plans.extend(today.due.plans.iter().cloned());
+/// Every plan on the shelf, newest first: replaced ones, and those that rest.
+fn once_planned(today: &Today) -> Vec<IssuedPlan> {
+    let mut plans = today.due.plans.clone();
     plans.sort_by_key(|plan| std::cmp::Reverse(plan.issued));
     plans
 }

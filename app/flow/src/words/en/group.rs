@@ -2,10 +2,10 @@
 
 use super::English;
 use super::numbers::{between, up_to};
-use crate::words::{AnimalWords, GroupWords, UnitWords};
+use crate::words::{AnimalWords, GroupWords, PlanScreenWords, Said, UnitWords};
 use tussock_core::animal::RiskLevel;
-use tussock_core::plan::{GroupDraft, MemberShare};
-use tussock_core::units::AsFed;
+use tussock_core::plan::{BalancerLine, GroupDraft, MemberShare};
+use tussock_core::units::{AsFed, LocalDate};
 
 /// So many nets, and that they hang apart.
 fn apart(nets: usize) -> String {
@@ -114,5 +114,118 @@ impl GroupWords for English {
     }
     fn nobody_apart(&self) -> &'static str {
         "Nobody needs separating at hay time, as far as the numbers say"
+    }
+    fn sets_the_floor(&self, name: &str, raised: Option<f64>) -> String {
+        match raised {
+            Some(factor) => format!(
+                "{name} sets the floor: all get {} % more, so that it has enough when the others push it off",
+                up_to((factor - 1.0) * 100.0, 1)
+            ),
+            None => {
+                format!("{name} sets the floor: it has enough even when the others push it off")
+            }
+        }
+    }
+    fn own_buckets(&self) -> &'static str {
+        "Each in its own bucket, where the others cannot reach it"
+    }
+    fn own_bucket(&self, balancer: &BalancerLine) -> Said {
+        let feeds = balancer.dose.feeds.map(i64::from);
+        Said {
+            sentence: self.bucket(balancer.dose.a_day),
+            why: Some(feeds.map_or_else(|| "a day".to_owned(), |feeds| self.in_feeds(feeds))),
+        }
+    }
+    fn of_members(&self, names: &[&str], said: Said) -> Said {
+        Said {
+            sentence: format!(
+                "{}: {}",
+                self.list(names),
+                super::fields::small(&said.sentence)
+            ),
+            why: said.why,
+        }
+    }
+    fn offer_it(&self) -> &'static str {
+        "offer a handful"
+    }
+    fn waits_of_all(&self) -> &'static str {
+        "When all of them eat fast, every net is empty at the same time: these are the waits of that."
+    }
+    fn group_follows(&self, hay: AsFed, soaked: bool, animals: usize) -> String {
+        let hay = self.feed(hay);
+        let animals = self.count(animals, "animal", "animals");
+        if soaked {
+            format!("Go on: soak {hay} of hay a day for {animals}")
+        } else {
+            format!("Go on: {hay} of hay a day for {animals}")
+        }
+    }
+    fn joined(&self, name: &str) -> Said {
+        Said::because(
+            format!("{name} eats of this hay and was not reckoned with"),
+            "The plan in use hangs no more than before: all get less. Use today's plan.",
+        )
+    }
+    fn has_left(&self, name: &str) -> Said {
+        Said::because(
+            format!("{name} does not eat of this hay any more"),
+            "The plan in use still hangs its part: the others get more. Use today's plan.",
+        )
+    }
+    fn has_own_plan(&self, name: &str, since: LocalDate) -> Said {
+        Said::because(
+            format!(
+                "{name} has had a plan of its own since {}, and that one holds",
+                self.day(since)
+            ),
+            "It is not counted at this hay: feed it apart, or take it out of the group. Using today's plan feeds it with \
+             the others, and its own plan rests.",
+        )
+    }
+    fn leaves_other(&self, name: &str, other: &str) -> String {
+        format!("{name} is in {other}: saved here, it leaves that today")
+    }
+    fn counts_whole_days(&self) -> &'static str {
+        "Who is in it goes by whole days: today counts from its first net on, and who leaves was in it to yesterday."
+    }
+    fn own_plans_rest(&self) -> &'static str {
+        "From now on this plan gives each of them its hay; a plan of its own rests as long as it is in the group."
+    }
+    fn see_what_stops(&self, name: &str) -> String {
+        format!("See the plan of {name}")
+    }
+    fn fed_with(&self, name: &str, group: &str) -> Said {
+        Said::because(
+            format!("{name} has its hay with {group}"),
+            "A plan of its own rests meanwhile. Only its own bucket and what is watched of it are its own.",
+        )
+    }
+    fn see_the_group(&self, group: &str) -> String {
+        format!("See {group}")
+    }
+    fn feed_apart(&self) -> &'static str {
+        "Feed it apart by this plan"
+    }
+    fn leaves_the_group(&self, name: &str, group: &str) -> String {
+        format!("Fed apart, {name} leaves {group} from today: it must not reach their hay")
+    }
+    fn without_hay(&self, name: &str) -> String {
+        format!(
+            "{name} left its group, and no plan gives it hay: feed it now, then use a plan for it"
+        )
+    }
+    fn no_rate_of_a_group(&self) -> [&'static str; 2] {
+        [
+            "These nets time nobody",
+            "Several eat of them, so how fast one eats cannot be told. The waits are reckoned with each one's own rate \
+             from nets it had alone, or with the published one.",
+        ]
+    }
+    fn which_will_not_eat(&self) -> &'static str {
+        "Which one will not eat?"
+    }
+    fn watch_them_at_the_hay(&self) -> &'static str {
+        "Not sure? Watch them at the hay: one that stands apart may be pushed off, or ill. Hold out a handful to it."
     }
 }

@@ -278,11 +278,11 @@ impl PlanWords for English {
                 floor,
             } => Said::because(
                 format!(
-                    "Feed {} apart: the others may leave too little",
+                    "Separate {} from the others at hay time: they may leave it too little",
                     name(animal)
                 ),
                 format!(
-                    "At the least {}, and the floor is {}.",
+                    "Of what each needs alone it would get {} at the least, and the floor is {}: all get more for it.",
                     self.level_beside(*least, *floor),
                     self.level(*floor)
                 ),

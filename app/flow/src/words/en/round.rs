@@ -100,6 +100,9 @@ impl RoundWords for English {
             Waits::Vet => "Hay goes on. The plan waits for the vet",
             Waits::Look => "Hay goes on. No grass, no work until you have looked again",
             Waits::Word => "The vet's word has ended: hay back at its starting level",
+            Waits::Members => {
+                "Who eats there has changed since its plan. See the group, and use a new one"
+            }
         }
     }
     fn waits_for(&self, name: &str, waits: Waits) -> String {

@@ -1,7 +1,7 @@
 //! A member's share of what its group was offered.
 
 use super::*;
-use crate::animal::LotId;
+use crate::animal::{Group, GroupId, LotId};
 use crate::day::Source;
 
 #[test]

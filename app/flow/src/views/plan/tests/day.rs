@@ -8,6 +8,10 @@ use tussock_core::log::bodies::NetHungV1;
 use tussock_core::log::bodies::base::{FeedGrams, FeedWeight};
 use tussock_core::units::{AsFed, Span};
 
+fn own() -> tussock_core::round::Subject {
+    tussock_core::round::Subject::Animal(id())
+}
+
 fn in_use() -> Shelf {
     let shelf = small_pony();
     let act = seen(&shelf, NOW)
@@ -57,13 +61,13 @@ fn hung(shelf: &Shelf, id: &str, when: Instant, kg: f64) -> Shelf {
 #[test]
 fn two_visits_are_over_the_line_and_accepted_once() {
     let shelf = in_use();
-    let view = day_of(&shelf, &id(), NOW, &Utc).unwrap();
+    let view = day_of(&shelf, &own(), NOW, &Utc).unwrap();
     let held = view.held.clone().unwrap();
     assert_eq!(held.layout.verdict, GapVerdict::OverTheLine);
     assert_eq!((held.accepted_h, view.first()), (None, DayOffer::Accept));
     assert!(!view.mends().is_empty());
     let accepted = does(&shelf, &view.accept().unwrap().unwrap(), NOW);
-    let after = day_of(&accepted, &id(), NOW, &Utc).unwrap();
+    let after = day_of(&accepted, &own(), NOW, &Utc).unwrap();
     assert_eq!(after.first(), DayOffer::WeighNets);
     let hours = after.held.unwrap().accepted_h.unwrap();
     assert!(held.layout.longest_h <= hours && hours < held.layout.longest_h + 0.02);
@@ -73,13 +77,13 @@ fn two_visits_are_over_the_line_and_accepted_once() {
         .unwrap()
         .unwrap();
     let next = does(&accepted, &next, later(14));
-    let view = day_of(&next, &id(), later(14), &Utc).unwrap();
+    let view = day_of(&next, &own(), later(14), &Utc).unwrap();
     assert_ne!(view.first(), DayOffer::Accept);
 }
 
 #[test]
 fn the_lines_run_from_four_in_the_morning_with_every_wait_between() {
-    let view = day_of(&in_use(), &id(), NOW, &Utc).unwrap();
+    let view = day_of(&in_use(), &own(), NOW, &Utc).unwrap();
     let nets = view
         .lines
         .iter()
@@ -99,20 +103,20 @@ fn the_lines_run_from_four_in_the_morning_with_every_wait_between() {
 #[test]
 fn it_is_told_only_when_worse_than_accepted_by_more_than_an_hour() {
     let shelf = in_use();
-    let view = day_of(&shelf, &id(), NOW, &Utc).unwrap();
+    let view = day_of(&shelf, &own(), NOW, &Utc).unwrap();
     assert!(
         view.alarm().is_none(),
         "nobody wrote down a net, and nothing is alarmed"
     );
     let accepted = does(&shelf, &view.accept().unwrap().unwrap(), NOW);
-    let accepted_h = day_of(&accepted, &id(), NOW, &Utc)
+    let accepted_h = day_of(&accepted, &own(), NOW, &Utc)
         .unwrap()
         .held
         .unwrap()
         .accepted_h
         .unwrap();
     let fed = hung(&accepted, "hung", at(8.0), 0.5);
-    let until = day_of(&fed, &id(), at(8.0), &Utc)
+    let until = day_of(&fed, &own(), at(8.0), &Utc)
         .unwrap()
         .held
         .unwrap()
@@ -152,10 +156,10 @@ fn past(view: &DayView, nth: usize, minutes: i64) -> Instant {
 fn a_missed_visit_lays_the_rest_of_today_out_anew_and_one_tap_hangs_it_so() {
     let words = English::default();
     let shelf = in_use();
-    let before = day_of(&shelf, &id(), midnight(), &Utc).unwrap();
+    let before = day_of(&shelf, &own(), midnight(), &Utc).unwrap();
     assert_eq!((before.rest.clone(), before.said.clone()), (None, None));
     let now = past(&before, 0, 90);
-    let view = day_of(&shelf, &id(), now, &Utc).unwrap();
+    let view = day_of(&shelf, &own(), now, &Utc).unwrap();
     assert_eq!(view.first(), DayOffer::HangRest);
     let rest = view.rest.clone().unwrap();
     assert!(
@@ -175,9 +179,9 @@ fn a_missed_visit_lays_the_rest_of_today_out_anew_and_one_tap_hangs_it_so() {
         "{leaves:?}"
     );
     let plan = |shelf: &Shelf| shelf.newest(&Kind::Plan, id().as_str()).unwrap().clone();
-    let after = does(&shelf, &view.hang_rest(&id(), "rest").unwrap(), now);
+    let after = does(&shelf, &view.hang_rest(&own(), "rest").unwrap(), now);
     assert_eq!(plan(&after), plan(&shelf), "the issued plan is frozen");
-    let view = day_of(&after, &id(), now + Span::minutes(1), &Utc).unwrap();
+    let view = day_of(&after, &own(), now + Span::minutes(1), &Utc).unwrap();
     assert_eq!(
         (view.rest.clone(), view.first() == DayOffer::HangRest),
         (None, false)
@@ -213,7 +217,7 @@ fn a_missed_visit_lays_the_rest_of_today_out_anew_and_one_tap_hangs_it_so() {
         .find(|job| job.kind == tussock_core::round::JobKind::HangNet);
     assert!((first.unwrap().amount.unwrap().to_kg() - kg[0]).abs() < 1e-9);
     // Tomorrow the plan holds again.
-    let next = day_of(&after, &id(), midnight() + Span::hours(24), &Utc).unwrap();
+    let next = day_of(&after, &own(), midnight() + Span::hours(24), &Utc).unwrap();
     assert_eq!(next.said, None);
 }
 
@@ -240,7 +244,7 @@ fn a_net_of_unknown_weight_is_said_and_never_alarmed() {
     let fed = does(&shelf, &act, at(8.0));
     let now = at(30.0);
     assert!(alarms(&fed, now, &Utc).is_empty());
-    let view = day_of(&fed, &id(), now, &Utc).unwrap();
+    let view = day_of(&fed, &own(), now, &Utc).unwrap();
     let real = view.held.unwrap().real.unwrap();
     let said = words.has_forage(&real, now, &Utc);
     assert!(said.contains("not known from then on"), "{said}");
@@ -263,7 +267,7 @@ fn the_days_mends_are_those_of_the_plans_own_screen() {
             continue;
         };
         let draft = allowed(&view).planned().clone();
-        let day = day_of(&does(&shelf, &act, NOW), &id(), NOW, &Utc).unwrap();
+        let day = day_of(&does(&shelf, &act, NOW), &own(), NOW, &Utc).unwrap();
         let kinds = |mends: &[tussock_core::day::Mend]| {
             mends.iter().map(std::mem::discriminant).collect::<Vec<_>>()
         };
