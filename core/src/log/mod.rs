@@ -37,6 +37,7 @@ mod stored;
 mod subject;
 mod sum;
 mod timed;
+mod worked;
 
 pub use alike::alike;
 pub use bodies::Body;

@@ -19,5 +19,6 @@ mod rest;
 mod seed;
 mod showing;
 mod throw_away;
+mod work;
 mod worth;
 mod zones;

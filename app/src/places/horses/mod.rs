@@ -15,6 +15,7 @@ mod shown;
 mod visit;
 mod visit_report;
 mod weigh;
+mod work;
 
 pub use condition::{Condition, ConditionTwo};
 pub use crest::Crest;
@@ -30,3 +31,4 @@ pub use photos::{OnePhoto, OnePose, Photos};
 pub use visit::Visit;
 pub use visit_report::VisitReport;
 pub use weigh::Weigh;
+pub use work::{Work, WorkDone, WorkTimed};

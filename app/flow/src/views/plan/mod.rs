@@ -186,6 +186,7 @@ fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(RecordId, St
         | Kind::Condition
         | Kind::Crest
         | Kind::LookOver
+        | Kind::WorkSession
         | Kind::VetWord
         | Kind::NetTimed
         | Kind::Plan => record.subject.id() == animal,
