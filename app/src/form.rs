@@ -136,6 +136,13 @@ impl Form {
         }
     }
 
+    /// Sets a field by a tap that stands for an instant, and keeps it at once: what was tapped is on the disk before the
+    /// phone goes back into a pocket.
+    pub fn tapped(self, name: &str, text: String) {
+        self.set(name, text);
+        self.keep_now();
+    }
+
     /// An id that stays the same for this form until it is saved: saving twice saves one record.
     pub fn id(self, name: &str) -> String {
         let held = self.now(name);

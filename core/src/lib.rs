@@ -40,6 +40,7 @@ pub mod safety;
 pub mod soak;
 pub mod sources;
 pub mod units;
+pub mod work;
 
 /// Every constant of the trade, with its source, room by room.
 pub fn constants() -> Vec<sources::Constant> {
@@ -51,6 +52,7 @@ pub fn constants() -> Vec<sources::Constant> {
         forage::published::constants(),
         soak::published::constants(),
         ration::published::constants(),
+        work::published::constants(),
         day::published::constants(),
         plan::published::constants(),
         safety::published::constants(),

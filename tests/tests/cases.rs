@@ -13,11 +13,12 @@ use tussock_core::day::GapVerdict;
 use tussock_core::forage::Fed;
 use tussock_core::limits::{AllowanceReason, RestrictionBar, VetListReason};
 use tussock_core::log::{Answer, Case};
-use tussock_core::plan::{Draft, GrassLine, WorkLine};
+use tussock_core::plan::{Draft, GrassLine};
 use tussock_core::ration::Standing;
 use tussock_core::safety::{
     Caution, GroupPlan, GroupVerdict, Meanwhile, Plan, Refusal, Refused, SafetyVerdict, VetUrgency,
 };
+use tussock_core::work::WorkLine;
 
 fn folder() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../core/examples/cases")

@@ -90,6 +90,12 @@ pub enum Route {
     Crest(AnimalId),
     /// The look-over.
     LookOver(AnimalId),
+    /// Its work: what is asked and what was done.
+    Work(AnimalId),
+    /// A session of work on the clock.
+    WorkTimed(AnimalId),
+    /// A session of work, written down.
+    WorkDone(AnimalId),
     /// Its photographs.
     Photos(AnimalId),
     /// Its photographs of one pose.
@@ -202,6 +208,9 @@ impl Route {
             }
             ["horses", id, "crest"] => Self::Crest(animal(id)?),
             ["horses", id, "look-over"] => Self::LookOver(animal(id)?),
+            ["horses", id, "work"] => Self::Work(animal(id)?),
+            ["horses", id, "work", "timed"] => Self::WorkTimed(animal(id)?),
+            ["horses", id, "work", "done"] => Self::WorkDone(animal(id)?),
             ["horses", id, "photos"] => Self::Photos(animal(id)?),
             ["horses", id, "photos", pose] => Self::PhotosOf(animal(id)?, pose_of(pose)?),
             ["horses", id, "photo", photo] => Self::Photo(animal(id)?, RecordId(id_text(photo)?)),
@@ -254,6 +263,9 @@ impl Route {
             | Self::ConditionTwo(_)
             | Self::Crest(_)
             | Self::LookOver(_)
+            | Self::Work(_)
+            | Self::WorkTimed(_)
+            | Self::WorkDone(_)
             | Self::Photos(_)
             | Self::PhotosOf(..)
             | Self::Photo(..)
@@ -331,6 +343,9 @@ impl fmt::Display for Route {
             Self::ConditionTwo(id) => write!(f, "#/horses/{}/condition/two", id.0),
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
             Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
+            Self::Work(id) => write!(f, "#/horses/{}/work", id.0),
+            Self::WorkTimed(id) => write!(f, "#/horses/{}/work/timed", id.0),
+            Self::WorkDone(id) => write!(f, "#/horses/{}/work/done", id.0),
             Self::Photos(id) => write!(f, "#/horses/{}/photos", id.0),
             Self::PhotosOf(id, pose) => write!(f, "#/horses/{}/photos/{}", id.0, pose_word(*pose)),
             Self::Photo(id, photo) => write!(f, "#/horses/{}/photo/{}", id.0, photo.0),

@@ -16,6 +16,7 @@
 
 mod action;
 mod banner;
+mod beats;
 mod caution;
 mod choice;
 mod cord;
@@ -48,6 +49,7 @@ mod undo;
 
 pub use action::{Action, ActionRow, Back};
 pub use banner::{Banner, Notice};
+pub use beats::{BeatCords, BeatRow, Beats};
 pub use caution::Caution;
 pub use choice::{Choice, Offer, Several};
 pub use cord::{Cord, Hang, Hung, HungTag};

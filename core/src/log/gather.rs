@@ -8,6 +8,7 @@ use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
 use super::looks::looked_over;
+use super::worked::sessions;
 use crate::animal::{Animal, AnimalId, PersonId, SaidOn, VetWord};
 use crate::assess::{
     AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
@@ -21,6 +22,7 @@ use crate::ration::Food;
 use crate::safety::{Refusal, StopsFor, VetUrgency, stops};
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
+use crate::work::Session;
 
 /// What cannot be read from a record.
 #[derive(Clone, Debug, PartialEq)]
@@ -88,6 +90,8 @@ pub struct Gathered {
     pub soaking: Soaking,
     /// The weather for water.
     pub weather: WaterWeather,
+    /// Its sessions of work, oldest first.
+    pub sessions: Vec<Session>,
     /// What could not be read.
     pub problems: Vec<Problem>,
 }
@@ -206,6 +210,7 @@ pub fn gather(
             _ => None,
         }),
         look_over: looked_over(own.iter().copied(), zone),
+        sessions: sessions(&own, zone),
         said,
         days_at_start: plan.map_or(0, |plan| days_at_start(plan, day)),
         words: words(&entries),

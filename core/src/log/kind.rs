@@ -80,6 +80,8 @@ kinds! {
     Photo = "photo", 1;
     /// A look over for signs of laminitis.
     LookOver = "look_over", 1;
+    /// A session of work.
+    WorkSession = "work_session", 1;
     /// A handful held out to an animal that left its forage.
     Appetite = "appetite", 1;
     /// Temperature, pulse and breathing at rest.

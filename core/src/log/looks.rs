@@ -46,23 +46,33 @@ fn answers(body: &LookOverV1) -> [Answer; 8] {
     ]
 }
 
-/// What the look-overs of one animal say, oldest first.
+/// What the look-overs of one animal say, oldest first, and the work after which it was not sound: that is a sign of its
+/// gait, seen anew at the end of that work, whatever a vet allowed before it. Work after which it went sound takes no sign
+/// away; that is for a look-over.
 pub(super) fn looked_over<'a>(
     own: impl Iterator<Item = &'a Entry<'a>>,
     zone: &impl Zone,
 ) -> LookedOver {
     let own: Vec<&Entry<'_>> = own.collect();
-    let looks: Vec<(Instant, &LookOverV1)> = own
-        .iter()
-        .filter_map(|entry| match &entry.body {
-            Body::LookOver(body) => Some((entry.record.at, body)),
-            _ => None,
-        })
-        .collect();
+    let mut looks: Vec<(Instant, &LookOverV1)> = Vec::new();
     let mut lines = [Line::default(); 8];
-    for (at, body) in &looks {
-        for (line, answer) in lines.iter_mut().zip(answers(body)) {
-            *line = line.then(answer, *at);
+    for entry in &own {
+        let at = entry.record.at;
+        match &entry.body {
+            Body::LookOver(body) => {
+                looks.push((at, body));
+                for (line, answer) in lines.iter_mut().zip(answers(body)) {
+                    *line = line.then(answer, at);
+                }
+            }
+            Body::WorkSession(body) if body.sound == Answer::No => {
+                let [gait, ..] = &mut lines;
+                *gait = Line {
+                    answer: Answer::Yes,
+                    since: Some(at),
+                };
+            }
+            _ => {}
         }
     }
     let since = |lines: &[Line]| {

@@ -39,6 +39,7 @@ mod subject;
 mod sum;
 mod timed;
 mod together;
+mod worked;
 
 pub use alike::alike;
 pub use bodies::Body;

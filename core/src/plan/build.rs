@@ -144,7 +144,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         )?,
         salt_g: salt(&needs).to_g(),
         grass: grass(of, &hay_risk),
-        work: work(of),
+        work: work(of).line,
         watch: limits::intervals(of.animal.phase),
         levers: Vec::new(),
         least_dry_matter: amounts.least + bought,

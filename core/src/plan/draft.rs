@@ -13,6 +13,7 @@ use crate::limits::{
 use crate::ration::{Dose, Line};
 use crate::sources::Provenance;
 use crate::units::{AsFed, DryMatter, Energy, Instant, LocalDate, PartOfBody};
+use crate::work::WorkLine;
 
 /// One forage of the day.
 #[derive(Clone, Debug, PartialEq)]
@@ -85,35 +86,6 @@ pub enum GrassLine {
     },
     /// Not counted: hours and area are limited, and what is eaten there comes on top.
     NotCounted,
-}
-
-/// Work in this plan (practice rule 17).
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum WorkLine {
-    /// None while lame, on pain relief, on box rest, in an episode, or while a sign stands.
-    None,
-    /// It had laminitis: the vet's word first.
-    VetsWordFirst,
-    /// Nobody knows whether it had laminitis: ask before more than walking.
-    AskFirst,
-    /// Recovered and with the vet's word: soft ground, trot to canter.
-    Recovered {
-        /// Minutes a session.
-        minutes: u32,
-        /// Sessions a week.
-        a_week: u32,
-    },
-    /// Sound and never laminitic: low to moderate, canter to fast canter, built up over weeks when unfit.
-    Sound {
-        /// Minutes a session.
-        minutes: u32,
-        /// Sessions a week.
-        a_week: u32,
-        /// Minutes to begin with when unfit.
-        unfit_minutes: u32,
-        /// Weeks over which to build up.
-        build_up_weeks: u32,
-    },
 }
 
 /// Why the forage differs from the level times the weight.

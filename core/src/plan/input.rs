@@ -1,6 +1,6 @@
 //! What a plan is made from: everything is an argument, and is frozen with the plan.
 
-use crate::animal::{Animal, Answer, Risk, SaidOn, Seen, VetFlag, VetScope, VetWord};
+use crate::animal::{Animal, AnimalId, Answer, Risk, SaidOn, Seen, VetFlag, VetScope, VetWord};
 use crate::assess::{ConditionRange, Crest, DatedWeight, Tape};
 use crate::day::{EatingRate, NetKind, rate};
 use crate::forage::Lot;
@@ -253,14 +253,31 @@ pub struct PlanFor<'a> {
     pub strictest: Option<&'a Risk>,
 }
 
+impl LookedOver {
+    /// Whether a sign, or a look again that is still to be made, stops what a vet's word of this scope would open.
+    pub fn stops(
+        &self,
+        animal: &AnimalId,
+        words: &[VetWord],
+        scope: VetScope,
+        day: LocalDate,
+    ) -> bool {
+        let stands = |sign: bool, since: Option<Seen>| {
+            let lifted =
+                since.is_some_and(|seen| words.iter().any(|w| w.lifts(animal, scope, day, seen)));
+            sign && !lifted
+        };
+        self.again.is_open()
+            || stands(self.signs.for_the_vet(), self.vet_since)
+            || stands(self.signs.look_again(), self.again_since)
+    }
+}
+
 impl PlanFor<'_> {
     /// Whether a sign, or a look again that is still to be made, stops what a vet's word of this scope would open.
     pub(super) fn stopped_by_signs(&self, scope: VetScope) -> bool {
-        let look = &self.look_over;
-        let stands = |sign: bool, since: Option<Seen>| sign && !self.lifted(scope, since);
-        look.again.is_open()
-            || stands(look.signs.for_the_vet(), look.vet_since)
-            || stands(look.signs.look_again(), look.again_since)
+        let animal = &self.animal.id;
+        self.look_over.stops(animal, self.words, scope, self.day)
     }
 
     /// Whether it is lame and no vet's word of this scope was given since.

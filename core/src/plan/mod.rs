@@ -19,7 +19,7 @@ mod work;
 
 pub use build::draft;
 pub(crate) use build::eaten_within_h;
-pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised, WorkLine};
+pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised};
 pub use error::PlanError;
 pub use group::{
     GroupDraft, GroupFor, GroupHay, GroupVisit, MemberShare, NoGroupDraft, RaisedForAll, Separate,

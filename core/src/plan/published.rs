@@ -1,47 +1,7 @@
-//! Work, as practice rule 17 gives it.
+//! Constants of plans: parts, shares, looks again.
 
 use crate::sources::{Mark, Published, Work, list_constants};
 use crate::units::{LocalTime, Span};
-
-const fn practice(id: &'static str, value: u32, unit: &'static str) -> Published<u32> {
-    Published {
-        id,
-        value,
-        unit,
-        work: Work::CommonPractice,
-        place: "work for insulin-dysregulated animals",
-        mark: Mark::CommonPractice,
-    }
-}
-
-const fn ours(id: &'static str, value: u32, unit: &'static str) -> Published<u32> {
-    Published {
-        id,
-        value,
-        unit,
-        work: Work::Tussock,
-        place: "building up the unfit",
-        mark: Mark::Ours,
-    }
-}
-
-/// Minutes of a session: over 30.
-pub const WORK_MINUTES: Published<u32> = practice("plan.work_minutes", 30, "min");
-/// Sessions a week of a sound animal: five or six.
-pub const WORK_A_WEEK: Published<u32> = practice("plan.work_a_week", 5, "a week");
-/// Sessions a week after recovery: three or more.
-pub const RECOVERED_A_WEEK: Published<u32> = Published {
-    id: "plan.recovered_a_week",
-    value: 3,
-    unit: "a week",
-    work: Work::Eceim2019,
-    place: "exercise after laminitis",
-    mark: Mark::FromMemory,
-};
-/// Minutes to begin with when unfit.
-pub const UNFIT_MINUTES: Published<u32> = ours("plan.unfit_minutes", 15, "min");
-/// Weeks over which to build up.
-pub const BUILD_UP_WEEKS: Published<u32> = ours("plan.build_up_weeks", 4, "weeks");
 
 /// How far the parts of forages may be from adding up.
 pub const PARTS_SLACK: Published<f64> = Published {
@@ -99,11 +59,6 @@ pub const LOOK_AGAIN_TONIGHT: Published<LocalTime> = rule_15(
 );
 
 list_constants![
-    WORK_MINUTES,
-    WORK_A_WEEK,
-    RECOVERED_A_WEEK,
-    UNFIT_MINUTES,
-    BUILD_UP_WEEKS,
     PARTS_SLACK,
     SHARE_LEAST,
     SHARE_MOST,

@@ -8,6 +8,8 @@ use crate::safety::{Refusal, VetUrgency};
 use crate::soak::{Air, NotSoaked, Recipe, SoakTimes};
 use crate::sources::RecordId;
 use crate::units::{AsFed, Instant, LocalDate, LocalTime, Zone};
+use crate::work::{Session, Week};
+use chrono::Datelike;
 
 /// A net of a plan's day.
 #[derive(Clone, Debug, PartialEq)]
@@ -127,6 +129,44 @@ pub struct Watched {
     pub weighed: Option<LocalDate>,
     /// When somebody first comes on a day.
     pub at: LocalTime,
+    /// Its work; `None` when its plan asks for none, or it may not work now.
+    pub work: Option<WatchedWork>,
+}
+
+/// The work of an animal in the present week.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct WatchedWork {
+    /// Sessions that its plan asks of a week.
+    pub a_week: u32,
+    /// Sessions of this week, from Monday, today included.
+    pub done: u32,
+    /// Whether one of them was today.
+    pub today: bool,
+}
+
+/// Days of a week.
+// numeric: the calendar's
+const WEEK: u32 = 7;
+
+impl WatchedWork {
+    /// The work of the week of a day, from the sessions.
+    pub fn of(a_week: u32, sessions: &[Session], today: LocalDate) -> Self {
+        Self {
+            a_week,
+            done: Week::of(sessions, today).sessions,
+            today: sessions.iter().any(|session| session.day == today),
+        }
+    }
+
+    /// Whether a session is due on a day of that week. The sessions are spread over it: one is due as long as what is left
+    /// of them is no less than their share of the days that are left, so that a missed day is made up for and a rest
+    /// follows where there is room.
+    pub fn is_due(self, today: LocalDate) -> bool {
+        let left = self.a_week.saturating_sub(self.done);
+        let days = WEEK.saturating_sub(today.weekday().num_days_from_monday());
+        let behind = self.a_week.saturating_mul(days) <= left.saturating_mul(WEEK);
+        !self.today && 0 < left && behind
+    }
 }
 
 /// A vet's word whose end matters: no later word and no later plan has taken its place.

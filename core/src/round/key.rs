@@ -40,6 +40,8 @@ pub enum JobKind {
     LookOver,
     /// Weigh or tape it.
     Weigh,
+    /// Work it.
+    Exercise,
     /// Review the plan.
     ReviewPlan,
     /// The last day of a vet's word.
@@ -58,6 +60,7 @@ const WORDS: &[(JobKind, &str)] = &[
     (JobKind::FeedBalancer, "feed_balancer"),
     (JobKind::LookOver, "look_over"),
     (JobKind::Weigh, "weigh"),
+    (JobKind::Exercise, "exercise"),
     (JobKind::ReviewPlan, "review_plan"),
     (JobKind::VetWordExpires, "vet_word_expires"),
 ];

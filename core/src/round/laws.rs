@@ -125,6 +125,11 @@ fn a_yard() -> impl Strategy<Value = Yard> {
                 looked_over: last,
                 weighed: last,
                 at: time("06:30"),
+                work: Some(WatchedWork {
+                    a_week: 5,
+                    done: u32::try_from(every % 6).unwrap(),
+                    today: false,
+                }),
             }
         });
         (
@@ -243,7 +248,7 @@ proptest! {
 
     #[test]
     fn text_and_key_are_inverse(
-        kind in 0_usize..9,
+        kind in 0_usize..10,
         id in "[a-z0-9-]{1,64}",
         visit in any::<u32>(),
         nth in any::<u32>(),
@@ -257,6 +262,7 @@ proptest! {
             JobKind::FeedBalancer,
             JobKind::LookOver,
             JobKind::Weigh,
+            JobKind::Exercise,
             JobKind::ReviewPlan,
             JobKind::VetWordExpires,
         ];

@@ -48,7 +48,7 @@ mod tests;
 pub use error::RoundError;
 pub use input::{
     Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Rests,
-    RoundFor, Stopped, Watched,
+    RoundFor, Stopped, Watched, WatchedWork,
 };
 pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
 pub use key::{JobKind, Key, Slot, Subject};

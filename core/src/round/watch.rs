@@ -1,4 +1,4 @@
-//! The jobs of a whole day: look-over, weighing, review, the end of a vet's word.
+//! The jobs of a whole day: look-over, weighing, work, review, the end of a vet's word.
 
 use super::answers::Answers;
 use super::daily::{Plans, first_visit};
@@ -34,6 +34,7 @@ pub(super) fn jobs<Z: Zone>(
     for animal in of.watched {
         jobs.extend(look_over(animal, answers).and_then(job));
         jobs.extend(weigh(animal, today, answers).and_then(job));
+        jobs.extend(work(animal, today).and_then(job));
     }
     // A member's part is reviewed with its group's plan.
     let reviewed = plans.last_on(today).filter(|plan| !plan.part);
@@ -120,6 +121,12 @@ fn weigh<'a>(animal: &'a Watched, today: LocalDate, answers: &Answers<'_>) -> Op
         return Some(of_animal(animal, JobKind::Weigh, plus(day, *WEIGH_EVERY)?));
     }
     Some(job)
+}
+
+/// Today's work.
+fn work(animal: &Watched, today: LocalDate) -> Option<Whole<'_>> {
+    let due = animal.work.is_some_and(|work| work.is_due(today));
+    due.then(|| of_animal(animal, JobKind::Exercise, today))
 }
 
 fn expiry(word: &HeldWord) -> Whole<'_> {

@@ -51,6 +51,14 @@ pub enum Work {
     Pagan1998,
     /// Pagan & Hintz 1986.
     PaganHintz1986,
+    /// Anderson et al. 1983.
+    Anderson1983,
+    /// Eaton et al. 1995.
+    Eaton1995,
+    /// Bamford et al. 2019.
+    Bamford2019,
+    /// de Laat et al. 2016.
+    DeLaat2016,
     /// Martínez Marín et al. 2022.
     MartinezMarin2022,
     /// NASEM 2021.
@@ -313,6 +321,30 @@ impl Work {
             Self::PaganHintz1986 => {
                 cite("Pagan, Hintz", 1986, "Equine energetics", "J Anim Sci 63")
             }
+            Self::Anderson1983 => cite(
+                "Anderson et al.",
+                1983,
+                "Digestible energy requirements for exercising horses",
+                "J Anim Sci 56:91",
+            ),
+            Self::Eaton1995 => cite(
+                "Eaton et al.",
+                1995,
+                "Maximum accumulated oxygen deficit in Thoroughbred horses",
+                "J Appl Physiol 78:1564",
+            ),
+            Self::Bamford2019 => cite(
+                "Bamford et al.",
+                2019,
+                "Influence of dietary restriction and low-intensity exercise in obese equids",
+                "J Vet Intern Med 33:280",
+            ),
+            Self::DeLaat2016 => cite(
+                "de Laat et al.",
+                2016,
+                "Sustained, low-intensity exercise achieved by a dynamic feeding system decreases body fat in ponies",
+                "J Vet Intern Med 30:1732",
+            ),
             Self::MartinezMarin2022 => cite(
                 "Martínez Marín et al.",
                 2022,

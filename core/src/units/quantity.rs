@@ -98,6 +98,10 @@ macro_rules! quantity {
 pub(super) use quantity;
 
 quantity!(
+    /// A speed over level ground.
+    Speed, m_per_min, to_m_per_min, "m/min"
+);
+quantity!(
     /// A length on the animal or of the tape.
     Length, cm, to_cm, "cm"
 );

@@ -38,6 +38,11 @@ impl Span {
     /// No time.
     pub const ZERO: Self = Self(0);
 
+    /// From milliseconds.
+    pub const fn ms(ms: i64) -> Self {
+        Self(ms)
+    }
+
     /// From minutes.
     pub const fn minutes(minutes: i64) -> Self {
         Self(minutes.saturating_mul(MS_PER_MINUTE))

@@ -8,6 +8,7 @@ use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Count, Tenths};
 use tussock_core::log::bodies::*;
 use tussock_core::log::{PictureSum, Stamp};
 use tussock_core::soak::Water;
+use tussock_core::work::{How, Surface};
 
 pub(super) fn weights() -> Vec<WeightV1> {
     vec![
@@ -105,6 +106,30 @@ pub(super) fn look_over() -> LookOverV1 {
         note: Some(said("Short on the left rein.")),
         job: Some(job("look/moss/2026-05-05")),
     }
+}
+
+pub(super) fn work_sessions() -> Vec<WorkSessionV1> {
+    [
+        (How::Ridden, Some(Surface::Soft), Answer::Yes),
+        (How::Led, Some(Surface::Firm), Answer::No),
+        (How::Lunged, Some(Surface::Hard), Answer::NotKnown),
+        (How::Free, None, Answer::Yes),
+    ]
+    .map(|(how, surface, sound)| WorkSessionV1 {
+        start: at(0),
+        walk_s: GaitSeconds::new(612).unwrap(),
+        trot_s: GaitSeconds::new(900).unwrap(),
+        canter_s: GaitSeconds::new(0).unwrap(),
+        how,
+        surface,
+        load: Some(body(61_500, "61.5")),
+        heart: Some(WorkBeats::new(138).unwrap()),
+        settled: Answer::Yes,
+        sound,
+        note: Some(said("Short at first, then even.")),
+        job: Some(job("work/moss/2026-05-05")),
+    })
+    .to_vec()
 }
 
 pub(super) fn appetites() -> Vec<AppetiteV1> {
@@ -265,6 +290,7 @@ pub(super) fn plan() -> PlanV1 {
         }],
         soaking: Some(recipe(Water::TapSummer)),
         look_over_days: Count::new(7).unwrap(),
+        work_a_week: None,
         gap_accepted_min: Some(GapMinutes::new(420).unwrap()),
         job: Some(job("plan/moss")),
     }

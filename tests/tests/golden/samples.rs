@@ -16,7 +16,7 @@ mod entries;
 use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
     appetites, conditions, day_relaid, left_overs, look_over, net_timings, photos, plan,
-    soak_steps, vet_word, vitals, weights,
+    soak_steps, vet_word, vitals, weights, work_sessions,
 };
 
 /// A name.
@@ -149,6 +149,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
         })],
         Kind::Photo => photos().into_iter().map(Body::Photo).collect(),
         Kind::LookOver => vec![Body::LookOver(look_over())],
+        Kind::WorkSession => work_sessions().into_iter().map(Body::WorkSession).collect(),
         Kind::Appetite => appetites().into_iter().map(Body::Appetite).collect(),
         Kind::Vitals => vec![Body::Vitals(vitals())],
         Kind::VetWord => [

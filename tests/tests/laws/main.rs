@@ -20,5 +20,6 @@ mod seed;
 mod showing;
 mod throw_away;
 mod together;
+mod work;
 mod worth;
 mod zones;

@@ -13,6 +13,7 @@ mod forage;
 mod limits;
 mod soak;
 mod units;
+mod work;
 
 use std::collections::BTreeMap;
 use tussock_tests::reference::{Formula, Formulas, RowCounts, Table, tables};
@@ -31,6 +32,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("limits", limits::formulas(), limits::rows()),
         ("forage", forage::formulas(), forage::rows()),
         ("soak", soak::formulas(), soak::rows()),
+        ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]
 }

@@ -23,5 +23,6 @@ pub mod tub;
 pub mod vet;
 pub mod visits;
 pub mod weight;
+pub mod work;
 pub mod worth;
 pub mod yard_visit;

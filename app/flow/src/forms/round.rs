@@ -63,9 +63,11 @@ impl Ticking<'_> {
                 self.of_soak(job, id).ok_or(Refused::OwnScreen)?
             }
             JobKind::Stop | JobKind::LookAgain | JobKind::VetWordExpires => Err(Refused::OwnScreen),
-            JobKind::FeedBalancer | JobKind::LookOver | JobKind::Weigh | JobKind::ReviewPlan => {
-                Ok(answer(job, JobAnswer::Done, Known::Seen, &id())?)
-            }
+            JobKind::FeedBalancer
+            | JobKind::LookOver
+            | JobKind::Weigh
+            | JobKind::Exercise
+            | JobKind::ReviewPlan => Ok(answer(job, JobAnswer::Done, Known::Seen, &id())?),
         }
     }
 

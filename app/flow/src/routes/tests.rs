@@ -34,7 +34,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..16, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..19, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -55,6 +55,9 @@ fn routes() -> impl Strategy<Value = Route> {
                 Route::PhotosOf(id, pose)
             }
             14 => Route::Photo(id.clone(), RecordId(id.0)),
+            15 => Route::Work(id),
+            16 => Route::WorkTimed(id),
+            17 => Route::WorkDone(id),
             _ => Route::VetWord(id),
         }
     });

@@ -1,5 +1,6 @@
 //! What a screen shows, from the records it asked for. Pure: the records, now and the zone in, plain values out.
 
+pub mod beats;
 pub mod beside;
 pub mod changeover;
 pub mod compare;
@@ -29,6 +30,7 @@ pub(crate) mod test_yard;
 pub mod tonight;
 pub mod tub;
 pub mod vet;
+pub mod work;
 pub mod yard_visit;
 
 #[cfg(test)]

@@ -44,6 +44,7 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::LookOver,
         Kind::Vitals,
         Kind::Appetite,
+        Kind::WorkSession,
         Kind::Weight,
         Kind::Condition,
         Kind::Crest,
@@ -205,6 +206,7 @@ pub fn ticks(job: &Job) -> bool {
         | JobKind::LookAgain
         | JobKind::LookOver
         | JobKind::Weigh
+        | JobKind::Exercise
         | JobKind::ReviewPlan
         | JobKind::VetWordExpires => false,
     }
@@ -236,6 +238,7 @@ pub fn route(job: &Job) -> Route {
         },
         JobKind::LookOver | JobKind::LookAgain => Route::LookOver(animal()),
         JobKind::Weigh => Route::Weigh(animal()),
+        JobKind::Exercise => Route::Work(animal()),
         JobKind::VetWordExpires => Route::VetWord(animal()),
     }
 }

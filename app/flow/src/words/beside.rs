@@ -15,6 +15,8 @@ pub enum Task {
     Crest,
     /// The look-over.
     LookOver,
+    /// Its work.
+    Work,
     /// Photographs.
     Photograph,
     /// The plan.
@@ -23,11 +25,12 @@ pub enum Task {
 
 impl Task {
     /// All of them, in the order of a visit.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::Weigh,
         Self::Condition,
         Self::Crest,
         Self::LookOver,
+        Self::Work,
         Self::Photograph,
         Self::Plan,
     ];

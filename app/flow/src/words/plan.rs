@@ -4,8 +4,8 @@ use super::Said;
 use tussock_core::animal::{AnimalId, Answer};
 use tussock_core::plan::{
     BalancerLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
-    WorkLine,
 };
+use tussock_core::work::WorkLine;
 
 /// A sign of the look-over. The core holds the answers as the fields of [`Signs`]; a screen asks them one by one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

@@ -17,6 +17,7 @@ mod visit_report;
 mod vital_field;
 mod weigh;
 mod who;
+mod work;
 
 pub use condition::{Condition, ConditionTwo};
 pub use crest::Crest;
@@ -33,3 +34,4 @@ pub use visit::Visit;
 pub use visit_report::VisitReport;
 pub use weigh::Weigh;
 pub use who::WhoWillNotEat;
+pub use work::{Work, WorkDone, WorkTimed};

@@ -26,6 +26,7 @@ pub(super) fn route_of(task: Task, animal: AnimalId) -> Route {
         Task::Condition => Route::Condition(animal, SiteStep::FIRST),
         Task::Crest => Route::Crest(animal),
         Task::LookOver => Route::LookOver(animal),
+        Task::Work => Route::Work(animal),
         Task::Photograph => Route::Photos(animal),
         Task::Plan => Route::Plan(animal),
     }
@@ -38,7 +39,8 @@ const fn state_of(standing: Standing) -> State {
         Standing::Done => State::Done,
         Standing::Care => State::Care,
         Standing::NotComplete => State::NotKnown,
-        Standing::Waits | Standing::Open => State::Later,
+        Standing::Waits | Standing::Later | Standing::Open => State::Later,
+        Standing::NoWork => State::Care,
     }
 }
 

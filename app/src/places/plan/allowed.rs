@@ -123,9 +123,14 @@ fn body(
             let word = words.told(tag.told);
             let lead = words.part(tag.part);
             let (what, second) = (tag.result, tag.reason);
-            // The nets open as a day: what hangs when, every wait, and what mends it.
-            if tag.part == Part::Day {
-                let press = Route::Day(draft.animal.id.clone()).to_string();
+            // The nets open as a day: what hangs when, every wait, and what mends it. Work opens as its week.
+            let opens = match tag.part {
+                Part::Day => Some(Route::Day(draft.animal.id.clone())),
+                Part::Work => Some(Route::Work(draft.animal.id.clone())),
+                _ => None,
+            };
+            if let Some(opens) = opens {
+                let press = opens.to_string();
                 view! { <Hang><Tag state word lead what second press /></Hang> }.into_any()
             } else {
                 view! { <Hang><Tag state word lead what second /></Hang> }.into_any()

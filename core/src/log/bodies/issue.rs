@@ -70,6 +70,11 @@ impl PlanV1 {
                 .map(|soaking| recipe(soaking.recipe))
                 .transpose()?,
             look_over_days: Count::new(draft.watch.look_over_days)?,
+            work_a_week: draft
+                .work
+                .a_week()
+                .map(|sessions| Count::new(i64::from(sessions)))
+                .transpose()?,
             gap_accepted_min: by_use
                 .then(|| GapMinutes::of(draft.layout.longest_h))
                 .transpose()?,

@@ -37,6 +37,7 @@ mod visits;
 mod vitals;
 mod weather;
 mod weight;
+mod work_session;
 mod yard;
 mod yard_visit;
 
@@ -68,6 +69,7 @@ pub use visits::VisitsV1;
 pub use vitals::VitalsV1;
 pub use weather::{Chip, WeatherV1};
 pub use weight::{ReadingV1, ScaleV1, TapeV1, WeightV1};
+pub use work_session::{GaitSeconds, WorkBeats, WorkSessionV1};
 pub use yard::{PlaceV1, YardV1};
 pub use yard_visit::{SharedFact, YardVisitV1};
 
@@ -126,6 +128,7 @@ bodies! {
     Crest(CrestV1),
     Photo(PhotoV1),
     LookOver(LookOverV1),
+    WorkSession(WorkSessionV1),
     Appetite(AppetiteV1),
     Vitals(VitalsV1),
     VetWord(VetWordV1),
@@ -149,6 +152,7 @@ impl Body {
             Self::Condition(body) => body.job.as_ref(),
             Self::Crest(body) => body.job.as_ref(),
             Self::LookOver(body) => body.job.as_ref(),
+            Self::WorkSession(body) => body.job.as_ref(),
             Self::NetFilled(body) => body.job.as_ref(),
             Self::NetHung(body) => body.job.as_ref(),
             Self::SoakStep(body) => body.job.as_ref(),

@@ -90,6 +90,8 @@ twin! {
         soaking: Option<RecipeV1>,
         /// Days between look-overs.
         look_over_days: Count,
+        /// Sessions of work a week; `None` when no work was planned.
+        work_a_week: Option<Count>,
         /// The longest gap without forage that the person accepted, in minutes; `None` when it is over the line and
         /// nobody accepted it.
         gap_accepted_min: Option<GapMinutes>,

@@ -13,6 +13,7 @@ use crate::units::{PartOfBody, Span};
 
 mod dry;
 mod stops;
+mod worked;
 
 /// The records of a case with what is logged after it.
 struct Told {

@@ -41,6 +41,7 @@ fn a_missed_day_is_a_card_only_after_a_whole_day() {
 
 fn watched(looked_over: Option<&str>, weighed: Option<&str>) -> Watched {
     Watched {
+        work: None,
         animal: AnimalId("bramble".to_owned()),
         name: "bramble".to_owned(),
         from: day("2026-05-02"),
@@ -185,4 +186,79 @@ fn a_look_again_marks_what_feeds_the_animal_alone_or_with_its_group() {
         nets.filter(|job| job.kind == JobKind::HangNet)
             .all(|job| job.waits == Some(Waits::Look))
     );
+}
+
+#[test]
+fn the_sessions_of_a_week_are_spread_and_a_missed_one_is_made_up_for() {
+    // Monday to Sunday; whoever works every time it is due rests where there is room.
+    for (a_week, rests) in [
+        (5, vec!["2026-05-05", "2026-05-08"]),
+        (
+            3,
+            vec!["2026-05-05", "2026-05-06", "2026-05-08", "2026-05-10"],
+        ),
+    ] {
+        let mut done = 0;
+        let mut rested = Vec::new();
+        for date in 4..=10 {
+            let date = format!("2026-05-{date:02}");
+            let mut pony = watched(Some(&date), Some(&date));
+            pony.work = Some(WatchedWork {
+                a_week,
+                done,
+                today: false,
+            });
+            let yard = Yard {
+                watched: vec![pony.clone()],
+                ..Yard::default()
+            };
+            let work = of(
+                &yard.at(at(&date, "09:00")),
+                &format!("exercise/animal:bramble/{date}/0.0"),
+            )
+            .is_some();
+            if work {
+                done += 1;
+                pony.work = Some(WatchedWork {
+                    a_week,
+                    done,
+                    today: true,
+                });
+                let yard = Yard {
+                    watched: vec![pony],
+                    ..Yard::default()
+                };
+                let after = yard.at(at(&date, "10:00"));
+                assert!(after.jobs.iter().all(|job| job.kind != JobKind::Exercise));
+            } else {
+                rested.push(date);
+            }
+        }
+        assert_eq!(
+            (done, rested),
+            (
+                a_week,
+                rests.into_iter().map(str::to_owned).collect::<Vec<_>>()
+            )
+        );
+    }
+    // Nothing done by Thursday: due every day that is left, and never more than one at a time.
+    let mut pony = watched(Some("2026-05-07"), Some("2026-05-07"));
+    pony.work = Some(WatchedWork {
+        a_week: 5,
+        done: 0,
+        today: false,
+    });
+    let yard = Yard {
+        watched: vec![pony],
+        ..Yard::default()
+    };
+    let round = yard.at(at("2026-05-07", "09:00"));
+    let due: Vec<&Job> = round
+        .jobs
+        .iter()
+        .filter(|job| job.kind == JobKind::Exercise)
+        .collect();
+    assert_eq!(due.len(), 1);
+    assert_eq!(due[0].state, JobState::Due);
 }

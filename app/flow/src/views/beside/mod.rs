@@ -1,5 +1,6 @@
 //! A visit to one animal: what is done beside it in its order, what is due, and what stops it now.
 
+mod after_look;
 #[cfg(test)]
 mod tests;
 
@@ -19,6 +20,7 @@ use tussock_core::plan::{AtRest, LookedOver, Signs};
 use tussock_core::round::published::WEIGH_EVERY;
 use tussock_core::safety::{Refusal, StopsFor, VetUrgency, stops};
 use tussock_core::units::{Instant, LocalDate, Zone};
+use tussock_core::work::WorkLine;
 
 /// The most readings of a kind that the list asks for: over all animals of a yard.
 const OF_A_LIST: u32 = 1000;
@@ -50,6 +52,15 @@ pub enum Last {
     CrestToScore,
     /// The signs of the last look-over.
     LookOver(Signs),
+    /// The sessions of this week, and how many are asked.
+    Work {
+        /// Done.
+        done: u32,
+        /// Asked.
+        asked: u32,
+    },
+    /// It does not work now.
+    NoWork(WorkLine),
     /// From where there is a photograph.
     Photographs(Vec<Pose>),
     /// The plan that holds.
@@ -69,6 +80,10 @@ pub enum Standing {
     NotComplete,
     /// Another step comes first.
     Waits,
+    /// Nothing of it is due today.
+    Later,
+    /// It may not be done now.
+    NoWork,
     /// It may be done, and nothing hangs on it.
     Open,
 }
@@ -150,6 +165,7 @@ pub fn list_needs() -> Vec<Range> {
             Kind::LookOver,
             Kind::Vitals,
             Kind::Appetite,
+            Kind::WorkSession,
             Kind::Photo,
             Kind::Plan,
         ]
@@ -221,8 +237,9 @@ fn visit_of(
         condition(&gathered),
         crest(&gathered, crest_on),
         look_over(&gathered),
-        photographed(&gathered, &photos),
-        planned(plan, weight.is_some(), today),
+        after_look::work(&gathered, plan.as_ref()),
+        after_look::photographed(&gathered, &photos),
+        after_look::planned(plan, weight.is_some(), today),
     ];
     Some(Visit {
         stop: stop(&gathered),
@@ -240,7 +257,7 @@ fn visit_of(
 }
 
 /// What stops an animal now: what is for the vet first.
-fn stop(of: &Gathered) -> Option<Stop> {
+pub(crate) fn stop(of: &Gathered) -> Option<Stop> {
     of.stops()
         .into_iter()
         .next()
@@ -359,38 +376,6 @@ fn look_over(of: &Gathered) -> Step {
         task: Task::LookOver,
         last: of.look_over.on.map(|_| Last::LookOver(signs)),
         days,
-        standing,
-    }
-}
-
-/// Never due: no plan and no limit hangs on a photograph.
-fn photographed(of: &Gathered, photos: &[Photo]) -> Step {
-    let days = since(photos.first().map(|photo| photo.day), of.day);
-    let poses: Vec<Pose> = Pose::ALL
-        .into_iter()
-        .filter(|pose| photos.iter().any(|photo| photo.body.pose == *pose))
-        .collect();
-    Step {
-        task: Task::Photograph,
-        last: (!poses.is_empty()).then_some(Last::Photographs(poses)),
-        days,
-        standing: match by_age(days, Some(score_every(of.animal.phase))) {
-            Standing::Due => Standing::Open,
-            standing => standing,
-        },
-    }
-}
-
-fn planned(plan: Option<PlanV1>, weighed: bool, today: LocalDate) -> Step {
-    let standing = match &plan {
-        None if !weighed => Standing::Waits,
-        Some(plan) if today < plan.review => Standing::Done,
-        None | Some(_) => Standing::Due,
-    };
-    Step {
-        task: Task::Plan,
-        days: since(plan.as_ref().map(|plan| plan.from), today),
-        last: plan.map(Last::Plan),
         standing,
     }
 }

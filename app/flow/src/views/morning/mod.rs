@@ -209,6 +209,7 @@ pub(super) fn bramble() -> Yard {
             minutes: SoakMinutes::new(60).unwrap(),
         }),
         look_over_days: Count::new(1).unwrap(),
+        work_a_week: None,
         gap_accepted_min: None,
         job: None,
     };

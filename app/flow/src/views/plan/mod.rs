@@ -201,6 +201,7 @@ pub(crate) fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(R
         | Kind::Condition
         | Kind::Crest
         | Kind::LookOver
+        | Kind::WorkSession
         | Kind::VetWord
         | Kind::NetTimed
         | Kind::Plan => record.subject.id() == animal,

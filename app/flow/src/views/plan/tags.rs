@@ -5,10 +5,11 @@ use crate::words::{PlanScreenWords, Said, Words};
 use tussock_core::assess::Finding;
 use tussock_core::forage::{DryOrigin, SugarOrigin, Verdict};
 use tussock_core::limits::RestrictionBar;
-use tussock_core::plan::{Draft, GrassLine, Lever, WorkLine};
+use tussock_core::plan::{Draft, GrassLine, Lever};
 use tussock_core::safety::{Caution, Plan};
 use tussock_core::sources::Source;
 use tussock_core::units::AsFed;
+use tussock_core::work::WorkLine;
 
 /// A part of the loop.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -218,8 +219,11 @@ fn told(draft: &Draft, part: Part, caution: Option<&Caution>) -> Told {
 
 const fn work_is_settled(work: &WorkLine) -> bool {
     match work {
-        WorkLine::None | WorkLine::VetsWordFirst | WorkLine::AskFirst => false,
-        WorkLine::Recovered { .. } | WorkLine::Sound { .. } => true,
+        WorkLine::None
+        | WorkLine::NotPlannedHere(_)
+        | WorkLine::VetsWordFirst
+        | WorkLine::AskFirst => false,
+        WorkLine::Recovered { .. } | WorkLine::Donkey { .. } | WorkLine::Sound { .. } => true,
     }
 }
 

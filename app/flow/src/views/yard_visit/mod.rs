@@ -122,14 +122,18 @@ impl Seen {
     fn standing(&self, task: Task, without: Standing) -> Standing {
         match without {
             // A sign that was seen, and a step that waits for another, stay what they are.
-            Standing::Care | Standing::Waits | Standing::NotComplete => without,
-            Standing::Due | Standing::Done | Standing::Open if self.open.contains(&task) => {
+            Standing::Care | Standing::Waits | Standing::NotComplete | Standing::NoWork => without,
+            Standing::Due | Standing::Done | Standing::Later | Standing::Open
+                if self.open.contains(&task) =>
+            {
                 Standing::Due
             }
-            Standing::Due | Standing::Done | Standing::Open if self.done.contains(&task) => {
+            Standing::Due | Standing::Done | Standing::Later | Standing::Open
+                if self.done.contains(&task) =>
+            {
                 Standing::Done
             }
-            Standing::Due | Standing::Done | Standing::Open => without,
+            Standing::Due | Standing::Done | Standing::Later | Standing::Open => without,
         }
     }
 }
@@ -196,6 +200,7 @@ pub const fn kind_of(task: Task) -> Kind {
         Task::Condition => Kind::Condition,
         Task::Crest => Kind::Crest,
         Task::LookOver => Kind::LookOver,
+        Task::Work => Kind::WorkSession,
         Task::Photograph => Kind::Photo,
         Task::Plan => Kind::Plan,
     }
@@ -209,11 +214,11 @@ fn done_since(records: &[&Record], task: Task, began: Instant, now: Instant) -> 
         .any(|record| record.kind == kind && began <= record.at && record.at <= now)
 }
 
-/// Whether a visit asks for a step: the plan only when it is due, a photograph never.
+/// Whether a visit asks for a step: the plan only when it is due, work and a photograph never.
 fn asked(visit: &Visit, task: Task) -> bool {
     match task {
         Task::Weigh | Task::Condition | Task::Crest | Task::LookOver => true,
-        Task::Photograph => false,
+        Task::Work | Task::Photograph => false,
         Task::Plan => visit
             .steps
             .iter()

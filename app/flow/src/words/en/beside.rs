@@ -5,7 +5,7 @@ use super::numbers::{between, up_to};
 use crate::views::beside::{Last, Standing, Stop};
 use crate::words::{
     AnimalWords, BesideWords, HorsesWords, PhotoWords, PlanWords, SafetyWords, Said, Task,
-    UnitWords,
+    UnitWords, WorkWords,
 };
 use tussock_core::animal::Animal;
 use tussock_core::assess::{ConditionRange, DatedWeight, WeightMethod};
@@ -22,6 +22,7 @@ impl BesideWords for English {
             Task::Condition => "Condition",
             Task::Crest => "Crest",
             Task::LookOver => "Look-over",
+            Task::Work => "Work",
             Task::Photograph => "Photograph",
             Task::Plan => "Plan",
         }
@@ -33,6 +34,7 @@ impl BesideWords for English {
             Task::Condition => format!("Score {name}"),
             Task::Crest => "Score the crest".to_owned(),
             Task::LookOver => format!("Look {name} over"),
+            Task::Work => format!("Work {name}"),
             Task::Photograph => format!("Photograph {name}"),
             Task::Plan => "Make the plan".to_owned(),
         }
@@ -72,6 +74,8 @@ impl BesideWords for English {
             Last::ConditionToScore { by_sites: false } => "by the ribs alone".to_owned(),
             Last::Crest(crest) => crest.score().to_string(),
             Last::LookOver(signs) => self.signs(signs).sentence,
+            Last::Work { done, asked } => self.week_done(*done, *asked),
+            Last::NoWork(line) => self.work(line).sentence,
             Last::Photographs(poses) => {
                 let poses: Vec<String> = poses
                     .iter()
@@ -99,6 +103,8 @@ impl BesideWords for English {
             Standing::Care => "a sign seen",
             Standing::NotComplete => "not complete",
             Standing::Waits => "weigh first",
+            Standing::Later => "later",
+            Standing::NoWork => "not now",
             Standing::Open => "if you like",
         }
     }
@@ -135,6 +141,7 @@ impl BesideWords for English {
             Some(Task::Condition) => "score today",
             Some(Task::Crest) => "score the crest today",
             Some(Task::LookOver) => "look over today",
+            Some(Task::Work) => "work today",
             Some(Task::Photograph) => "photograph today",
             Some(Task::Plan) => "plan today",
             None => "nothing due",
@@ -147,6 +154,7 @@ impl BesideWords for English {
             Task::Condition => format!("Score {name} today"),
             Task::Crest => format!("Score the crest of {name} today"),
             Task::LookOver => format!("Look {name} over today"),
+            Task::Work => format!("Work {name} today"),
             Task::Photograph => format!("Photograph {name} today"),
             Task::Plan => format!("Make a plan for {name} today"),
         }

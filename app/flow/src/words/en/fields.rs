@@ -2,6 +2,9 @@
 
 /// The unit at the end of a key as it stands there, and as it is written.
 const UNITS: &[(&str, &str)] = &[
+    ("beats_per_min", "beats a minute"),
+    ("m_per_min", "m a minute"),
+    ("thousand_kg_km", "thousand kg km"),
     ("g_per_kg_body", "g a kg of weight"),
     ("g_per_kg", "g a kg of weight"),
     ("mcal_per_kg", "Mcal a kg"),
@@ -36,6 +39,7 @@ const NAMES: &[(&str, &str)] = &[
     ("foal_age_days", "The foal's age"),
     ("foal_heart_girth_in", "The foal's heart girth"),
     ("girth_cm", "Heart girth"),
+    ("heart_beats_per_min", "The heart rate"),
     ("hole_cm", "The width of the holes"),
     ("length_to_girth", "Length divided by girth"),
     ("loss_fraction", "The part that is lost"),
@@ -50,6 +54,9 @@ const NAMES: &[(&str, &str)] = &[
     ("sugar_starch_percent", "Sugar and starch"),
     ("umbilical_girth_cm", "Belly girth"),
     ("weight_kg", "Weight"),
+    ("walk_minutes", "The walk"),
+    ("trot_minutes", "The trot"),
+    ("canter_minutes", "The canter"),
     ("wsc_percent", "WSC"),
 ];
 

@@ -163,6 +163,7 @@ impl LogWords for English {
             Kind::Crest => "Crest",
             Kind::Photo => "Photograph",
             Kind::LookOver => "Look-over",
+            Kind::WorkSession => "Work",
             Kind::Appetite => "Will not eat",
             Kind::Vitals => "Temperature, pulse, breathing",
             Kind::VetWord => "The vet's word",

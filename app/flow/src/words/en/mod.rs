@@ -33,6 +33,7 @@ mod remind;
 mod report;
 mod round;
 mod safety;
+mod session;
 mod shed;
 mod soak;
 mod soaks;
@@ -46,6 +47,7 @@ mod units;
 mod vet;
 mod visit_report;
 mod visits;
+mod work;
 mod worth;
 mod yard_visit;
 

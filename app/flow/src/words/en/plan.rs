@@ -11,8 +11,8 @@ use tussock_core::forage::Fed;
 use tussock_core::limits::published::{ENERGY_FLOOR, ENERGY_FLOOR_WITHOUT_VET, FLOOR};
 use tussock_core::plan::{
     BalancerLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
-    WorkLine,
 };
+use tussock_core::work::WorkLine;
 
 impl PlanWords for English {
     fn sign_question(&self, sign: Sign) -> &'static str {
@@ -161,6 +161,10 @@ impl PlanWords for English {
                 "No work",
                 "None while it is lame, sick, on pain relief or box rest, in an episode, or while a sign stands.",
             ),
+            WorkLine::NotPlannedHere(state) => Said::because(
+                "Ask the vet what work it may do",
+                format!("{}: no work is planned for it here.", self.state(*state)),
+            ),
             WorkLine::VetsWordFirst => Said::because(
                 "Work only after the vet's word",
                 "It had laminitis. Ask the vet, and write the word down.",
@@ -172,6 +176,10 @@ impl PlanWords for English {
             WorkLine::Recovered { minutes, a_week } => Said::because(
                 format!("{minutes} min, {a_week} or more times a week, soft ground"),
                 "Trot to canter, on the vet's word. Stop at the first odd step.",
+            ),
+            WorkLine::Donkey { minutes, a_week } => Said::because(
+                format!("Walk it up to {minutes} min, {a_week} or more times a week"),
+                "How much work suits a donkey is not published: in hand, at its own pace, never forced.",
             ),
             WorkLine::Sound {
                 minutes,

@@ -55,6 +55,7 @@ impl RoundWords for English {
             | JobKind::FeedBalancer
             | JobKind::LookOver
             | JobKind::Weigh
+            | JobKind::Exercise
             | JobKind::ReviewPlan
             | JobKind::VetWordExpires => self.job_kind(job.kind).to_owned(),
         }
@@ -71,6 +72,7 @@ impl RoundWords for English {
             JobKind::FeedBalancer => "Feed the balancer",
             JobKind::LookOver => "Look it over",
             JobKind::Weigh => "Weigh it",
+            JobKind::Exercise => "Work it",
             JobKind::ReviewPlan => "Review the plan",
             JobKind::VetWordExpires => "The vet's word ends",
         }
@@ -178,6 +180,7 @@ impl RoundWords for English {
             JobKind::LookOver => format!("Look over {}", job.name),
             JobKind::LookAgain => format!("Look at {} again", job.name),
             JobKind::Weigh => format!("Weigh {}", job.name),
+            JobKind::Exercise => format!("Work {}", job.name),
             JobKind::Stop
             | JobKind::HangNet
             | JobKind::FeedBalancer

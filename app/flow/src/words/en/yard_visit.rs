@@ -17,6 +17,7 @@ const fn step(task: Task) -> &'static str {
         Task::Condition => "condition",
         Task::Crest => "crest",
         Task::LookOver => "look-over",
+        Task::Work => "work",
         Task::Photograph => "photograph",
         Task::Plan => "plan",
     }

@@ -9,6 +9,7 @@ mod not_eating;
 mod numbers;
 mod records;
 mod remind;
+mod work;
 
 use super::{EnergyUnit, English, Region, Said, Shown};
 use tussock_core::units::parse::{LengthUnit, MassUnit};

@@ -3,12 +3,13 @@
 use super::*;
 use crate::animal::Answer as Seen;
 use crate::log::{Wish, gather};
-use crate::plan::{GrassLine, WorkLine};
+use crate::plan::GrassLine;
 use crate::round::Waits;
 use crate::safety::{Refusal, VetUrgency};
 use crate::soak::Air;
+use crate::work::WorkLine;
 
-fn look(pulse: Seen, warm: Seen) -> Body {
+pub(super) fn look(pulse: Seen, warm: Seen) -> Body {
     Body::LookOver(LookOverV1 {
         gait: Seen::No,
         stance: Seen::No,

@@ -10,9 +10,10 @@ use tussock_core::assess::AssessError;
 use tussock_core::day::DayError;
 use tussock_core::forage::{Fault, Hazard, SugarOrigin, Verdict, WayOut};
 use tussock_core::limits::{Ends, LimitsError, Nutrient};
-use tussock_core::plan::{GrassLine, Lever, PlanError, Raised, Separate, Signs, WorkLine};
+use tussock_core::plan::{GrassLine, Lever, PlanError, Raised, Separate, Signs};
 use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, Vital, VitalStanding};
 use tussock_core::units::{DryMatter, Instant, PartOfBody};
+use tussock_core::work::WorkLine;
 
 /// As many as a day of grass and untested hay can have.
 fn every_way() -> Vec<WayOut> {
@@ -83,6 +84,8 @@ fn every_line_of_a_plan_is_worded() {
         for work in every![
             WorkLine::None => WorkLine::None, WorkLine::VetsWordFirst => WorkLine::VetsWordFirst,
             WorkLine::AskFirst => WorkLine::AskFirst,
+            WorkLine::NotPlannedHere(_) => WorkLine::NotPlannedHere(State::Pregnant),
+            WorkLine::Donkey { .. } => WorkLine::Donkey { minutes: 30, a_week: 3 },
             WorkLine::Recovered { .. } => WorkLine::Recovered { minutes: 30, a_week: 3 },
             WorkLine::Sound { .. } => WorkLine::Sound { minutes: 30, a_week: 5, unfit_minutes: 15, build_up_weeks: 4 },
         ] {
