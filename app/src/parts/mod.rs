@@ -15,6 +15,7 @@
 )]
 
 mod action;
+mod asked;
 mod banner;
 mod caution;
 mod choice;
@@ -47,6 +48,7 @@ mod tub_cord;
 mod undo;
 
 pub use action::{Action, ActionRow, Back};
+pub use asked::{AskedBack, AskedKey};
 pub use banner::{Banner, Notice};
 pub use caution::Caution;
 pub use choice::{Choice, Offer, Several};

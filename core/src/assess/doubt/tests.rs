@@ -351,29 +351,6 @@ fn bone_does_not_change() {
 }
 
 #[test]
-fn of_one_that_grows_only_readings_that_lie_apart_are_asked_back() {
-    let mut foal = animal(Kind::Horse, None);
-    foal.born = Some(Birth::Year(2025));
-    assert_eq!(
-        of_tape(
-            &foal,
-            tape(WRAP, &[(Measure::HeartGirth, &[90.0])]),
-            &taped(80.0)
-        ),
-        Doubts::default()
-    );
-    assert_eq!(
-        of_tape(
-            &foal,
-            tape(WRAP, &[(Measure::HeartGirth, &[90.0, 95.0])]),
-            &never()
-        )
-        .asked,
-        [Doubt::Apart(Measure::HeartGirth)]
-    );
-}
-
-#[test]
 fn the_frame_of_an_earlier_tape_makes_two_weeks_comparable() {
     let pony = animal(Kind::Pony, None);
     let whole = Tape {

@@ -64,3 +64,26 @@ fn another_instrument_and_the_steps_of_a_weighbridge_are_no_jump() {
     }
     assert_eq!(of_scale(&pony, lorry, &before).asked, []);
 }
+
+#[test]
+fn of_one_that_grows_only_readings_that_lie_apart_are_asked_back() {
+    let mut foal = animal(Kind::Horse, None);
+    foal.born = Some(Birth::Year(2025));
+    assert_eq!(
+        of_tape(
+            &foal,
+            tape(WRAP, &[(Measure::HeartGirth, &[90.0])]),
+            &taped(80.0)
+        ),
+        Doubts::default()
+    );
+    assert_eq!(
+        of_tape(
+            &foal,
+            tape(WRAP, &[(Measure::HeartGirth, &[90.0, 95.0])]),
+            &never()
+        )
+        .asked,
+        [Doubt::Apart(Measure::HeartGirth)]
+    );
+}
