@@ -211,6 +211,20 @@ pub(crate) mod tests {
     }
 
     #[test]
+    fn a_weekly_girth_is_weighed_with_the_length_of_the_tape_before_it() {
+        let (shelf, moss) = taped(&[
+            (-7, &[("girth", "152"), ("length", "134")]),
+            (0, &[("girth", "151")]),
+        ]);
+        let kg = |day| {
+            let beside = crate::views::horses::beside(&shelf, &moss.id, at(day), &zone());
+            beside.unwrap().weight.unwrap().weight.value.to_kg()
+        };
+        assert!((kg(-7) - 152.0_f64.powi(2) * 134.0 / 11_900.0).abs() < 1e-6);
+        assert!((kg(0) - 151.0_f64.powi(2) * 134.0 / 11_900.0).abs() < 1e-6);
+    }
+
+    #[test]
     fn measures_over_time_say_what_changed_and_the_belly_since_the_first() {
         let (shelf, moss) = taped(&[
             (

@@ -318,39 +318,6 @@ fn a_third_reading_is_asked_for_and_the_odd_one_named() {
 }
 
 #[test]
-fn bone_does_not_change() {
-    let pony = animal(Kind::Pony, None);
-    let mut before = taped(152.0);
-    before.measures.push(Earlier {
-        measure: Measure::Length,
-        length: Length::cm(134.0),
-        kind: Some(WRAP),
-        tool: TapeTool::Tape,
-        takes: 1,
-        day: day("2026-04-28"),
-    });
-    let length = |cm| {
-        of_tape(
-            &pony,
-            tape(
-                WRAP,
-                &[(Measure::HeartGirth, &[152.0]), (Measure::Length, &[cm])],
-            ),
-            &before,
-        )
-        .asked
-    };
-    assert_eq!(length(132.0), []);
-    assert!(matches!(
-        length(124.0).as_slice(),
-        [Doubt::FrameDiffers {
-            measure: Measure::Length,
-            ..
-        }]
-    ));
-}
-
-#[test]
 fn the_frame_of_an_earlier_tape_makes_two_weeks_comparable() {
     let pony = animal(Kind::Pony, None);
     let whole = Tape {

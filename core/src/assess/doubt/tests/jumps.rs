@@ -1,4 +1,4 @@
-//! A weight that jumps.
+//! Against the last time: a weight that jumps, bone that changes.
 
 use super::*;
 use crate::animal::State;
@@ -86,4 +86,37 @@ fn of_one_that_grows_only_readings_that_lie_apart_are_asked_back() {
         .asked,
         [Doubt::Apart(Measure::HeartGirth)]
     );
+}
+
+#[test]
+fn bone_does_not_change() {
+    let pony = animal(Kind::Pony, None);
+    let mut before = taped(152.0);
+    before.measures.push(Earlier {
+        measure: Measure::Length,
+        length: Length::cm(134.0),
+        kind: Some(WRAP),
+        tool: TapeTool::Tape,
+        takes: 1,
+        day: day("2026-04-28"),
+    });
+    let length = |cm| {
+        of_tape(
+            &pony,
+            tape(
+                WRAP,
+                &[(Measure::HeartGirth, &[152.0]), (Measure::Length, &[cm])],
+            ),
+            &before,
+        )
+        .asked
+    };
+    assert_eq!(length(132.0), []);
+    assert!(matches!(
+        length(124.0).as_slice(),
+        [Doubt::FrameDiffers {
+            measure: Measure::Length,
+            ..
+        }]
+    ));
 }
