@@ -7,8 +7,6 @@ use tussock_core::assess::{
     Site, TapeTool,
 };
 use tussock_core::day::NetKind;
-use tussock_core::log::bodies::base::{BodyGrams, BodyHundredths, Count, Tenths};
-use tussock_core::log::Stamp;
 use tussock_core::log::bodies::base::{
     BodyGrams, BodyHundredths, Count, Distance, Millimetres, Tenths,
 };

@@ -31,8 +31,8 @@ pub(crate) mod test_yard;
 pub mod tonight;
 pub mod tub;
 pub mod vet;
-pub mod yard_visit;
 pub mod weighbridge;
+pub mod yard_visit;
 
 #[cfg(test)]
 mod morning;
