@@ -46,6 +46,20 @@ impl Shelf {
         self.records.iter()
     }
 
+    /// The records about one subject.
+    #[must_use]
+    pub fn about(&self, subject: &str) -> Self {
+        Self {
+            records: self
+                .records
+                .iter()
+                .filter(|record| record.subject.id() == subject)
+                .cloned()
+                .collect(),
+            unread: Vec::new(),
+        }
+    }
+
     /// A record by id, deleted or not.
     pub fn get(&self, id: &str) -> Option<&Record> {
         self.records.iter().find(|record| record.id.0 == id)

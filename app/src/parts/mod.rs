@@ -15,6 +15,7 @@
 )]
 
 mod action;
+mod asked;
 mod banner;
 mod beats;
 mod caution;
@@ -48,6 +49,7 @@ mod tub_cord;
 mod undo;
 
 pub use action::{Action, ActionRow, Back};
+pub use asked::{AskedBack, AskedKey};
 pub use banner::{Banner, Notice};
 pub use beats::{BeatCords, BeatRow, Beats};
 pub use caution::Caution;

@@ -207,6 +207,96 @@ table! {
     /// A scale weight overrides a tape taken within so many days of it.
     "fortnight" FORTNIGHT: i64 = 14;
         "days", Ours, Tussock, "assess/published.rs";
+    // What is asked back before a reading is kept.
+
+    /// How often a measure is taken in one go at most.
+    "takes" TAKES: usize = 3;
+        "readings", Ours, Tussock, "assess/published.rs";
+    /// Readings of one girth or height in one go that lie further apart are asked back.
+    "takes_apart_girth" TAKES_APART_GIRTH: f64 = 2.0;
+        "% of the measure", Ours, Tussock, "assess/published.rs";
+    /// Readings of one neck or length in one go that lie further apart are asked back: their ends are harder to find.
+    "takes_apart_length" TAKES_APART_LENGTH: f64 = 3.0;
+        "% of the measure", Ours, Tussock, "assess/published.rs";
+    /// Readings of one scale in one go that lie further apart are asked back.
+    "takes_apart_scale" TAKES_APART_SCALE: f64 = 1.0;
+        "% of the weight", Ours, Tussock, "assess/published.rs";
+    /// How far one reading of a heart girth or height is out by the tape alone, four times in five, same person, same
+    /// tape: a girth that varies by 0.75 % weighs as 1.5 % of body weight.
+    "noise_girth" NOISE_GIRTH: f64 = 1.0;
+        "% of the measure", Ours, Tussock, "assess/published.rs; on 1 cm of girth being 1 to 2 % of weight";
+    /// The same for the belly, which fills and breathes.
+    "noise_belly" NOISE_BELLY: f64 = 1.5;
+        "% of the measure", Ours, Tussock, "assess/published.rs";
+    /// The same for neck and length, whose ends are harder to find.
+    "noise_length" NOISE_LENGTH: f64 = 2.0;
+        "% of the measure", Ours, Tussock, "assess/published.rs";
+    /// What one cm of heart girth is worth, for girths of 100 to 200 cm: weight goes with the square of the girth.
+    "cm_of_girth" CM_OF_GIRTH: (f64, f64) = (1.0, 2.0);
+        "% of body weight", WorkedOut, CarrollHuntington1988, "from the equation of girth and length";
+    /// A reading so far under the last is measured again at once, for the first week since; from then on later.
+    "fell_by" FELL_BY: f64 = 2.0;
+        "% of body weight", Ours, Tussock, "assess/published.rs";
+    /// A reading so far over the last is asked back, for the first week since; from then on later.
+    "rose_by" ROSE_BY: f64 = 4.0;
+        "% of body weight", Ours, Tussock, "assess/published.rs";
+    /// What both lines gain with each further week.
+    "a_week_more" A_WEEK_MORE: f64 = 1.0;
+        "% of body weight a week", Ours, Tussock, "assess/published.rs";
+    /// A length or height of a grown animal that differs so much from the last is asked back: bone does not change.
+    "frame_differs" FRAME_DIFFERS: f64 = 5.0;
+        "% of the measure", Ours, Tussock, "assess/published.rs";
+    /// Length, height and neck of an earlier tape stand in for those that were not taken, for so long.
+    "frame_days" FRAME_DAYS: i64 = 365;
+        "days", Ours, Tussock, "assess/published.rs";
+    /// A reading of the same animal lies within this part of the last; beyond it another unit is thought of.
+    "usual_to_last" USUAL_TO_LAST: (f64, f64) = (0.75, 1.33);
+        "of the last reading", Ours, Tussock, "assess/published.rs";
+    /// Heart girth of grown horses that is usual.
+    "usual_girth_horse" USUAL_GIRTH_HORSE: (f64, f64) = (135.0, 260.0);
+        "cm", Ours, Tussock, "assess/published.rs";
+    /// Heart girth of grown ponies that is usual.
+    "usual_girth_pony" USUAL_GIRTH_PONY: (f64, f64) = (85.0, 220.0);
+        "cm", Ours, Tussock, "assess/published.rs";
+    /// Heart girth of grown miniatures that is usual.
+    "usual_girth_miniature" USUAL_GIRTH_MINIATURE: (f64, f64) = (65.0, 130.0);
+        "cm", Ours, Tussock, "assess/published.rs";
+    /// Heart girth of grown donkeys that is usual.
+    "usual_girth_donkey" USUAL_GIRTH_DONKEY: (f64, f64) = (80.0, 175.0);
+        "cm", Ours, Tussock, "assess/published.rs";
+    /// Heart girth of grown mules that is usual.
+    "usual_girth_mule" USUAL_GIRTH_MULE: (f64, f64) = (95.0, 230.0);
+        "cm", Ours, Tussock, "assess/published.rs";
+    /// Weight of grown horses that is usual.
+    "usual_weight_horse" USUAL_WEIGHT_HORSE: (f64, f64) = (250.0, 1100.0);
+        "kg", Ours, Tussock, "assess/published.rs";
+    /// Weight of grown ponies that is usual.
+    "usual_weight_pony" USUAL_WEIGHT_PONY: (f64, f64) = (80.0, 550.0);
+        "kg", Ours, Tussock, "assess/published.rs";
+    /// Weight of grown miniatures that is usual.
+    "usual_weight_miniature" USUAL_WEIGHT_MINIATURE: (f64, f64) = (40.0, 190.0);
+        "kg", Ours, Tussock, "assess/published.rs";
+    /// Weight of grown donkeys that is usual.
+    "usual_weight_donkey" USUAL_WEIGHT_DONKEY: (f64, f64) = (60.0, 400.0);
+        "kg", Ours, Tussock, "assess/published.rs";
+    /// Weight of grown mules that is usual.
+    "usual_weight_mule" USUAL_WEIGHT_MULE: (f64, f64) = (90.0, 750.0);
+        "kg", Ours, Tussock, "assess/published.rs";
+    /// Weight over the cube of the height that is usual, from a starved horse to a fat Shetland.
+    "usual_build" USUAL_BUILD: (f64, f64) = (60.0, 240.0);
+        "kg/m3", Ours, Tussock, "assess/published.rs";
+    /// Heart girth as a part of the height that is usual.
+    "usual_girth_to_height" USUAL_GIRTH_TO_HEIGHT: (f64, f64) = (0.9, 1.7);
+        "", Ours, Tussock, "assess/published.rs";
+    /// Belly girth as a part of the heart girth that is usual.
+    "usual_belly_to_girth" USUAL_BELLY_TO_GIRTH: (f64, f64) = (0.9, 1.6);
+        "", Ours, Tussock, "assess/published.rs";
+    /// Neck as a part of the heart girth that is usual.
+    "usual_neck_to_girth" USUAL_NECK_TO_GIRTH: (f64, f64) = (0.33, 0.85);
+        "", Ours, Tussock, "assess/published.rs";
+    /// Neck as a part of the height over which ponies later foundered on pasture; none for horses could be confirmed.
+    "neck_to_height_pony" NECK_TO_HEIGHT_PONY: f64 = 0.71;
+        "", FromMemory, Carter2009Laminitis, "neck circumference to height, with condition, crest, insulin and leptin";
     // Condition and crest.
 
     /// The scale 1 to 9.

@@ -43,6 +43,16 @@ impl Measure {
     }
 }
 
+/// With what a length was taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
+pub enum TapeTool {
+    /// A tape measure.
+    #[default]
+    Tape,
+    /// A string, then a ruler.
+    StringAndRuler,
+}
+
 /// What was taken with a tape, in one go.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Tape {
@@ -67,6 +77,18 @@ impl Tape {
             height: None,
             neck: None,
             umbilical_girth: None,
+        }
+    }
+
+    /// This tape with length, height and neck of an earlier one where they were not taken: bone does not change, and
+    /// the neck changes a weight little. Girths are never carried over.
+    #[must_use]
+    pub fn with_frame_of(self, earlier: &Self) -> Self {
+        Self {
+            length: self.length.or(earlier.length),
+            height: self.height.or(earlier.height),
+            neck: self.neck.or(earlier.neck),
+            ..self
         }
     }
 

@@ -3,7 +3,7 @@
 //! The records of one animal (or of a group's members), the hays, foods, nets, visits and weather of its yard, as they
 //! hold on a day. A reading that `assess` refuses is left out and named in [`Gathered::problems`]; nothing is lost.
 
-use super::bodies::{AnimalV1, Body, Condition, PlanV1, ReadingV1};
+use super::bodies::{AnimalV1, Body, Condition, PlanV1};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
@@ -11,7 +11,7 @@ use super::looks::looked_over;
 use super::worked::sessions;
 use crate::animal::{Animal, AnimalId, PersonId, SaidOn, VetWord};
 use crate::assess::{
-    AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, weigh_in_condition,
+    AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, frame_holds, weigh_in_condition,
 };
 use crate::forage::Lot;
 use crate::limits::WaterWeather;
@@ -20,7 +20,7 @@ use crate::plan::{
 };
 use crate::ration::Food;
 use crate::safety::{Refusal, StopsFor, VetUrgency, stops};
-use crate::sources::RecordId;
+use crate::sources::{RecordId, Source};
 use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 use crate::work::Session;
 
@@ -309,6 +309,8 @@ fn each_condition<'a>(
         .collect()
 }
 
+/// The weights, and the last tape. Length, height and neck of the last tape with a length stand in for those that a later
+/// one leaves out, while they hold: a weekly girth is weighed by the same equation as the tape before it.
 fn weights(
     animal: &Animal,
     own: &[&Entry<'_>],
@@ -316,7 +318,8 @@ fn weights(
     local: &impl Fn(&Entry<'_>) -> LocalDate,
     problems: &mut Vec<Problem>,
 ) -> (Vec<DatedWeight>, Option<Tape>) {
-    let mut tape = None;
+    let mut tape: Option<Tape> = None;
+    let mut frame: Option<(LocalDate, Tape, RecordId)> = None;
     let mut weights = Vec::new();
     for entry in own {
         let Body::Weight(body) = &entry.body else {
@@ -330,11 +333,22 @@ fn weights(
             }
         };
         let day = local(entry);
-        match weigh_in_condition(animal, &reading, condition, day) {
+        let held = frame
+            .as_ref()
+            .filter(|(taken_on, _, _)| frame_holds(animal, *taken_on, day));
+        let whole = match (reading, held) {
+            (Reading::Tape(read), Some((_, earlier, _))) => {
+                Reading::Tape(read.with_frame_of(earlier))
+            }
+            (reading, _) => reading,
+        };
+        match weigh_in_condition(animal, &whole, condition, day) {
             Ok((mut weight, _)) => {
-                weight.from = weight
-                    .from
-                    .with(crate::sources::Source::Record(entry.record.id.clone()));
+                let record = |id: &RecordId| Source::Record(id.clone());
+                weight.from = weight.from.with(record(&entry.record.id));
+                if let Some((_, _, earlier)) = held.filter(|_| whole != reading) {
+                    weight.from = weight.from.with(record(earlier));
+                }
                 weights.push(DatedWeight { day, weight });
             }
             Err(error) => problems.push(Problem::Assess {
@@ -342,8 +356,13 @@ fn weights(
                 error,
             }),
         }
-        if let (ReadingV1::Tape { .. }, Reading::Tape(read)) = (&body.reading, reading) {
+        if let Reading::Tape(read) = whole {
             tape = Some(read);
+        }
+        if let Reading::Tape(read) = reading
+            && read.length.is_some()
+        {
+            frame = Some((day, read, entry.record.id.clone()));
         }
     }
     (weights, tape)

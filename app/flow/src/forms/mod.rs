@@ -22,6 +22,7 @@ pub mod start;
 pub mod tub;
 pub mod vet;
 pub mod visits;
+pub mod weighbridge;
 pub mod weight;
 pub mod work;
 pub mod worth;

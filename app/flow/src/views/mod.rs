@@ -10,11 +10,13 @@ pub mod day;
 pub mod details;
 pub mod filled;
 pub mod group;
+pub mod guide;
 pub mod hanging;
 pub mod hay;
 pub mod horses;
 pub mod last_step;
 pub mod ledger;
+pub mod measures;
 pub mod net_list;
 pub mod nets;
 pub mod not_eating;
@@ -31,6 +33,7 @@ pub mod tonight;
 pub mod tub;
 pub mod vet;
 pub mod work;
+pub mod weighbridge;
 pub mod yard_visit;
 
 #[cfg(test)]

@@ -21,6 +21,7 @@ mod limits;
 mod log;
 mod look_over;
 mod lots;
+mod measure;
 mod net;
 mod nets;
 mod not_eating;

@@ -4,6 +4,7 @@ mod animal;
 mod cases;
 mod condition;
 mod loop_of_work;
+mod measure;
 mod nets;
 mod not_eating;
 mod numbers;
