@@ -124,6 +124,12 @@ impl Trend {
         alarms
     }
 
+    /// The chance that it fell too far or loses too fast, when the readings of the last day are enough to say: what
+    /// [`Alarm::RingVet`] is decided on.
+    pub fn chance_too_fast_today(&self) -> Option<f64> {
+        self.chance_too_fast(&self.last_day()?)
+    }
+
     fn last_day(&self) -> Option<LastDay<'_>> {
         let day = self.last_read()?;
         let earlier = self.believed().rev().find(|reading| reading.day < day)?.day;

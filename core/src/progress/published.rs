@@ -202,9 +202,9 @@ pub const LOSS_BEFORE: Published<f64> = ours(
 /// How far that may be from what it does.
 pub const LOSS_BEFORE_SPREAD: Published<f64> = ours(
     "progress.loss_before_spread",
-    1.0,
+    0.8,
     "% of weight a week, standard deviation",
-    "gains of spring and 2.3 % a week of one published case lie within twice this",
+    "a gain in spring and the 2.3 % a week of one published case lie about twice this away",
 );
 /// How often a week brings a sudden fall or rise.
 pub const SUDDEN: Published<f64> =

@@ -16,16 +16,22 @@ fn vector(name: &str) -> Value {
 }
 
 fn number(value: &Value) -> f64 {
-    value.as_f64().unwrap_or_else(|| panic!("no number: {value}"))
+    value
+        .as_f64()
+        .unwrap_or_else(|| panic!("no number: {value}"))
 }
 
 fn numbers(value: &Value) -> Vec<f64> {
-    let list = value.as_array().unwrap_or_else(|| panic!("no list: {value}"));
+    let list = value
+        .as_array()
+        .unwrap_or_else(|| panic!("no list: {value}"));
     list.iter().map(number).collect()
 }
 
 fn whole(value: &Value) -> usize {
-    let number = value.as_u64().unwrap_or_else(|| panic!("no count: {value}"));
+    let number = value
+        .as_u64()
+        .unwrap_or_else(|| panic!("no count: {value}"));
     usize::try_from(number).unwrap()
 }
 
@@ -44,8 +50,16 @@ fn same_state(filter: &Filter, expected: &Value) {
     let (level, slope) = (filter.of(LEVEL).unwrap(), filter.of(SLOPE).unwrap());
     near(level.mean, number(&expected["state"][0]), "level");
     near(slope.mean, number(&expected["state"][1]), "slope");
-    near(level.variance, number(&expected["cov"][0][0]), "variance of the level");
-    near(slope.variance, number(&expected["cov"][1][1]), "variance of the slope");
+    near(
+        level.variance,
+        number(&expected["cov"][0][0]),
+        "variance of the level",
+    );
+    near(
+        slope.variance,
+        number(&expected["cov"][1][1]),
+        "variance of the slope",
+    );
     near(
         filter.together(LEVEL, SLOPE).unwrap(),
         number(&expected["cov"][0][1]),
@@ -100,7 +114,11 @@ fn weekly_readings_with_a_week_missing_equal_statsmodels_and_least_squares() {
         filter.days(1, level, slope);
         let ahead = filter.of(LEVEL).unwrap();
         near(ahead.mean, mean, "forecast");
-        near((ahead.variance + number(&var["obs"])).sqrt(), spread, "its spread");
+        near(
+            (ahead.variance + number(&var["obs"])).sqrt(),
+            spread,
+            "its spread",
+        );
     }
 }
 
@@ -111,7 +129,10 @@ fn irregular(name: &str) {
     let (level, slope) = (number(&var["level"]), number(&var["slope"]));
     let offsets: Vec<Start> = numbers(&given["offsets"])
         .into_iter()
-        .map(|variance| Start::Known { mean: 0.0, variance })
+        .map(|variance| Start::Known {
+            mean: 0.0,
+            variance,
+        })
         .collect();
     let mut filter = Filter::new(Start::Unknown, Start::Unknown, &offsets);
     let mut day = 0;
@@ -137,7 +158,11 @@ fn irregular(name: &str) {
     for (k, mean) in numbers(&given["offset_states"]).into_iter().enumerate() {
         let ours = filter.of(&[(2 + k, 1.0)]).unwrap();
         near(ours.mean, mean, "offset");
-        near(ours.variance, number(&given["offset_cov"][k][k]), "its variance");
+        near(
+            ours.variance,
+            number(&given["offset_cov"][k][k]),
+            "its variance",
+        );
     }
     let smoothed = numbers(&given["smoothed_level"]);
     let variances = numbers(&given["smoothed_level_var"]);
@@ -179,6 +204,10 @@ fn the_nile_is_met() {
     near(filter.log_likelihood(), number(&given["llf"]), "likelihood");
     near(last.variance, number(&given["last_var"]), "variance");
     for (state, level) in kept.into_iter().zip(numbers(&given["smoothed_level"])) {
-        near(filter.of(&[(state, 1.0)]).unwrap().mean, level, "smoothed level");
+        near(
+            filter.of(&[(state, 1.0)]).unwrap().mean,
+            level,
+            "smoothed level",
+        );
     }
 }
