@@ -97,6 +97,18 @@ struct LastDay<'a> {
     steady: Filter,
 }
 
+impl LastDay<'_> {
+    /// How far down a reading is since the day before, in percent, on its own instrument.
+    fn down(&self, reading: &Seen) -> Option<f64> {
+        let then: Vec<(usize, f64)> = std::iter::once(self.then)
+            .chain(reading.offsets.iter().copied())
+            .map(|state| (state, 1.0))
+            .collect();
+        let then = self.steady.of(&then)?.mean;
+        Some((then - reading.kg) / then * 100.0)
+    }
+}
+
 impl Trend {
     /// What weight alone asks for, the gravest first; nothing while there is nothing to compare.
     pub fn alarms(&self, animal: &Animal) -> Vec<Alarm> {
@@ -150,16 +162,6 @@ impl Trend {
         })
     }
 
-    /// How far down a reading is since the day before, in percent, on its own instrument.
-    fn down(&self, last: &LastDay<'_>, reading: &Seen) -> Option<f64> {
-        let then: Vec<(usize, f64)> = std::iter::once(last.then)
-            .chain(reading.offsets.iter().copied())
-            .map(|state| (state, 1.0))
-            .collect();
-        let then = last.steady.of(&then)?.mean;
-        Some((then - reading.kg) / then * 100.0)
-    }
-
     /// The chance that it fell too far since the day before or loses over 1 % a week, when it was measured again that day.
     fn chance_too_fast(&self, last: &LastDay<'_>) -> Option<f64> {
         let believed = last.readings.iter().filter(|reading| reading.believed);
@@ -206,7 +208,7 @@ impl Trend {
 
     /// What of the last day's readings asks to measure again, whether it was done or not.
     fn asked_again(&self, last: &LastDay<'_>) -> Option<Again> {
-        let downs = last.readings.iter().filter_map(|r| self.down(last, r));
+        let downs = last.readings.iter().filter_map(|r| last.down(r));
         let down = downs.fold(f64::MIN, f64::max);
         if down > last.bar {
             return Some(Again::Down { percent: down });
@@ -231,7 +233,7 @@ impl Trend {
         // numeric: as likely as not
         let open = chance >= 0.5;
         let believed = last.readings.iter().filter(|r| r.believed);
-        let downs: Vec<f64> = believed.filter_map(|r| self.down(last, r)).collect();
+        let downs: Vec<f64> = believed.filter_map(|r| last.down(r)).collect();
         let mean = downs.iter().sum::<f64>() / downs.len().max(1) as f64;
         (taken < *AGAIN_AT_MOST && (open || mean > last.bar || downs.len() <= 1))
             .then_some(Again::NotSure { chance })

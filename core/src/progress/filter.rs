@@ -6,6 +6,10 @@
 //! sections 5.2 and 6.4), so that no large number stands in for not known. Readings enter one at a time, so several on
 //! a day and none on a day need nothing of their own.
 #![allow(
+    clippy::needless_range_loop,
+    reason = "matrices are walked by row and column, as their algebra is written"
+)]
+#![allow(
     clippy::indexing_slicing,
     reason = "every matrix here is `n` times `n` and every vector `n` long, where `n` is `Filter::n`; every index is \
               under `n`: 0 and 1 (`new` gives at least two states), a loop's under `n`, or one that `dense` has let in"
@@ -286,13 +290,13 @@ impl Filter {
     /// it should be.
     pub fn left_out(&self) -> Vec<Option<LeftOut>> {
         let mut n = self.n;
-        let mut r = vec![0.0; n];
+        let mut back = vec![0.0; n];
         let mut spread = vec![0.0; n * n];
         let mut found = Vec::new();
         for step in self.steps.iter().rev() {
             match step {
                 Step::Days(days) => {
-                    r[1] += days * r[0];
+                    back[1] += days * back[0];
                     for k in 0..n {
                         spread[n + k] += days * spread[k];
                     }
@@ -302,8 +306,8 @@ impl Filter {
                 }
                 Step::Kept => {
                     let slim = n - 1;
-                    r[0] += r[slim];
-                    r.truncate(slim);
+                    back[0] += back[slim];
+                    back.truncate(slim);
                     let mut smaller = vec![0.0; slim * slim];
                     for i in 0..n {
                         for k in 0..n {
@@ -319,20 +323,21 @@ impl Filter {
                     gain,
                     surprise,
                 } => {
-                    let back = times(&spread, gain);
+                    let pulled = times(&spread, gain);
                     let (v_over_f, one_over_f) =
                         surprise.map_or((0.0, 0.0), |(v, f)| (v / f, 1.0 / f));
-                    let u = v_over_f - dot(gain, &r);
-                    let d = one_over_f + dot(gain, &back);
+                    let off = v_over_f - dot(gain, &back);
+                    let precision = one_over_f + dot(gain, &pulled);
                     for i in 0..n {
-                        r[i] += z[i] * u;
+                        back[i] += z[i] * off;
                         for k in 0..n {
-                            spread[i * n + k] += z[i] * z[k] * d - z[i] * back[k] - back[i] * z[k];
+                            spread[i * n + k] +=
+                                z[i] * z[k] * precision - z[i] * pulled[k] - pulled[i] * z[k];
                         }
                     }
-                    found.push((d > 0.0 && u.is_finite()).then(|| LeftOut {
-                        off: u / d,
-                        variance: 1.0 / d,
+                    found.push((precision > 0.0 && off.is_finite()).then(|| LeftOut {
+                        off: off / precision,
+                        variance: 1.0 / precision,
                     }));
                 }
             }
