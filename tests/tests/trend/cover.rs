@@ -2,7 +2,7 @@
 
 use crate::herd::{Chance, fit, gut_fill, scale, tape};
 use tussock_core::limits::Ends;
-use tussock_core::progress::{Footing, GutFill};
+use tussock_core::progress::{DatedChange, Footing, GutFill, Weighing};
 
 const ANIMALS: u64 = 2_000;
 const AHEAD: i64 = 8;
@@ -27,6 +27,71 @@ impl Count {
     }
 }
 
+/// An animal, what its instruments said, and the truth of each day: level and slope.
+struct Made {
+    weighings: Vec<Weighing>,
+    changes: Vec<DatedChange>,
+    levels: Vec<(f64, f64)>,
+    last: i64,
+    jump: Option<i64>,
+    tape_off: f64,
+    people: [f64; 2],
+}
+
+fn made(seed: u64) -> Made {
+    let mut chance = Chance::new(seed);
+    let start = 180.0 + 420.0 * chance.part();
+    let percent = start / 100.0;
+    let weeks = 6 + i64::try_from(chance.below(12)).unwrap();
+    // What the instruments stand off by: the tape on this animal, two people, the scale.
+    let tape_off = chance.normal(0.05);
+    let people = [chance.normal(0.015), chance.normal(0.015)];
+    let scale_off = chance.normal(0.005);
+    let scaled = chance.below(3) == 0;
+    let jump = (chance.below(2) == 0).then(|| i64::try_from(chance.below(30)).unwrap());
+    let mut truth = start;
+    let mut slope = chance.normal(0.5) * percent / 7.0 - 0.4 * percent / 7.0;
+    let fill = (-4.3 + chance.normal(1.1)) * percent;
+    let mut levels = Vec::new();
+    let mut weighings = Vec::new();
+    let last = weeks * 7;
+    let mut next = 0;
+    for on in 0..=last + AHEAD * 7 {
+        levels.push((truth, slope));
+        if on <= last && on == next {
+            next = on + 4 + i64::try_from(chance.below(7)).unwrap();
+            let who = usize::from(chance.below(4) == 0);
+            let times = 1 + usize::from(chance.below(4) == 0);
+            for number in 0..times {
+                let read = truth * (1.0 + tape_off + people[who] + chance.normal(0.015));
+                weighings.push(tape(on, read, ["Ann", "Bea"][who], number));
+            }
+            if scaled && chance.below(6) == 0 {
+                let read = truth * (1.0 + scale_off + chance.normal(0.005));
+                weighings.push(scale(on, read, 9));
+            }
+        }
+        truth += slope + chance.normal(0.16 * percent / 7.0_f64.sqrt());
+        slope += chance.normal(0.05 * percent / 7.0 / 7.0_f64.sqrt());
+        if jump.is_some_and(|jump| jump <= on && on < jump + 7) {
+            truth += fill / 7.0;
+        }
+    }
+    let changes: Vec<_> = jump
+        .map(|on| gut_fill(on, GutFill::GrassToHay))
+        .into_iter()
+        .collect();
+    Made {
+        weighings,
+        changes,
+        levels,
+        last,
+        jump,
+        tape_off,
+        people,
+    }
+}
+
 #[test]
 fn of_two_thousand_animals_four_fifths_lie_within_each_band() {
     let (mut weight, mut level, mut rate, mut lately, mut ahead) = (
@@ -38,48 +103,15 @@ fn of_two_thousand_animals_four_fifths_lie_within_each_band() {
     );
     let mut by_scale = 0;
     for seed in 0..ANIMALS {
-        let mut chance = Chance::new(seed);
-        let start = 180.0 + 420.0 * chance.part();
-        let percent = start / 100.0;
-        let weeks = 6 + i64::try_from(chance.below(12)).unwrap();
-        // What the instruments stand off by: the tape on this animal, two people, the scale.
-        let tape_off = chance.normal(0.05);
-        let people = [chance.normal(0.015), chance.normal(0.015)];
-        let scale_off = chance.normal(0.005);
-        let scaled = chance.below(3) == 0;
-        let jump = (chance.below(2) == 0).then(|| i64::try_from(chance.below(30)).unwrap());
-        let mut truth = start;
-        let mut slope = chance.normal(0.5) * percent / 7.0 - 0.4 * percent / 7.0;
-        let fill = (-4.3 + chance.normal(1.1)) * percent;
-        let mut levels = Vec::new();
-        let mut weighings = Vec::new();
-        let last = weeks * 7;
-        let mut next = 0;
-        for on in 0..=last + AHEAD * 7 {
-            levels.push((truth, slope));
-            if on <= last && on == next {
-                next = on + 4 + i64::try_from(chance.below(7)).unwrap();
-                let who = usize::from(chance.below(4) == 0);
-                let times = 1 + usize::from(chance.below(4) == 0);
-                for number in 0..times {
-                    let read = truth * (1.0 + tape_off + people[who] + chance.normal(0.015));
-                    weighings.push(tape(on, read, ["Ann", "Bea"][who], number));
-                }
-                if scaled && chance.below(6) == 0 {
-                    let read = truth * (1.0 + scale_off + chance.normal(0.005));
-                    weighings.push(scale(on, read, 9));
-                }
-            }
-            truth += slope + chance.normal(0.16 * percent / 7.0_f64.sqrt());
-            slope += chance.normal(0.05 * percent / 7.0 / 7.0_f64.sqrt());
-            if jump.is_some_and(|jump| jump <= on && on < jump + 7) {
-                truth += fill / 7.0;
-            }
-        }
-        let changes: Vec<_> = jump
-            .map(|on| gut_fill(on, GutFill::GrassToHay))
-            .into_iter()
-            .collect();
+        let Made {
+            weighings,
+            changes,
+            levels,
+            last,
+            jump,
+            tape_off,
+            people,
+        } = made(seed);
         let trend = fit(&weighings, &changes, last);
         let (truth_now, slope) = levels[usize::try_from(last).unwrap()];
         // What the trend stands on: the truth, or what its tape says of it.
@@ -123,15 +155,13 @@ fn of_two_thousand_animals_four_fifths_lie_within_each_band() {
             );
         }
         // Forecast, where nothing more changes.
-        if jump.is_none_or(|on| on + 7 <= last) {
-            if let Some(later) = trend.ahead(u32::try_from(AHEAD).unwrap()) {
-                let then = levels[usize::try_from(last + AHEAD * 7).unwrap()].0;
-                if trend.footing == Footing::Scale
-                    || weighings.iter().all(|w| w.by == weighings[0].by)
-                {
-                    ahead.add(kg(later), then * (1.0 + off));
-                }
-            }
+        let same_hands = weighings.iter().all(|w| w.by == weighings[0].by);
+        if jump.is_none_or(|on| on + 7 <= last)
+            && (trend.footing == Footing::Scale || same_hands)
+            && let Some(later) = trend.ahead(u32::try_from(AHEAD).unwrap())
+        {
+            let then = levels[usize::try_from(last + AHEAD * 7).unwrap()].0;
+            ahead.add(kg(later), then * (1.0 + off));
         }
     }
     println!("{by_scale} of {ANIMALS} were on a scale as well");

@@ -10,10 +10,10 @@ use tussock_core::sources::{Provenance, RecordId};
 use tussock_core::units::{BodyMass, LocalDate};
 
 /// Chance by seed: splitmix64, and normal numbers from two of it.
-pub struct Chance(u64);
+pub(crate) struct Chance(u64);
 
 impl Chance {
-    pub fn new(seed: u64) -> Self {
+    pub(crate) fn new(seed: u64) -> Self {
         Self(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15) ^ 0x5DEE_CE66)
     }
 
@@ -26,21 +26,21 @@ impl Chance {
     }
 
     /// Between 0 and 1.
-    pub fn part(&mut self) -> f64 {
+    pub(crate) fn part(&mut self) -> f64 {
         (self.next() >> 11) as f64 / (1_u64 << 53) as f64
     }
 
-    pub fn normal(&mut self, spread: f64) -> f64 {
+    pub(crate) fn normal(&mut self, spread: f64) -> f64 {
         let (a, b) = (self.part(), self.part());
         (-2.0 * (1.0 - a).ln()).sqrt() * (TAU * b).cos() * spread
     }
 
-    pub fn below(&mut self, end: u64) -> u64 {
+    pub(crate) fn below(&mut self, end: u64) -> u64 {
         self.next() % end
     }
 }
 
-pub fn day(number: i64) -> LocalDate {
+pub(crate) fn day(number: i64) -> LocalDate {
     let start: LocalDate = "2026-01-05".parse().unwrap();
     start + chrono::Duration::days(number)
 }
@@ -56,7 +56,7 @@ fn estimate(kg: f64, band: f64, method: WeightMethod) -> WeightEstimate {
 }
 
 /// What a tape says: the band of girth and length.
-pub fn tape(on: i64, kg: f64, by: &str, number: usize) -> Weighing {
+pub(crate) fn tape(on: i64, kg: f64, by: &str, number: usize) -> Weighing {
     Weighing {
         day: day(on),
         weight: estimate(kg, kg * 0.1, WeightMethod::Tape(Equation::GirthLength)),
@@ -66,7 +66,7 @@ pub fn tape(on: i64, kg: f64, by: &str, number: usize) -> Weighing {
 }
 
 /// What a scale for animals says.
-pub fn scale(on: i64, kg: f64, number: usize) -> Weighing {
+pub(crate) fn scale(on: i64, kg: f64, number: usize) -> Weighing {
     let method = WeightMethod::Scale(ScaleInstrument::AnimalScale);
     Weighing {
         day: day(on),
@@ -77,7 +77,7 @@ pub fn scale(on: i64, kg: f64, number: usize) -> Weighing {
 }
 
 /// What a weighbridge for vehicles says.
-pub fn weighbridge(on: i64, kg: f64, number: usize) -> Weighing {
+pub(crate) fn weighbridge(on: i64, kg: f64, number: usize) -> Weighing {
     let method = WeightMethod::Scale(ScaleInstrument::VehicleWeighbridge);
     Weighing {
         day: day(on),
@@ -87,18 +87,18 @@ pub fn weighbridge(on: i64, kg: f64, number: usize) -> Weighing {
     }
 }
 
-pub fn gut_fill(on: i64, what: GutFill) -> DatedChange {
+pub(crate) fn gut_fill(on: i64, what: GutFill) -> DatedChange {
     DatedChange {
         day: day(on),
         change: Change::GutFill(what),
     }
 }
 
-pub fn fit(weighings: &[Weighing], changes: &[DatedChange], on: i64) -> Trend {
+pub(crate) fn fit(weighings: &[Weighing], changes: &[DatedChange], on: i64) -> Trend {
     Trend::fit(weighings, changes, day(on)).unwrap()
 }
 
-pub fn animal(kind: Kind) -> Animal {
+pub(crate) fn animal(kind: Kind) -> Animal {
     Animal {
         id: AnimalId("animal".to_owned()),
         name: "Bramble".to_owned(),
