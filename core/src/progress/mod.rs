@@ -16,6 +16,6 @@ mod step;
 pub use look_back::{Changed, GrassWeather, Happened, LookBack, NotLogged, look_back};
 pub use phase::{CHANGES, Change, Proposal, WhyNot, goal_of, may_change, propose};
 pub use step::{
-    Band, Decision, Eaten, Facts, FastLoss, HayKnown, If, Origin, Pace, RateBands, Reason, Ring,
+    Band, Decision, Eaten, Facts, FastLoss, HayKnown, HowSoon, If, Origin, Pace, RateBands, Reason,
     Row, Step, TABLE, TargetStands, Then, When, decide,
 };

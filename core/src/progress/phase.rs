@@ -132,7 +132,7 @@ pub const fn goal_of(phase: Phase) -> Option<Goal> {
 mod tests {
     use super::*;
     use crate::progress::step::tests::{facts, pace, still};
-    use crate::progress::{Ring, TargetStands};
+    use crate::progress::{HowSoon, TargetStands};
 
     fn proposed(of: &Facts) -> Option<Phase> {
         propose(of).map(|proposal| proposal.to)
@@ -202,7 +202,7 @@ mod tests {
     #[test]
     fn what_stops_it_comes_before_any_change_but_an_episode() {
         let mut of = facts(Phase::New);
-        of.stop = Some(Ring::Today);
+        of.stop = Some(HowSoon::Today);
         assert_eq!(proposed(&of), None);
         of.laminitis_now = true;
         assert_eq!(proposed(&of), Some(Phase::Episode));

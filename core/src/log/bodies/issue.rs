@@ -231,6 +231,7 @@ fn forage(hay: &HayLine, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
         as_fed_g: FeedGrams::of(as_fed)?,
         soaked: hay.fed == Fed::Soaked,
         feeds: None,
+        sugar: hay.as_fed.as_ref().map(|judged| judged.verdict.into()),
     })
 }
 
@@ -253,6 +254,7 @@ fn bought(balancer: &BalancerLine, draft: &Draft) -> Result<AmountV1, LogError> 
             .feeds
             .map(|feeds| Count::new(i64::from(feeds)))
             .transpose()?,
+        sugar: None,
     })
 }
 

@@ -57,7 +57,7 @@ pub use net_entry::{NetFilledV1, NetHungV1};
 pub use net_timed::NetTimedV1;
 pub use paddock::PaddockV1;
 pub use person::{PersonV1, Role};
-pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
+pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1, SugarSaid};
 pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
 pub use vet_word::VetWordV1;
 pub use visits::VisitsV1;

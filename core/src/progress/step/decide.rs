@@ -1,7 +1,7 @@
 //! From the table to the next step.
 
 use super::condition::If;
-use super::facts::{Facts, Ring};
+use super::facts::{Facts, HowSoon};
 use super::reason::Reason;
 use super::table::{Origin, Row, TABLE, Then};
 use crate::animal::Phase;
@@ -31,10 +31,10 @@ pub enum Step {
     CheckEaten,
     /// It is at its target: hold it there.
     HoldAtTarget,
-    /// Ring the vet.
+    /// HowSoon the vet.
     CallVet {
         /// How soon.
-        ring: Ring,
+        ring: HowSoon,
         /// Until then feed up to this level.
         feed: Option<PartOfBody>,
     },
@@ -185,14 +185,14 @@ fn step(of: &Facts, then: Then) -> Step {
         Then::HoldAtTarget => Step::HoldAtTarget,
         Then::CallVet(ring) => Step::CallVet { ring, feed: None },
         Then::CallVetForStop => Step::CallVet {
-            ring: of.stop.unwrap_or(Ring::Today),
+            ring: of.stop.unwrap_or(HowSoon::Today),
             feed: None,
         },
         Then::FeedStartAndCallVet => Step::CallVet {
             ring: if of.fat_in_blood_risk {
-                Ring::Today
+                HowSoon::Today
             } else {
-                Ring::First
+                HowSoon::First
             },
             feed: (level < of.start).then_some(of.start),
         },

@@ -7,7 +7,7 @@ use crate::units::{BodyMass, Length, LocalDate, PartOfBody};
 
 /// How soon a vet is rung.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Ring {
+pub enum HowSoon {
     /// Before anything is cut.
     First,
     /// This morning.
@@ -128,7 +128,7 @@ pub struct Facts {
     /// Donkey rules hold.
     pub donkey: bool,
     /// Something stops it now, and how soon the vet is rung.
-    pub stop: Option<Ring>,
+    pub stop: Option<HowSoon>,
     /// A warm hoof or lying more stands, or a look again is still to be made.
     pub look_again: bool,
     /// It has laminitis now.

@@ -10,6 +10,6 @@ pub(super) mod tests;
 
 pub use condition::If;
 pub use decide::{Decision, Step, When, decide};
-pub use facts::{Eaten, Facts, FastLoss, HayKnown, Pace, RateBands, Ring, TargetStands};
+pub use facts::{Eaten, Facts, FastLoss, HayKnown, HowSoon, Pace, RateBands, TargetStands};
 pub use reason::{Band, Reason};
 pub use table::{Origin, Row, TABLE, Then};

@@ -1,6 +1,6 @@
 //! Why a row decides: what its conditions found.
 
-use super::facts::Ring;
+use super::facts::HowSoon;
 use crate::animal::{Goal, Phase};
 use crate::assess::ConditionRange;
 use crate::limits::{Ends, RestrictionBar};
@@ -10,7 +10,7 @@ use crate::units::{Length, PartOfBody};
 #[derive(Clone, Debug, PartialEq)]
 pub enum Reason {
     /// Something stops it.
-    Stopped(Ring),
+    Stopped(HowSoon),
     /// A look again is still to be made, or its sign stands.
     LookAgain,
     /// It lost a part of its weight.

@@ -1,7 +1,7 @@
 //! The table of the next step. It is read from the top: the first row whose conditions all hold decides.
 
 use super::condition::If;
-use super::facts::Ring;
+use super::facts::HowSoon;
 use crate::animal::{Goal, Phase};
 use crate::sources::{Mark, Work};
 
@@ -22,9 +22,9 @@ pub enum Then {
     CheckEaten,
     /// It is at its target: hold it there.
     HoldAtTarget,
-    /// Ring the vet, so soon.
-    CallVet(Ring),
-    /// Ring the vet as soon as what stops it asks.
+    /// HowSoon the vet, so soon.
+    CallVet(HowSoon),
+    /// HowSoon the vet as soon as what stops it asks.
     CallVetForStop,
     /// Up to the starting level now, and ring the vet: the same day for those whom not eating enough endangers.
     FeedStartAndCallVet,
@@ -124,17 +124,17 @@ pub const TABLE: &[Row] = &[
     Row { name: "other hands", when: &[If::In(&[Phase::OtherHands])], then: Then::Keep, from: ours("phases: in other hands") },
     // Nothing is decided without a weight and a plan.
     Row { name: "never weighed", when: &[If::NeverWeighed], then: Then::Weigh, from: ours("practice section 3") },
-    Row { name: "very thin", when: &[If::VeryThin], then: Then::CallVet(Ring::First), from: ours("no target is reckoned under condition 3") },
+    Row { name: "very thin", when: &[If::VeryThin], then: Then::CallVet(HowSoon::First), from: ours("no target is reckoned under condition 3") },
     Row { name: "thin", when: &[NOT_THE_VETS, If::Thin], then: Then::DecidePhase, from: ours("phases: needs weight") },
     Row { name: "no plan", when: &[If::NoPlan], then: Then::Plan, from: ours("practice section 2") },
     // New: fourteen days at the starting level, two weighings, then decide.
     Row { name: "new, settling", when: &[NEW, If::Settling], then: Then::Keep, from: ours("phases: new") },
     Row { name: "new, weighed once", when: &[NEW, If::WeighedTooSeldom], then: Then::Weigh, from: ours("phases: new") },
-    Row { name: "new donkey, vet first", when: &[NEW, If::Wants(Goal::Lose), If::DonkeyWithoutWord], then: Then::CallVet(Ring::First), from: ours("practice rule 11") },
+    Row { name: "new donkey, vet first", when: &[NEW, If::Wants(Goal::Lose), If::DonkeyWithoutWord], then: Then::CallVet(HowSoon::First), from: ours("practice rule 11") },
     Row { name: "new, decide", when: &[NEW, If::ChangeProposed], then: Then::DecidePhase, from: ours("phases: new") },
     // Needs weight.
     Row { name: "filled out", when: &[NEEDS_WEIGHT, If::FilledOut], then: Then::HoldAtTarget, from: ours("phases: needs weight") },
-    Row { name: "thin and losing", when: &[NEEDS_WEIGHT, If::LongEnough, If::Loses], then: Then::CallVet(Ring::First), from: practice("teeth, worms, illness") },
+    Row { name: "thin and losing", when: &[NEEDS_WEIGHT, If::LongEnough, If::Loses], then: Then::CallVet(HowSoon::First), from: practice("teeth, worms, illness") },
     Row { name: "no gain, eaten not known", when: &[NEEDS_WEIGHT, If::LongEnough, If::DoesNotGain, If::EatenNotKnown], then: Then::CheckEaten, from: ours("practice rule 13") },
     Row { name: "no gain", when: &[NEEDS_WEIGHT, If::LongEnough, If::DoesNotGain], then: Then::FeedMore, from: ours("phases: needs weight") },
     Row { name: "needs weight", when: &[NEEDS_WEIGHT], then: Then::Keep, from: ours("phases: needs weight") },
@@ -153,8 +153,8 @@ pub const TABLE: &[Row] = &[
     Row { name: "slow, eaten not known", when: &[TO_LOSE, If::LongEnough, If::Slow, If::EatenNotKnown], then: Then::CheckEaten, from: ours("practice rule 13") },
     Row { name: "slow, grass", when: &[TO_LOSE, If::LongEnough, If::Slow, If::GrassNotCounted], then: Then::CheckEaten, from: ours("practice rule 5") },
     Row { name: "slow, hay not tested", when: &[TO_LOSE, If::LongEnough, If::Slow, If::AtStart, If::HayNotTested], then: Then::TestHay, from: ours("practice section 3") },
-    Row { name: "slow, nothing less", when: &[TO_LOSE, If::LongEnough, If::Slow, If::NoStepLeft], then: Then::CallVet(Ring::First), from: MONTHLY },
-    Row { name: "slow, needs the vet", when: &[TO_LOSE, If::LongEnough, If::Slow, If::StepNeedsVet], then: Then::CallVet(Ring::First), from: STEPS },
+    Row { name: "slow, nothing less", when: &[TO_LOSE, If::LongEnough, If::Slow, If::NoStepLeft], then: Then::CallVet(HowSoon::First), from: MONTHLY },
+    Row { name: "slow, needs the vet", when: &[TO_LOSE, If::LongEnough, If::Slow, If::StepNeedsVet], then: Then::CallVet(HowSoon::First), from: STEPS },
     Row { name: "slow, barred", when: &[TO_LOSE, If::LongEnough, If::Slow, If::StepBarred], then: Then::ClearTheWay, from: ours("practice rule 2") },
     Row { name: "slow", when: &[TO_LOSE, If::LongEnough, If::Slow], then: Then::StepDown, from: MONTHLY },
     Row { name: "on course", when: &[TO_LOSE, If::OnCourse], then: Then::Keep, from: STEPS },

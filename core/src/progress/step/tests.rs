@@ -63,14 +63,14 @@ fn each_outcome_of_the_trade_is_given() {
         (
             "slow, needs the vet",
             Step::CallVet {
-                ring: Ring::First,
+                ring: HowSoon::First,
                 feed: None,
             },
         ),
         (
             "far down, measured again",
             Step::CallVet {
-                ring: Ring::First,
+                ring: HowSoon::First,
                 feed: Some(to(1.5)),
             },
         ),
@@ -93,7 +93,7 @@ fn a_pony_that_lost_too_fast_is_for_the_vet_the_same_day() {
     assert_eq!(
         step,
         Step::CallVet {
-            ring: Ring::Today,
+            ring: HowSoon::Today,
             feed: None
         }
     );

@@ -103,7 +103,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
         (
             "it stands off its hay: ring now",
             "stopped",
-            of(Losing, |f| f.stop = Some(Ring::Now)),
+            of(Losing, |f| f.stop = Some(HowSoon::Now)),
         ),
         (
             "2.4 % down and measured again: up to 1.5 % and ring",
