@@ -34,6 +34,7 @@ pub mod forage;
 pub mod limits;
 pub mod log;
 pub mod plan;
+pub mod progress;
 pub mod ration;
 pub mod round;
 pub mod safety;
@@ -52,6 +53,7 @@ pub fn constants() -> Vec<sources::Constant> {
         soak::published::constants(),
         ration::published::constants(),
         day::published::constants(),
+        progress::published::constants(),
         plan::published::constants(),
         safety::published::constants(),
         round::published::constants(),
