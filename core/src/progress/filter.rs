@@ -232,7 +232,7 @@ impl Filter {
                 }
             }
             self.is_diffuse = (0..n).any(|i| self.diffuse[i * n + i] > ROUNDING);
-            self.log_likelihood -= (std::f64::consts::TAU.ln() + f_without_end.ln()) / 2.0;
+            self.log_likelihood -= f_without_end.ln() / 2.0;
             (gain, None)
         } else if f > 0.0 {
             let gain: Vec<f64> = proper.iter().map(|m| m / f).collect();
@@ -276,7 +276,8 @@ impl Filter {
         Some(dot(&self.dense(a), &times(&self.proper, &self.dense(b))))
     }
 
-    /// The natural logarithm of the diffuse likelihood of all readings.
+    /// The natural logarithm of the diffuse likelihood of all readings: one that settles what was not known at the start
+    /// adds half the logarithm of its part without end and no more.
     pub fn log_likelihood(&self) -> f64 {
         self.log_likelihood
     }
