@@ -2,17 +2,28 @@
 //!
 //! - [`Filter`] is the kernel: a local linear trend (level and slope) with an exact diffuse start, constant offsets of
 //!   instruments and people, irregular days and several readings on a day.
-//! - `Trend::fit` reads an animal's weighings with it. Odd readings are marked and kept. Where the fill of the gut
+//! - [`Trend::fit`] reads an animal's weighings with it. Odd readings are marked and kept. Where the fill of the gut
 //!   changes the level may jump; the rate may not.
-//! - `Rate` is what it loses or gains in a week, with its band and its [`Chances`]; a `Plateau` is found on those.
-//! - `Trend::forecast` says when a target is reached, as a band of weeks.
-//! - `Trend::alarms` is the rule of the rate: measure again, ring the vet, feed more.
+//! - [`Rate`] is what it loses or gains in a week, with its band and its [`Chances`]; a [`Plateau`] is found on those.
+//! - [`Trend::forecast`] says when a target is reached, as a band of weeks.
+//! - [`Trend::alarms`] is the rule of the rate: measure again, ring the vet, feed more.
 //!
 //! What this room does not do: it sets no ration and no phase by itself, and it never reckons a loss from energy.
 
+mod alarm;
 mod chances;
+mod error;
 mod filter;
+mod forecast;
+mod model;
 pub mod published;
+mod trend;
+mod weighing;
 
+pub use alarm::{Again, Alarm, Ring};
 pub use chances::{Chances, likely};
+pub use error::ProgressError;
 pub use filter::{Belief, Filter, LeftOut, Start, Sum};
+pub use forecast::{Aim, Forecast};
+pub use trend::{Footing, Judged, Plateau, Rate, Trend};
+pub use weighing::{Change, DatedChange, GutFill, Weighing};
