@@ -11,7 +11,9 @@ use crate::day::{Ledger, Totals};
 use crate::limits::published::{HOLDING_BAND, REVIEW_LOSING};
 use crate::limits::{lowest_level_word, starting_level, step_down};
 use crate::plan::{Draft, GrassLine};
-use crate::progress::{Eaten, Facts, FastLoss, HayKnown, HowSoon, Pace, TargetStands};
+use crate::progress::{
+    Eaten, Facts, FastLoss, HayKnown, HowSoon, Pace, TargetStands, Trend, donkey_too_fast,
+};
 use crate::round::Subject;
 use crate::safety::VetUrgency;
 use crate::units::{BodyMass, Instant, Length, LocalDate, LocalTime, PartOfBody, Zone};
@@ -37,13 +39,15 @@ pub struct HowItGoes {
     pub target: Option<BodyMass>,
 }
 
-/// How it goes with an animal at an instant; `None` when it is not among the records.
+/// How it goes with an animal at an instant, by the trend of its weight where there is one; `None` when it is not among the
+/// records. Without a trend no rate is known, and nothing is decided on one.
 pub fn how_it_goes(
     records: &[&Record],
     animal: &AnimalId,
     now: Instant,
     zone: &impl Zone,
     beside: &Beside,
+    trend: Option<&Trend>,
 ) -> Option<HowItGoes> {
     let mut gathered = gather(records, animal, now, zone, &Wish::default())?;
     if gathered.visits.is_empty() {
@@ -98,10 +102,16 @@ pub fn how_it_goes(
             .collect(),
         weighings: weighings(&gathered, since),
         weighed: weight.is_some(),
-        pace: pace(&gathered),
-        fast_loss: fast_loss(&gathered),
-        donkey_too_fast: 0.0,
-        target: target.map(|target| stands(records, &gathered, target, zone)),
+        pace: trend.and_then(Pace::of),
+        fast_loss: trend.map_or(FastLoss::None, |trend| FastLoss::of(trend, who)),
+        donkey_too_fast: trend.map_or(0.0, |trend| donkey_too_fast(trend, who)),
+        target: target.map(|target| {
+            let stands = stands(records, &gathered, target, zone);
+            match trend {
+                Some(trend) => stands.with_trend(trend, target),
+                None => stands,
+            }
+        }),
         level,
         start,
         next_down,
@@ -179,14 +189,6 @@ fn weighings(of: &Gathered, since: LocalDate) -> u32 {
     days.sort_unstable();
     days.dedup();
     u32::try_from(days.len()).unwrap_or(u32::MAX)
-}
-
-fn pace(_: &Gathered) -> Option<Pace> {
-    None
-}
-
-fn fast_loss(_: &Gathered) -> FastLoss {
-    FastLoss::None
 }
 
 /// How its weight stands to its target.

@@ -6,7 +6,7 @@ use crate::sources::{Mark, Work};
 
 /// A change of phase that is proposed when all its conditions hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Change {
+pub struct PhaseChange {
     /// From one of these.
     pub from: &'static [Phase],
     /// All of these hold.
@@ -27,22 +27,22 @@ const fn ours(place: &'static str) -> Origin {
 
 /// The changes, the first of which that holds is proposed.
 #[rustfmt::skip]
-pub const CHANGES: &[Change] = &[
-    Change { from: &[Phase::New, Phase::Losing, Phase::Plateau, Phase::Holding, Phase::NeedsWeight, Phase::Recovering, Phase::OtherHands],
+pub const CHANGES: &[PhaseChange] = &[
+    PhaseChange { from: &[Phase::New, Phase::Losing, Phase::Plateau, Phase::Holding, Phase::NeedsWeight, Phase::Recovering, Phase::OtherHands],
         when: &[If::LaminitisNow], to: Phase::Episode, origin: ours("phases: episode") },
-    Change { from: &[Phase::Episode], when: &[If::LaminitisOver, If::VetSpoke], to: Phase::Recovering, origin: ours("phases: episode") },
-    Change { from: &[Phase::Recovering], when: &[If::LaminitisOver, If::LookedOverClean, If::Sound, If::VetSpoke],
+    PhaseChange { from: &[Phase::Episode], when: &[If::LaminitisOver, If::VetSpoke], to: Phase::Recovering, origin: ours("phases: episode") },
+    PhaseChange { from: &[Phase::Recovering], when: &[If::LaminitisOver, If::LookedOverClean, If::Sound, If::VetSpoke],
         to: Phase::New, origin: ours("phases: recovering, until the vet says it is over") },
-    Change { from: &[Phase::New, Phase::Losing, Phase::Plateau, Phase::Holding], when: &[If::Thin], to: Phase::NeedsWeight, origin: ours("phases: needs weight") },
-    Change { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::Wants(Goal::Gain)], to: Phase::NeedsWeight, origin: ours("phases: new") },
-    Change { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::Wants(Goal::Hold)], to: Phase::Holding, origin: ours("phases: new") },
-    Change { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::TargetReached], to: Phase::Holding, origin: ours("phases: new") },
-    Change { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::Wants(Goal::Lose), If::MayEatLess], to: Phase::Losing, origin: ours("phases: new") },
-    Change { from: &[Phase::Losing, Phase::Plateau], when: &[If::TargetReached], to: Phase::Holding, origin: ours("phases: holding") },
-    Change { from: &[Phase::Losing], when: &[If::LongEnough, If::Slow], to: Phase::Plateau, origin: ours("phases: plateau") },
-    Change { from: &[Phase::Plateau], when: &[If::Loses], to: Phase::Losing, origin: ours("phases: plateau") },
-    Change { from: &[Phase::Holding], when: &[If::Regained, If::MayEatLess], to: Phase::Losing, origin: ours("phases: holding") },
-    Change { from: &[Phase::NeedsWeight], when: &[If::FilledOut], to: Phase::Holding, origin: ours("phases: needs weight") },
+    PhaseChange { from: &[Phase::New, Phase::Losing, Phase::Plateau, Phase::Holding], when: &[If::Thin], to: Phase::NeedsWeight, origin: ours("phases: needs weight") },
+    PhaseChange { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::Wants(Goal::Gain)], to: Phase::NeedsWeight, origin: ours("phases: new") },
+    PhaseChange { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::Wants(Goal::Hold)], to: Phase::Holding, origin: ours("phases: new") },
+    PhaseChange { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::TargetReached], to: Phase::Holding, origin: ours("phases: new") },
+    PhaseChange { from: &[Phase::New], when: &[If::Settled, If::WeighedTwice, If::Wants(Goal::Lose), If::MayEatLess], to: Phase::Losing, origin: ours("phases: new") },
+    PhaseChange { from: &[Phase::Losing, Phase::Plateau], when: &[If::TargetReached], to: Phase::Holding, origin: ours("phases: holding") },
+    PhaseChange { from: &[Phase::Losing], when: &[If::LongEnough, If::Slow], to: Phase::Plateau, origin: ours("phases: plateau") },
+    PhaseChange { from: &[Phase::Plateau], when: &[If::Loses], to: Phase::Losing, origin: ours("phases: plateau") },
+    PhaseChange { from: &[Phase::Holding], when: &[If::Regained, If::MayEatLess], to: Phase::Losing, origin: ours("phases: holding") },
+    PhaseChange { from: &[Phase::NeedsWeight], when: &[If::FilledOut], to: Phase::Holding, origin: ours("phases: needs weight") },
 ];
 
 /// A change of phase that is proposed.

@@ -12,6 +12,7 @@ mod day;
 mod forage;
 mod limits;
 mod soak;
+mod trend;
 mod units;
 
 use std::collections::BTreeMap;

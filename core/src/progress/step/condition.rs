@@ -6,9 +6,11 @@ use crate::animal::{Answer, Goal, Phase};
 use crate::assess::ConditionRange;
 use crate::limits::RestrictionBar;
 use crate::limits::published::{CONDITION_THIN, FLOOR_WITHOUT_VET, REVIEW_NEW};
+use crate::progress::chances::likely;
 use crate::progress::published::{
-    GIRTH_UP_CM, LEAST_DAYS, LEAST_READINGS, LEAST_SEEN, LIKELY, LONG_LOT_DAYS, MOST_NOT_KNOWN,
-    NEW_WEIGHINGS, OFF_PLAN, READINGS_OVER, SCORES_FILLED, VERY_THIN,
+    GIRTH_UP_CM, LEAST_SEEN, LIKELY, LONG_LOT_DAYS, MOST_NOT_KNOWN, NEW_WEIGHINGS, OFF_PLAN,
+    RATE_FAST, RATE_READINGS, RATE_SLOW, RATE_WANTED, RATE_WEEKS, READINGS_OVER, SCORES_FILLED,
+    VERY_THIN,
 };
 
 /// A condition of a row.
@@ -20,7 +22,7 @@ pub enum If {
     LookAgain,
     /// It lost far too much, and it was measured again.
     FarDownTwice,
-    /// One reading lies far under the others.
+    /// One reading lies far under the others, or it was measured again and nobody can tell yet.
     FarDownOnce,
     /// A donkey likely loses faster than donkeys may.
     DonkeyTooFast,
@@ -114,11 +116,12 @@ impl If {
             Self::Stopped => of.stop.map(Reason::Stopped),
             Self::LookAgain => of.look_again.then_some(Reason::LookAgain),
             Self::FarDownTwice => match of.fast_loss {
-                FastLoss::Confirmed { part } => Some(Reason::FarDown { part, again: true }),
-                FastLoss::Once { .. } | FastLoss::None => None,
+                FastLoss::Confirmed { chance } => Some(Reason::MeasuredAgain { chance }),
+                FastLoss::Once { .. } | FastLoss::NotSure { .. } | FastLoss::None => None,
             },
             Self::FarDownOnce => match of.fast_loss {
-                FastLoss::Once { part } => Some(Reason::FarDown { part, again: false }),
+                FastLoss::Once { part } => Some(Reason::FarDown { part }),
+                FastLoss::NotSure { chance } => Some(Reason::MeasuredAgain { chance }),
                 FastLoss::Confirmed { .. } | FastLoss::None => None,
             },
             Self::DonkeyTooFast => {
@@ -158,11 +161,11 @@ impl If {
                 (!of.donkey || of.vets_level.is_some()).then_some(Reason::MayEatLess)
             }
             Self::TooShort => too_short(of),
-            Self::TooFewReadings => watched(of, |days, readings| {
-                *LEAST_DAYS <= days && readings < *LEAST_READINGS
+            Self::TooFewReadings => watched(of, |weeks, readings| {
+                *RATE_WEEKS <= weeks && readings < *RATE_READINGS
             }),
-            Self::LongEnough => watched(of, |days, readings| {
-                *LEAST_DAYS <= days && *LEAST_READINGS <= readings
+            Self::LongEnough => watched(of, |weeks, readings| {
+                *RATE_WEEKS <= weeks && *RATE_READINGS <= readings
             }),
             Self::Slow => rate(of, Band::UnderQuarter),
             Self::SteadySlow => rate(of, Band::ToHalf),
@@ -222,20 +225,12 @@ impl If {
             Self::Settling | Self::Settled => &[REVIEW_NEW.id],
             Self::WeighedTooSeldom | Self::WeighedTwice => &[NEW_WEIGHINGS.id],
             Self::TooShort | Self::TooFewReadings | Self::LongEnough => {
-                &[LEAST_DAYS.id, LEAST_READINGS.id]
+                &[RATE_WEEKS.id, RATE_READINGS.id]
             }
-            Self::Slow | Self::Loses => &[LIKELY.id, crate::progress::published::SLOW.id],
-            Self::SteadySlow => &[
-                LIKELY.id,
-                crate::progress::published::SLOW.id,
-                crate::progress::published::ON_COURSE.id,
-            ],
-            Self::OnCourse => &[
-                LIKELY.id,
-                crate::progress::published::ON_COURSE.id,
-                crate::progress::published::FAST.id,
-            ],
-            Self::TooFast => &[LIKELY.id, crate::progress::published::FAST.id],
+            Self::Slow | Self::Loses => &[LIKELY.id, RATE_SLOW.id],
+            Self::SteadySlow => &[LIKELY.id, RATE_SLOW.id, RATE_WANTED.id],
+            Self::OnCourse => &[LIKELY.id, RATE_WANTED.id, RATE_FAST.id],
+            Self::TooFast => &[LIKELY.id, RATE_FAST.id],
             Self::DonkeyTooFast => &[
                 LIKELY.id,
                 crate::limits::published::DONKEY_LOSS_KG.id,
@@ -279,11 +274,6 @@ impl If {
     }
 }
 
-/// Whether something is acted on: four times in five. What is no number is not likely.
-fn likely(chance: f64) -> bool {
-    *LIKELY <= chance
-}
-
 /// The middle of a score: it is the keeper's hand that says so, and a person confirms what follows from it.
 fn under(condition: Option<ConditionRange>, bound: f64) -> Option<Reason> {
     condition
@@ -316,23 +306,23 @@ fn weighed(of: &Facts, wanted: bool) -> Option<Reason> {
 }
 
 fn too_short(of: &Facts) -> Option<Reason> {
-    let (days, readings) = of
+    let (weeks, readings) = of
         .pace
         .as_ref()
-        .map_or((0, 0), |pace| (pace.days, pace.readings));
-    (days < *LEAST_DAYS).then_some(Reason::Watched {
-        days,
+        .map_or((0.0, 0), |pace| (pace.weeks, pace.readings));
+    (weeks < *RATE_WEEKS).then_some(Reason::Watched {
+        weeks,
         readings,
         enough: false,
     })
 }
 
-fn watched(of: &Facts, when: fn(i64, u32) -> bool) -> Option<Reason> {
+fn watched(of: &Facts, when: fn(f64, usize) -> bool) -> Option<Reason> {
     let pace = of.pace.as_ref()?;
-    when(pace.days, pace.readings).then_some(Reason::Watched {
-        days: pace.days,
+    when(pace.weeks, pace.readings).then_some(Reason::Watched {
+        weeks: pace.weeks,
         readings: pace.readings,
-        enough: *LEAST_READINGS <= pace.readings,
+        enough: *RATE_READINGS <= pace.readings,
     })
 }
 

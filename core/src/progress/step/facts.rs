@@ -29,10 +29,15 @@ pub enum FastLoss {
         /// The part of body weight it lies under.
         part: f64,
     },
-    /// Measured again, and so.
+    /// Measured again, and still nobody can tell.
+    NotSure {
+        /// The chance that it is too fast.
+        chance: f64,
+    },
+    /// Measured again, and likely so.
     Confirmed {
-        /// The part of body weight it lost.
-        part: f64,
+        /// The chance.
+        chance: f64,
     },
 }
 
@@ -60,10 +65,10 @@ pub struct Pace {
     pub bands: RateBands,
     /// The chance that it gains.
     pub gaining: f64,
-    /// Days the rate is reckoned over, from its baseline.
-    pub days: i64,
-    /// Readings in them.
-    pub readings: u32,
+    /// Weeks the rate is reckoned over, from its baseline.
+    pub weeks: f64,
+    /// Readings in them, without the odd ones.
+    pub readings: usize,
 }
 
 /// How its weight stands to its target.

@@ -1,6 +1,7 @@
 //! The next step: a table of rows, the first of which that holds decides.
 
 mod condition;
+mod course;
 mod decide;
 mod facts;
 mod reason;
@@ -9,6 +10,7 @@ mod table;
 pub(super) mod tests;
 
 pub use condition::If;
+pub use course::donkey_too_fast;
 pub use decide::{Decision, Step, When, decide};
 pub use facts::{Eaten, Facts, FastLoss, HayKnown, HowSoon, Pace, RateBands, TargetStands};
 pub use reason::{Band, Reason};

@@ -13,12 +13,15 @@ pub enum Reason {
     Stopped(HowSoon),
     /// A look again is still to be made, or its sign stands.
     LookAgain,
-    /// It lost a part of its weight.
+    /// One reading lies far under the others.
     FarDown {
-        /// How much.
+        /// By what part of its weight.
         part: f64,
-        /// Whether it was measured again.
-        again: bool,
+    },
+    /// It was measured again, and whether it lost too much is known so far.
+    MeasuredAgain {
+        /// The chance.
+        chance: f64,
     },
     /// A donkey loses faster than donkeys may.
     DonkeyTooFast {
@@ -77,10 +80,10 @@ pub enum Reason {
     MayEatLess,
     /// Watched so long, with so many readings.
     Watched {
-        /// Days.
-        days: i64,
+        /// Weeks.
+        weeks: f64,
         /// Readings.
-        readings: u32,
+        readings: usize,
         /// Whether that is enough.
         enough: bool,
     },

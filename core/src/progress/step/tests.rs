@@ -87,7 +87,7 @@ fn each_outcome_of_the_trade_is_given() {
 #[test]
 fn a_pony_that_lost_too_fast_is_for_the_vet_the_same_day() {
     let mut pony = facts(Phase::Losing);
-    pony.fast_loss = FastLoss::Confirmed { part: 0.023 };
+    pony.fast_loss = FastLoss::Confirmed { chance: 0.9 };
     pony.fat_in_blood_risk = true;
     let step = decide(&pony).step;
     assert_eq!(
@@ -140,7 +140,7 @@ fn one_reading_moves_nothing_whatever_it_says() {
     // However slow or fast it seems, under four weeks nothing changes.
     for pace in [still(), pace(0.0, 0.0, 0.0, 1.0)] {
         cob.pace = pace.map(|pace| Pace {
-            days: 27,
+            weeks: 27.0 / 7.0,
             readings: 1,
             ..pace
         });

@@ -80,7 +80,7 @@ pub(crate) fn pace(under_quarter: f64, to_half: f64, to_one: f64, over_one: f64)
             over_one,
         },
         gaining: under_quarter / 2.0,
-        days: 42,
+        weeks: 6.0,
         readings: 7,
     })
 }
@@ -109,7 +109,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "2.4 % down and measured again: up to 1.5 % and ring",
             "far down, measured again",
             of(Losing, |f| {
-                f.fast_loss = FastLoss::Confirmed { part: 0.024 };
+                f.fast_loss = FastLoss::Confirmed { chance: 0.85 };
                 f.level = Some(part(1.25));
             }),
         ),
@@ -304,7 +304,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "three weeks say nothing yet",
             "too short",
             of(Losing, |f| {
-                f.pace = still().map(|pace| Pace { days: 21, ..pace });
+                f.pace = still().map(|pace| Pace { weeks: 3.0, ..pace });
             }),
         ),
         (
