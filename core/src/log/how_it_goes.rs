@@ -279,3 +279,6 @@ fn hay(of: &Gathered, lasts: Option<i64>) -> HayKnown {
         HayKnown::NotTested { lasts }
     }
 }
+
+#[cfg(test)]
+mod tests;
