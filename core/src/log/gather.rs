@@ -3,18 +3,19 @@
 //! The records of one animal (or of a group's members), the hays, foods, nets, visits and weather of its yard, as they
 //! hold on a day. A reading that `assess` refuses is left out and named in [`Gathered::problems`]; nothing is lost.
 
-use super::bodies::{AnimalV1, Body, Condition, PlanV1};
+use super::bodies::base::BodyHundredths;
+use super::bodies::{AnimalV1, Body, Condition, ReadingV1};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
 use super::looks::looked_over;
 use super::worked::sessions;
-use crate::animal::{Animal, AnimalId, PersonId, SaidOn, VetWord};
+use crate::animal::{Animal, AnimalId, PersonId, Phase, SaidOn, VetWord};
 use crate::assess::{
     AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, frame_holds, weigh_in_condition,
 };
 use crate::forage::Lot;
-use crate::limits::WaterWeather;
+use crate::limits::{WaterWeather, starting_level};
 use crate::plan::{
     Draft, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Soaking, draft,
 };
@@ -68,12 +69,16 @@ pub struct Gathered {
     pub crest: Option<Crest>,
     /// Its last look-over.
     pub look_over: LookedOver,
-    /// Days since the plan that holds began at its level.
+    /// Days since the plans that hold began to feed no more than the starting level.
     pub days_at_start: u32,
     /// Vets' words.
     pub words: Vec<VetWord>,
     /// Since when what is said of it stops it.
     pub said: SaidOn,
+    /// The day it came into its phase.
+    pub phase_since: LocalDate,
+    /// The phase it came from, when known.
+    pub phase_before: Option<Phase>,
     /// The level of the plan that holds.
     pub level_now: Option<PartOfBody>,
     /// The level asked for.
@@ -180,12 +185,17 @@ pub fn gather(
         })
         .collect();
     entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
-    let (who, said) = entries.iter().find_map(|entry| match &entry.body {
-        Body::Animal(body) if entry.record.id.0 == animal.0 => {
-            Some((body.animal(&entry.record.id), said_on(entry, body, zone)))
-        }
-        _ => None,
-    })?;
+    let (who, said, entered, phase_before) =
+        entries.iter().find_map(|entry| match &entry.body {
+            Body::Animal(body) if entry.record.id.0 == animal.0 => Some((
+                body.animal(&entry.record.id),
+                said_on(entry, body, zone),
+                body.phase_since
+                    .unwrap_or_else(|| zone.to_local(entry.record.at).date),
+                body.phase_before,
+            )),
+            _ => None,
+        })?;
     let own: Vec<&Entry<'_>> = entries
         .iter()
         .filter(|entry| entry.record.subject.id() == animal.0)
@@ -212,7 +222,9 @@ pub fn gather(
         look_over: looked_over(own.iter().copied(), zone),
         sessions: sessions(&own, zone),
         said,
-        days_at_start: plan.map_or(0, |plan| days_at_start(plan, day)),
+        phase_since: entered,
+        phase_before,
+        days_at_start: days_at_start(&own, starting_level(&who).value, day),
         words: words(&entries),
         level_now: plan.map(|plan| plan.level.part()),
         asked: wish.asked.or(feeds.asked),
@@ -246,9 +258,24 @@ pub(super) fn words(entries: &[Entry<'_>]) -> Vec<VetWord> {
         .collect()
 }
 
-/// The last days of a plan count as fed when nothing says otherwise; the ledger will say more.
-fn days_at_start(plan: &PlanV1, day: LocalDate) -> u32 {
-    u32::try_from((day - plan.from).num_days()).unwrap_or(0)
+/// Days since the first of the last plans, one after another, that feed no more than the starting level: a review that
+/// goes on with it begins no new count, and a plan above it ends one. They count as fed when nothing says otherwise.
+fn days_at_start(own: &[&Entry<'_>], start: PartOfBody, day: LocalDate) -> u32 {
+    let Ok(start) = BodyHundredths::of(start) else {
+        return 0;
+    };
+    own.iter()
+        .rev()
+        .filter_map(|entry| match &entry.body {
+            Body::Plan(plan) => Some(plan),
+            _ => None,
+        })
+        .take_while(|plan| plan.level <= start)
+        .map(|plan| plan.from)
+        .min()
+        .map_or(0, |from| {
+            u32::try_from((day - from).num_days()).unwrap_or(0)
+        })
 }
 
 /// The scores, oldest first. What two people scored on one day is one score: the range that holds both, for nobody knows

@@ -370,6 +370,7 @@ pub(super) fn plan() -> PlanV1 {
                 as_fed_g: grams(3_600),
                 soaked: true,
                 feeds: None,
+                sugar: None,
             },
             AmountV1 {
                 lot: None,
@@ -378,6 +379,7 @@ pub(super) fn plan() -> PlanV1 {
                 as_fed_g: grams(200),
                 soaked: false,
                 feeds: Some(Count::new(2).unwrap()),
+                sugar: None,
             },
         ],
         visits: vec![time(6, 30), time(17, 30)],

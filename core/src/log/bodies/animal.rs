@@ -156,6 +156,10 @@ twin! {
         lame_on: Option<LocalDate>,
         /// The day its episode, or a recovery without one, was said to have begun.
         phase_on: Option<LocalDate>,
+        /// The day it came into its phase; the first version of a record says it by its own day.
+        phase_since: Option<LocalDate>,
+        /// The phase it came from.
+        phase_before: Option<Phase>,
         /// Remarks.
         note: Option<String>,
     }
@@ -188,6 +192,8 @@ impl AnimalV1 {
             laminitis_on: None,
             lame_on: None,
             phase_on: None,
+            phase_since: None,
+            phase_before: None,
             note: None,
         })
     }
@@ -215,6 +221,11 @@ impl AnimalV1 {
             _ => was(Self::in_vets_hands),
         };
         self.phase_on = day(held.phase, same_phase, self.in_vets_hands());
+        (self.phase_since, self.phase_before) = match before {
+            None => (None, None),
+            Some(before) if before.phase == self.phase => (before.phase_since, before.phase_before),
+            Some(before) => (Some(on), Some(before.phase)),
+        };
         self
     }
 

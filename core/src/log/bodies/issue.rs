@@ -244,6 +244,7 @@ fn forage(hay: &Pile<'_>, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
         as_fed_g: FeedGrams::of(as_fed)?,
         soaked: hay.soaked,
         feeds: None,
+        sugar: hay.as_fed.as_ref().map(|judged| judged.verdict.into()),
     })
 }
 
@@ -265,6 +266,7 @@ fn bucket(balancer: &BalancerLine, dry: DryMatter) -> Result<AmountV1, LogError>
             .feeds
             .map(|feeds| Count::new(i64::from(feeds)))
             .transpose()?,
+        sugar: None,
     })
 }
 

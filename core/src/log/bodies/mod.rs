@@ -63,7 +63,7 @@ pub use net_timed::NetTimedV1;
 pub use paddock::PaddockV1;
 pub use person::{PersonV1, Role};
 pub use photo::{Dated, PhotoV1, PictureBytes, Pixels, Pose};
-pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
+pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1, SugarSaid};
 pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
 pub use vehicle::{VehicleGrams, VehicleWeight};
 pub use vet_word::VetWordV1;

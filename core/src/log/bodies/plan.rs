@@ -3,9 +3,10 @@
 use super::base::{BodyGrams, BodyHundredths, Count, FeedGrams, JobKey};
 use super::soak_step::RecipeV1;
 use crate::animal::{FoodId, LotId, NetId, PersonId};
+use crate::forage::Verdict;
 use crate::log::error::{LogError, Path};
 use crate::log::stamp::Stamp;
-use crate::log::stored::{Name, Stored, text, twin};
+use crate::log::stored::{Name, Stored, choice, text, twin};
 use crate::sources::RecordId;
 use crate::units::{LocalDate, LocalTime};
 use serde_json::Value;
@@ -29,6 +30,28 @@ twin! {
         stamp: Stamp,
     }
 }
+choice! {
+    /// What was said of the sugar of a forage, without its chance.
+    SugarSaid {
+        /// Within the limit.
+        Within = "within",
+        /// Over it.
+        Over = "over",
+        /// Not proven.
+        NotProven = "not_proven",
+    }
+}
+
+impl From<Verdict> for SugarSaid {
+    fn from(verdict: Verdict) -> Self {
+        match verdict {
+            Verdict::Within { .. } => Self::Within,
+            Verdict::Over { .. } => Self::Over,
+            Verdict::NotProven { .. } => Self::NotProven,
+        }
+    }
+}
+
 twin! {
     /// An amount a day of one feed. Neither a lot nor a food stands for a typical balancer.
     AmountV1 {
@@ -44,6 +67,8 @@ twin! {
         soaked: bool,
         /// In how many feeds a day, for anything else than forage; `None` when nobody knows.
         feeds: Option<Count>,
+        /// What was said of its sugar as it is fed; `None` for bought feed, and where no limit is asked.
+        sugar: Option<SugarSaid>,
     }
 }
 twin! {
