@@ -2,6 +2,7 @@
 //!
 //! It only compares. What was issued hangs until its review, whatever stands here (practice section 2).
 
+use super::bodies::base::Count;
 use super::bodies::{AmountV1, PlanV1, SugarSaid};
 use crate::animal::{FoodId, LotId};
 use crate::units::{AsFed, BodyMass, LocalTime, PartOfBody};
@@ -82,6 +83,13 @@ pub enum Difference {
     Nets,
     /// Water and time of what is soaked.
     Recipe,
+    /// Sessions of work a week; `None` where none are planned.
+    Work {
+        /// As issued.
+        held: Option<i64>,
+        /// Today.
+        now: Option<i64>,
+    },
     /// Days between look-overs.
     LookOver {
         /// As issued.
@@ -106,6 +114,7 @@ impl Difference {
             | Self::Level { .. }
             | Self::Lowest { .. }
             | Self::Sugar { .. }
+            | Self::Work { .. }
             | Self::LookOver { .. } => false,
         }
     }
@@ -162,6 +171,12 @@ pub fn differences(held: &PlanV1, today: &PlanV1) -> Vec<Difference> {
     }
     if held.soaking != today.soaking && held.soaking.is_some() && today.soaking.is_some() {
         found.push(Difference::Recipe);
+    }
+    if held.work_a_week != today.work_a_week {
+        found.push(Difference::Work {
+            held: held.work_a_week.map(Count::get),
+            now: today.work_a_week.map(Count::get),
+        });
     }
     if held.look_over_days != today.look_over_days {
         found.push(Difference::LookOver {

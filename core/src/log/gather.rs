@@ -4,7 +4,7 @@
 //! hold on a day. A reading that `assess` refuses is left out and named in [`Gathered::problems`]; nothing is lost.
 
 use super::bodies::base::BodyHundredths;
-use super::bodies::{AnimalV1, Body, Condition, ReadingV1};
+use super::bodies::{AnimalV1, Body, Condition};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;

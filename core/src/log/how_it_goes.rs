@@ -130,8 +130,8 @@ pub fn how_it_goes(
     };
     Some(HowItGoes {
         facts,
-        target,
         gathered,
+        target,
     })
 }
 

@@ -147,10 +147,10 @@ impl<Z: Zone> Before<'_, Z> {
                         }
                     }
                 }
-                Body::LookOver(look) if own => {
-                    if [look.warm_hoof, look.lying_more].contains(&Answer::Yes) {
-                        add(on, Changed::EarlySign);
-                    }
+                Body::LookOver(look)
+                    if own && [look.warm_hoof, look.lying_more].contains(&Answer::Yes) =>
+                {
+                    add(on, Changed::EarlySign);
                 }
                 Body::Appetite(_) if own => add(on, Changed::OffFeed),
                 Body::VetWord(word) if own && word.expires < self.days.1 => {

@@ -134,6 +134,9 @@ mod tests {
     use crate::progress::step::tests::{facts, pace, still};
     use crate::progress::{HowSoon, TargetStands};
 
+    /// From a phase, by something that happened, to a phase.
+    type Case<'a> = (Phase, &'a dyn Fn(&mut Facts), Phase);
+
     fn proposed(of: &Facts) -> Option<Phase> {
         propose(of).map(|proposal| proposal.to)
     }
@@ -156,7 +159,7 @@ mod tests {
         let thin = |of: &mut Facts| {
             of.condition = crate::assess::ConditionRange::new(4.0, 4.5).ok();
         };
-        let animals: [(Phase, &dyn Fn(&mut Facts), Phase); 13] = [
+        let animals: [Case<'_>; 13] = [
             (Phase::Losing, &|of| of.laminitis_now = true, Phase::Episode),
             (Phase::Episode, &|of| of.vet_spoke = true, Phase::Recovering),
             (Phase::Recovering, &|of| of.vet_spoke = true, Phase::New),
@@ -170,10 +173,10 @@ mod tests {
                 &|of| of.target = Some(reached),
                 Phase::Holding,
             ),
-            (Phase::Losing, &|of| of.pace = still(), Phase::Plateau),
+            (Phase::Losing, &|of| of.pace = Some(still()), Phase::Plateau),
             (
                 Phase::Plateau,
-                &|of| of.pace = pace(0.1, 0.9, 0.0, 0.0),
+                &|of| of.pace = Some(pace(0.1, 0.9, 0.0, 0.0)),
                 Phase::Losing,
             ),
             (Phase::Holding, &|of| of.target = Some(over), Phase::Losing),

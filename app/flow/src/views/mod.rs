@@ -32,8 +32,8 @@ pub(crate) mod test_yard;
 pub mod tonight;
 pub mod tub;
 pub mod vet;
-pub mod work;
 pub mod weighbridge;
+pub mod work;
 pub mod yard_visit;
 
 #[cfg(test)]

@@ -1,7 +1,7 @@
 //! From an allowed plan to the plan that is issued.
 
 use super::base::{BodyGrams, BodyHundredths, Count, FeedGrams, from_measure};
-use super::plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1};
+use super::plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1, SugarSaid};
 use super::soak_step::{RecipeV1, SoakMinutes};
 use crate::animal::{LotId, PersonId};
 use crate::day::published::SCALE_STEP;
@@ -70,11 +70,7 @@ impl PlanV1 {
                 .map(|soaking| recipe(soaking.recipe))
                 .transpose()?,
             look_over_days: Count::new(draft.watch.look_over_days)?,
-            work_a_week: draft
-                .work
-                .a_week()
-                .map(|sessions| Count::new(i64::from(sessions)))
-                .transpose()?,
+            work_a_week: sessions_a_week(draft)?,
             gap_accepted_min: by_use
                 .then(|| GapMinutes::of(draft.layout.longest_h))
                 .transpose()?,
@@ -143,6 +139,13 @@ fn review(draft: &Draft) -> Result<LocalDate, LogError> {
     })
 }
 
+fn sessions_a_week(draft: &Draft) -> Result<Option<Count>, LogError> {
+    let sessions = draft.work.a_week();
+    sessions
+        .map(|sessions| Count::new(i64::from(sessions)))
+        .transpose()
+}
+
 fn recipe(recipe: Recipe) -> Result<RecipeV1, LogError> {
     Ok(RecipeV1 {
         water: recipe.water(),
@@ -156,6 +159,7 @@ struct Pile<'a> {
     soaked: bool,
     eaten: DryMatter,
     weigh_out: AsFed,
+    sugar: Option<SugarSaid>,
 }
 
 impl<'a> Pile<'a> {
@@ -165,6 +169,7 @@ impl<'a> Pile<'a> {
             soaked: hay.fed == Fed::Soaked,
             eaten: hay.eaten,
             weigh_out: hay.weigh_out,
+            sugar: hay.as_fed.as_ref().map(|judged| judged.verdict.into()),
         }
     }
 }
@@ -244,7 +249,7 @@ fn forage(hay: &Pile<'_>, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
         as_fed_g: FeedGrams::of(as_fed)?,
         soaked: hay.soaked,
         feeds: None,
-        sugar: hay.as_fed.as_ref().map(|judged| judged.verdict.into()),
+        sugar: hay.sugar,
     })
 }
 

@@ -116,6 +116,10 @@ pub enum HayKnown {
 }
 
 /// Everything that phases and the next step are decided on.
+#[allow(
+    clippy::struct_excessive_bools,
+    reason = "each is a fact of its own, as a row of the table asks for it"
+)]
 #[derive(Clone, Debug, PartialEq)]
 pub struct Facts {
     /// The local day.

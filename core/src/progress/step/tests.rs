@@ -139,7 +139,7 @@ fn one_reading_moves_nothing_whatever_it_says() {
     cob.fast_loss = FastLoss::None;
     // However slow or fast it seems, under four weeks nothing changes.
     for pace in [still(), pace(0.0, 0.0, 0.0, 1.0)] {
-        cob.pace = pace.map(|pace| Pace {
+        cob.pace = Some(Pace {
             weeks: 27.0 / 7.0,
             readings: 1,
             ..pace
@@ -151,18 +151,18 @@ fn one_reading_moves_nothing_whatever_it_says() {
 #[test]
 fn four_in_five_decides_and_less_does_not() {
     let mut cob = facts(Phase::Losing);
-    cob.pace = pace(0.8, 0.2, 0.0, 0.0);
+    cob.pace = Some(pace(0.8, 0.2, 0.0, 0.0));
     assert_eq!(decide(&cob).row, "slow");
-    cob.pace = pace(0.79, 0.21, 0.0, 0.0);
+    cob.pace = Some(pace(0.79, 0.21, 0.0, 0.0));
     assert_eq!(decide(&cob).row, "not sure yet");
-    cob.pace = pace(f64::NAN, f64::NAN, f64::NAN, f64::NAN);
+    cob.pace = Some(pace(f64::NAN, f64::NAN, f64::NAN, f64::NAN));
     assert_eq!(decide(&cob).step, Step::Keep);
 }
 
 #[test]
 fn a_step_under_a_quarter_less_or_off_the_vets_list_needs_the_vets_word() {
     let mut cob = facts(Phase::Plateau);
-    cob.pace = still();
+    cob.pace = Some(still());
     cob.bars = vec![RestrictionBar::OnVetList(VetListReason::PainRelief)];
     assert_eq!(decide(&cob).row, "slow, needs the vet");
     cob.bars.clear();

@@ -1,7 +1,7 @@
 //! From an allowed plan of a group to the plans that are issued: the group's, which is its hay, and a part of it for each
 //! member, which is what that gets beside the hay.
 
-use super::{GapMinutes, Pile, bucket, forage, made_from, nets, recipe, review};
+use super::{GapMinutes, Pile, bucket, forage, made_from, nets, recipe, review, sessions_a_week};
 use crate::animal::PersonId;
 use crate::day::{GapVerdict, in_nets};
 use crate::log::bodies::base::{BodyGrams, BodyHundredths, Count};
@@ -15,12 +15,17 @@ use crate::sources::RecordId;
 use crate::units::{LocalDate, LocalTime, PartOfBody};
 
 impl<'a> Pile<'a> {
-    fn of_all(hay: &'a GroupHay) -> Self {
+    /// Its sugar is judged as for the most at-risk member, by whose line all have their hay.
+    fn of_all(hay: &'a GroupHay, strictest: Option<&Draft>) -> Self {
+        let line = strictest.and_then(|member| member.hays.iter().find(|line| line.lot == hay.lot));
         Self {
             lot: &hay.lot,
             soaked: hay.soaked,
             eaten: hay.eaten,
             weigh_out: hay.weigh_out,
+            sugar: line
+                .and_then(|line| line.as_fed.as_ref())
+                .map(|judged| judged.verdict.into()),
         }
     }
 }
@@ -29,7 +34,7 @@ impl PlanV1 {
     /// The twin of a group's allowed plan: the hay for all, in as many nets at a visit as there are feeding places. `None`
     /// for a group that has no member.
     ///
-    /// What each member gets in its own bucket stands in its part, [`PlanV1::part_of`]. The review is that of the member
+    /// What each member gets in its own bucket and what work it does stands in its part, [`PlanV1::part_of`]. The review is that of the member
     /// whose comes first; so are the days between look-overs. A wait over the line is accepted by a person, once.
     ///
     /// # Errors
@@ -43,7 +48,16 @@ impl PlanV1 {
         let Some(first) = draft.members.first().map(|member| &member.alone) else {
             return Ok(None);
         };
-        let hays: Vec<Pile<'_>> = draft.hays.iter().map(Pile::of_all).collect();
+        let strictest = draft
+            .members
+            .iter()
+            .map(|member| &member.alone)
+            .find(|member| member.animal.id == draft.strictest);
+        let hays: Vec<Pile<'_>> = draft
+            .hays
+            .iter()
+            .map(|hay| Pile::of_all(hay, strictest))
+            .collect();
         let nets = nets(&hays, &draft.layout.hangings, |hay| {
             in_nets(hay, None, draft.places)
         })?;
@@ -77,6 +91,7 @@ impl PlanV1 {
                     .min()
                     .unwrap_or(first.watch.look_over_days),
             )?,
+            work_a_week: None,
             gap_accepted_min: by_use
                 .then(|| GapMinutes::of(draft.layout.longest_h))
                 .transpose()?,
@@ -114,6 +129,7 @@ impl PlanV1 {
             nets: Vec::new(),
             soaking: None,
             look_over_days: Count::new(draft.watch.look_over_days)?,
+            work_a_week: sessions_a_week(draft)?,
             gap_accepted_min: None,
             job: None,
         })

@@ -64,9 +64,9 @@ pub(crate) fn facts(phase: Phase) -> Facts {
 }
 
 /// A rate of which the bands have these chances, watched for six weeks by seven readings.
-pub(crate) fn pace(under_quarter: f64, to_half: f64, to_one: f64, over_one: f64) -> Option<Pace> {
+pub(crate) fn pace(under_quarter: f64, to_half: f64, to_one: f64, over_one: f64) -> Pace {
     let likely = 0.001 * under_quarter + 0.004 * to_half + 0.007 * to_one + 0.013 * over_one;
-    Some(Pace {
+    Pace {
         lost_a_week: Ends::new(
             BodyMass::kg(400.0 * (likely - 0.002)),
             BodyMass::kg(400.0 * likely),
@@ -82,11 +82,11 @@ pub(crate) fn pace(under_quarter: f64, to_half: f64, to_one: f64, over_one: f64)
         gaining: under_quarter / 2.0,
         weeks: 6.0,
         readings: 7,
-    })
+    }
 }
 
 /// It stands still: nine in ten that it loses under a quarter of a percent a week.
-pub(crate) fn still() -> Option<Pace> {
+pub(crate) fn still() -> Pace {
     pace(0.9, 0.1, 0.0, 0.0)
 }
 
@@ -220,7 +220,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "thin and losing",
             of(NeedsWeight, |f| {
                 thin(f);
-                f.pace = pace(0.05, 0.55, 0.4, 0.0);
+                f.pace = Some(pace(0.05, 0.55, 0.4, 0.0));
             }),
         ),
         (
@@ -228,7 +228,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "no gain, eaten not known",
             of(NeedsWeight, |f| {
                 thin(f);
-                f.pace = pace(0.3, 0.4, 0.2, 0.1);
+                f.pace = Some(pace(0.3, 0.4, 0.2, 0.1));
                 f.eaten = None;
             }),
         ),
@@ -237,7 +237,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "no gain",
             of(NeedsWeight, |f| {
                 thin(f);
-                f.pace = pace(0.3, 0.4, 0.2, 0.1);
+                f.pace = Some(pace(0.3, 0.4, 0.2, 0.1));
             }),
         ),
         (
@@ -275,7 +275,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "its weight holds within 2 %",
             "holding, holds",
             of(Holding, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.target = Some(TargetStands {
                     in_band: 0.9,
                     ..TargetStands::default()
@@ -286,7 +286,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "at its target and still losing: a tenth of a percent more",
             "holding, raise",
             of(Holding, |f| {
-                f.pace = pace(0.1, 0.5, 0.4, 0.0);
+                f.pace = Some(pace(0.1, 0.5, 0.4, 0.0));
                 f.level = Some(part(1.25));
             }),
         ),
@@ -304,21 +304,24 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "three weeks say nothing yet",
             "too short",
             of(Losing, |f| {
-                f.pace = still().map(|pace| Pace { weeks: 3.0, ..pace });
+                f.pace = Some(Pace {
+                    weeks: 3.0,
+                    ..still()
+                });
             }),
         ),
         (
             "over 1 % a week for four weeks",
             "too fast",
-            of(Losing, |f| f.pace = pace(0.0, 0.0, 0.1, 0.9)),
+            of(Losing, |f| f.pace = Some(pace(0.0, 0.0, 0.1, 0.9))),
         ),
         (
             "four weeks, and three readings",
             "too few readings",
             of(Losing, |f| {
-                f.pace = still().map(|pace| Pace {
+                f.pace = Some(Pace {
                     readings: 3,
-                    ..pace
+                    ..still()
                 });
             }),
         ),
@@ -326,7 +329,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "it stands still, and ate more than planned",
             "slow, eats more",
             of(Losing, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.eaten = f.eaten.map(|eaten| Eaten {
                     level: Ends::exactly(part(1.8)),
                     ..eaten
@@ -337,7 +340,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "it stands still, and everything was taken as planned",
             "slow, eaten not known",
             of(Losing, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.eaten = f.eaten.map(|eaten| Eaten { seen: 0.1, ..eaten });
             }),
         ),
@@ -345,7 +348,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "it stands still, and is out on grass",
             "slow, grass",
             of(Losing, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.grass_not_counted = true;
             }),
         ),
@@ -353,7 +356,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "it stands still on hay nobody tested that lasts two months",
             "slow, hay not tested",
             of(Losing, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.hay = HayKnown::NotTested { lasts: Some(60) };
             }),
         ),
@@ -361,7 +364,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "it stands still at the floor",
             "slow, nothing less",
             of(Plateau, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.level = Some(part(1.0));
                 f.next_down = None;
                 f.vets_level = Some(part(1.0));
@@ -371,7 +374,7 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "it stands still on 1.25 %: lower is for the vet",
             "slow, needs the vet",
             of(Plateau, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.level = Some(part(1.25));
                 f.next_down = Some(part(1.15));
             }),
@@ -380,34 +383,34 @@ pub(crate) fn animals() -> Vec<(&'static str, &'static str, Facts)> {
             "it stands still, and was scored once",
             "slow, barred",
             of(Losing, |f| {
-                f.pace = still();
+                f.pace = Some(still());
                 f.bars = vec![RestrictionBar::TapeOnlyOnce];
             }),
         ),
         (
             "it stands still, and nothing stands in the way",
             "slow",
-            of(Plateau, |f| f.pace = still()),
+            of(Plateau, |f| f.pace = Some(still())),
         ),
         (
             "0.5 to 1 % a week",
             "on course",
-            of(Losing, |f| f.pace = pace(0.0, 0.1, 0.85, 0.05)),
+            of(Losing, |f| f.pace = Some(pace(0.0, 0.1, 0.85, 0.05))),
         ),
         (
             "0.25 to 0.5 % a week",
             "steady",
-            of(Losing, |f| f.pace = pace(0.1, 0.85, 0.05, 0.0)),
+            of(Losing, |f| f.pace = Some(pace(0.1, 0.85, 0.05, 0.0))),
         ),
         (
             "it loses, somewhere between",
             "loses",
-            of(Losing, |f| f.pace = pace(0.1, 0.5, 0.4, 0.0)),
+            of(Losing, |f| f.pace = Some(pace(0.1, 0.5, 0.4, 0.0))),
         ),
         (
             "nothing is four in five",
             "not sure yet",
-            of(Losing, |f| f.pace = pace(0.5, 0.4, 0.1, 0.0)),
+            of(Losing, |f| f.pace = Some(pace(0.5, 0.4, 0.1, 0.0))),
         ),
     ]
 }
