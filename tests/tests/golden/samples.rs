@@ -12,12 +12,14 @@ use tussock_core::units::{Currency, Instant, LocalDate, LocalTime, Money, PartOf
 
 mod documents;
 mod entries;
+mod weights;
 
 use documents::{animals, counts, feeding, food, group, lots, person, yard};
 use entries::{
     appetites, conditions, day_relaid, left_overs, look_over, net_timings, photos, plan,
-    soak_steps, vet_word, vitals, weights, work_sessions,
+    soak_steps, vet_word, vitals, work_sessions,
 };
+use weights::weights;
 
 /// A name.
 pub(crate) fn name(text: &str) -> Name {

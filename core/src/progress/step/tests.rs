@@ -8,9 +8,11 @@ use crate::units::Length;
 use std::collections::BTreeSet;
 
 mod animals;
+mod cob;
 
-use animals::{animals, day, part};
-pub(crate) use animals::{facts, pace, still};
+use animals::animals;
+use cob::{day, part};
+pub(crate) use cob::{facts, pace, still};
 
 #[test]
 fn every_row_decides_for_an_animal_and_no_other_animal_was_forgotten() {
