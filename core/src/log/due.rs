@@ -1,25 +1,21 @@
 //! From records to the jobs due.
 
-use super::bodies::{AnimalV1, Body, NetShareV1, PlanV1};
+use super::bodies::{Body, NetShareV1, PlanV1};
 use super::envelope::Record;
-use super::gather::{Entry, Problem, said_on, words};
+use super::gather::{Entry, Problem};
 use super::holding::{Holding, is_group};
 use super::kind::Kind;
-use super::looks::looked_over;
 use super::subject::Subject as About;
-use super::worked::{by_reading, sessions};
-use crate::animal::{AnimalId, Group, GroupId, VetScope, VetWord, YardId};
+use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::forage::{Instead, Lot};
 use crate::round::published::MORNING;
 use crate::round::{
     Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, Round, RoundFor,
-    Stopped, Subject, Watched, WatchedWork, round,
+    Stopped, Subject, Watched, round,
 };
-use crate::safety::{StopsFor, stops};
 use crate::soak::Recipe;
 use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime, Zone};
-use crate::work::{WorkFor, standing};
 
 /// What a round is made from, as the records say it.
 #[derive(Clone, Debug, PartialEq, Default)]
@@ -235,72 +231,6 @@ impl<'a, Z: Zone> Yard<'a, Z> {
             .or_else(|| held.iter().rfind(own))
     }
 
-    fn watched(&self, held: &[Held<'a>]) -> Vec<Watched> {
-        self.entries
-            .iter()
-            .filter_map(|entry| {
-                let Body::Animal(body) = &entry.body else {
-                    return None;
-                };
-                let animal = AnimalId(entry.record.id.0.clone());
-                let plan = self.plan_of(&animal, held)?;
-                Some(Watched {
-                    name: body.name.as_str().to_owned(),
-                    from: plan.plan.from,
-                    look_over_days: plan.body.look_over_days.get(),
-                    looked_over: self.last(&animal, |body| match body {
-                        Body::LookOver(look) => look.counts(),
-                        _ => false,
-                    }),
-                    weighed: self.last(&animal, |body| matches!(body, Body::Weight(_))),
-                    at: first_visit(&plan.plan),
-                    work: self.work(entry, body, plan.body),
-                    animal,
-                })
-            })
-            .collect()
-    }
-
-    /// The work that an animal's plan asks of this week, when it may work now.
-    fn work(&self, entry: &Entry<'_>, body: &AnimalV1, plan: &PlanV1) -> Option<WatchedWork> {
-        let asked = u32::try_from(plan.work_a_week?.get()).ok()?;
-        let animal = body.animal(&entry.record.id);
-        let own: Vec<&Entry<'_>> = self
-            .entries
-            .iter()
-            .filter(|other| other.record.subject.id() == animal.id.as_str())
-            .collect();
-        let look_over = looked_over(own.iter().copied(), self.zone);
-        let words = words(self.entries);
-        let said = said_on(entry, body, self.zone);
-        let reading = by_reading(&stops(&StopsFor {
-            animal: &animal,
-            look_over: &look_over,
-            said,
-            words: &words,
-            day: self.today,
-            now: self.now,
-        }));
-        let now = standing(&WorkFor {
-            animal: &animal,
-            day: self.today,
-            words: &words,
-            said,
-            sign: reading || look_over.stops(&animal.id, &words, VetScope::Work, self.today),
-        });
-        now.line.a_week()?;
-        let sessions = sessions(&own, self.zone);
-        Some(WatchedWork::of(asked, &sessions, self.today))
-    }
-
-    /// The day of the last entry of an animal that a test picks.
-    fn last(&self, animal: &AnimalId, picks: impl Fn(&Body) -> bool) -> Option<LocalDate> {
-        self.entries
-            .iter()
-            .rfind(|entry| entry.record.subject.id() == animal.0 && picks(&entry.body))
-            .map(|entry| self.day_of(entry))
-    }
-
     /// The words that neither a later word about the same matter nor a plan made after their end has replaced.
     fn words(&self, held: &[Held<'a>]) -> Vec<HeldWord> {
         let words: Vec<VetWord> = self
@@ -389,3 +319,4 @@ mod soaks;
 mod stopped;
 #[cfg(test)]
 mod tests;
+mod watched;

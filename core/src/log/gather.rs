@@ -8,20 +8,21 @@ use super::bodies::{AnimalV1, Body, Condition};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
+use super::holding::Holding;
 use super::looks::looked_over;
+use super::weighed::{AllWeighed, Course};
 use super::worked::sessions;
 use crate::animal::{Animal, AnimalId, PersonId, Phase, SaidOn, VetWord};
-use crate::assess::{
-    AssessError, ConditionRange, Crest, DatedWeight, Reading, Tape, frame_holds, weigh_in_condition,
-};
+use crate::assess::{AssessError, ConditionRange, Crest, DatedWeight, Tape};
 use crate::forage::Lot;
 use crate::limits::{WaterWeather, starting_level};
 use crate::plan::{
     Draft, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Soaking, draft,
 };
+use crate::progress::TooFast;
 use crate::ration::Food;
 use crate::safety::{Refusal, StopsFor, VetUrgency, stops};
-use crate::sources::{RecordId, Source};
+use crate::sources::RecordId;
 use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
 use crate::work::Session;
 
@@ -75,6 +76,8 @@ pub struct Gathered {
     pub words: Vec<VetWord>,
     /// Since when what is said of it stops it.
     pub said: SaidOn,
+    /// Its weight falls so fast that the vet is rung.
+    pub too_fast: Option<TooFast>,
     /// The day it came into its phase.
     pub phase_since: LocalDate,
     /// The phase it came from, when known.
@@ -116,6 +119,7 @@ impl Gathered {
             animal: &self.animal,
             look_over: &self.look_over,
             said: self.said,
+            too_fast: self.too_fast,
             words: &self.words,
             day: self.day,
             now: self.now,
@@ -142,6 +146,7 @@ impl Gathered {
             days_at_start: self.days_at_start,
             words: &self.words,
             said: self.said,
+            too_fast: self.too_fast,
             level_now: self.level_now,
             asked: self.asked,
             hays,
@@ -185,17 +190,15 @@ pub fn gather(
         })
         .collect();
     entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
-    let (who, said, entered, phase_before) =
-        entries.iter().find_map(|entry| match &entry.body {
-            Body::Animal(body) if entry.record.id.0 == animal.0 => Some((
-                body.animal(&entry.record.id),
-                said_on(entry, body, zone),
-                body.phase_since
-                    .unwrap_or_else(|| zone.to_local(entry.record.at).date),
-                body.phase_before,
-            )),
-            _ => None,
-        })?;
+    let (who, said, of_it, written) = entries.iter().find_map(|entry| match &entry.body {
+        Body::Animal(body) if entry.record.id.0 == animal.0 => Some((
+            body.animal(&entry.record.id),
+            said_on(entry, body, zone),
+            body,
+            entry.record.at,
+        )),
+        _ => None,
+    })?;
     let own: Vec<&Entry<'_>> = entries
         .iter()
         .filter(|entry| entry.record.subject.id() == animal.0)
@@ -203,7 +206,10 @@ pub fn gather(
     let local = |entry: &Entry<'_>| zone.to_local(entry.record.at).date;
     let condition = conditions(&own, &local, &mut problems);
     let last = condition.last().map(|scored| scored.condition);
-    let (weights, tape) = weights(&who, &own, last, &local, &mut problems);
+    let weighed = AllWeighed::of(&who, &own, last, zone, &mut problems);
+    let course = Course::of(&weighed, of_it, &entries, &Holding::of(&entries));
+    let too_fast = course.too_fast(&who, day);
+    let (weights, tape) = weighed.weights();
     let feeds = Feeds::of(&entries, animal, day, wish, &mut problems);
     let plan = own.iter().rev().find_map(|entry| match &entry.body {
         Body::Plan(plan) => Some(plan),
@@ -222,8 +228,11 @@ pub fn gather(
         look_over: looked_over(own.iter().copied(), zone),
         sessions: sessions(&own, zone),
         said,
-        phase_since: entered,
-        phase_before,
+        phase_since: of_it
+            .phase_since
+            .unwrap_or_else(|| zone.to_local(written).date),
+        phase_before: of_it.phase_before,
+        too_fast,
         days_at_start: days_at_start(&own, starting_level(&who).value, day),
         words: words(&entries),
         level_now: plan.map(|plan| plan.level.part()),
@@ -280,7 +289,7 @@ fn days_at_start(own: &[&Entry<'_>], start: PartOfBody, day: LocalDate) -> u32 {
 
 /// The scores, oldest first. What two people scored on one day is one score: the range that holds both, for nobody knows
 /// whose hand is right. What one person scored anew that day stands for what the same person scored before.
-fn conditions(
+pub(super) fn conditions(
     own: &[&Entry<'_>],
     local: &impl Fn(&Entry<'_>) -> LocalDate,
     problems: &mut Vec<Problem>,
@@ -334,63 +343,4 @@ fn each_condition<'a>(
             Some((entry.record.by.as_ref(), scored))
         })
         .collect()
-}
-
-/// The weights, and the last tape. Length, height and neck of the last tape with a length stand in for those that a later
-/// one leaves out, while they hold: a weekly girth is weighed by the same equation as the tape before it.
-fn weights(
-    animal: &Animal,
-    own: &[&Entry<'_>],
-    condition: Option<ConditionRange>,
-    local: &impl Fn(&Entry<'_>) -> LocalDate,
-    problems: &mut Vec<Problem>,
-) -> (Vec<DatedWeight>, Option<Tape>) {
-    let mut tape: Option<Tape> = None;
-    let mut frame: Option<(LocalDate, Tape, RecordId)> = None;
-    let mut weights = Vec::new();
-    for entry in own {
-        let Body::Weight(body) = &entry.body else {
-            continue;
-        };
-        let reading = match body.reading(&entry.record.id) {
-            Ok(reading) => reading,
-            Err(error) => {
-                problems.push(Problem::Log(error));
-                continue;
-            }
-        };
-        let day = local(entry);
-        let held = frame
-            .as_ref()
-            .filter(|(taken_on, _, _)| frame_holds(animal, *taken_on, day));
-        let whole = match (reading, held) {
-            (Reading::Tape(read), Some((_, earlier, _))) => {
-                Reading::Tape(read.with_frame_of(earlier))
-            }
-            (reading, _) => reading,
-        };
-        match weigh_in_condition(animal, &whole, condition, day) {
-            Ok((mut weight, _)) => {
-                let record = |id: &RecordId| Source::Record(id.clone());
-                weight.from = weight.from.with(record(&entry.record.id));
-                if let Some((_, _, earlier)) = held.filter(|_| whole != reading) {
-                    weight.from = weight.from.with(record(earlier));
-                }
-                weights.push(DatedWeight { day, weight });
-            }
-            Err(error) => problems.push(Problem::Assess {
-                record: entry.record.id.clone(),
-                error,
-            }),
-        }
-        if let Reading::Tape(read) = whole {
-            tape = Some(read);
-        }
-        if let Reading::Tape(read) = reading
-            && read.length.is_some()
-        {
-            frame = Some((day, read, entry.record.id.clone()));
-        }
-    }
-    (weights, tape)
 }

@@ -75,6 +75,34 @@ impl<'a> Holding<'a> {
         Some((group, self.last("group", group.id.as_str(), day, true)?))
     }
 
+    /// The plan that gives an animal its hay on a day: its own, or its group's.
+    pub(super) fn hay_of(&self, animal: &AnimalId, day: LocalDate) -> Option<&'a PlanV1> {
+        let own = self.last("animal", animal.as_str(), day, true);
+        let theirs = self.of_its_group(animal, day).map(|(_, theirs)| theirs);
+        let plan = match (own, theirs) {
+            (Some(own), Some(theirs)) if own.order() < theirs.order() => theirs,
+            (Some(own), _) => own,
+            (None, theirs) => theirs?,
+        };
+        Some(plan.body)
+    }
+
+    /// The days on which another plan may begin to give an animal its hay.
+    pub(super) fn days_of_change(&self, animal: &AnimalId) -> BTreeSet<LocalDate> {
+        let mut subjects: BTreeSet<&str> = BTreeSet::from([animal.as_str()]);
+        let mut days = BTreeSet::new();
+        for group in &self.groups {
+            for member in group.members.iter().filter(|one| one.animal == *animal) {
+                subjects.insert(group.id.as_str());
+                days.insert(member.from);
+                days.extend(member.to.and_then(|last| last.succ_opt()));
+            }
+        }
+        let of_it = |plan: &&Issued<'_>| subjects.contains(plan.record.subject.id());
+        days.extend(self.plans.iter().filter(of_it).map(|plan| plan.body.from));
+        days
+    }
+
     /// The group whose plan gives an animal its hay on a day.
     pub(super) fn fed_with(&self, animal: &AnimalId, day: LocalDate) -> Option<&Group> {
         let (group, theirs) = self.of_its_group(animal, day)?;

@@ -281,4 +281,4 @@ fn hay(of: &Gathered, lasts: Option<i64>) -> HayKnown {
 }
 
 #[cfg(test)]
-mod tests;
+pub(super) mod tests;

@@ -42,6 +42,7 @@ mod subject;
 mod sum;
 mod timed;
 mod together;
+mod weighed;
 mod worked;
 
 pub use alike::alike;
@@ -72,3 +73,4 @@ pub use stored::Name;
 pub use subject::Subject;
 pub use timed::{TimedNet, net_dry, own_rates, timed_nets};
 pub use together::{GatheredGroup, gather_group};
+pub use weighed::trend_of;

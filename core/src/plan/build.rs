@@ -123,6 +123,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         look_over: of.look_over,
         words: holding(of),
         said: of.said,
+        too_fast: of.too_fast,
         straw: straw(of, hung),
         could_be_straw,
         energy: EnergyLine {

@@ -10,6 +10,7 @@ use crate::limits::{
     self, Allowance, CapVerdict, Ends, EnergyVerdict, Intervals, MealLimit, VetListReason,
     WaterNeed,
 };
+use crate::progress::TooFast;
 use crate::ration::{Dose, Line};
 use crate::sources::Provenance;
 use crate::units::{AsFed, DryMatter, Energy, Instant, LocalDate, PartOfBody};
@@ -132,6 +133,8 @@ pub struct Draft {
     pub words: Vec<VetWord>,
     /// Since when what is said of it stops it.
     pub said: SaidOn,
+    /// Its weight falls so fast that the vet is rung.
+    pub too_fast: Option<TooFast>,
     /// What it may have.
     pub allowance: Allowance,
     /// Why the forage is more than the level gives, if it is.

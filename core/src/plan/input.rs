@@ -5,6 +5,7 @@ use crate::assess::{ConditionRange, Crest, DatedWeight, Tape};
 use crate::day::{EatingRate, NetKind, rate};
 use crate::forage::Lot;
 use crate::limits::WaterWeather;
+use crate::progress::TooFast;
 use crate::ration::Food;
 use crate::soak::{Air, Recipe};
 use crate::units::{AsFed, BodyMass, Instant, LocalDate, LocalTime, PartOfBody};
@@ -233,6 +234,8 @@ pub struct PlanFor<'a> {
     pub words: &'a [VetWord],
     /// Since when what is said of it stops it.
     pub said: SaidOn,
+    /// Its weight falls so fast that the vet is rung.
+    pub too_fast: Option<TooFast>,
     /// The level of the plan that holds now.
     pub level_now: Option<PartOfBody>,
     /// The level that is asked for.

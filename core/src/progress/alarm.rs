@@ -52,6 +52,17 @@ pub enum Ring {
     SameDay,
 }
 
+impl Ring {
+    /// For an animal: the same day for those in whom fat floods the blood.
+    fn of(animal: &Animal) -> Self {
+        if animal.kind.fat_in_blood_risk() {
+            Self::SameDay
+        } else {
+            Self::Soon
+        }
+    }
+}
+
 /// What weight alone asks for.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Alarm {
@@ -84,6 +95,19 @@ pub enum Alarm {
     },
     /// Measure again now.
     MeasureAgain(Again),
+}
+
+/// Its weight falls so fast that the vet is rung.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TooFast {
+    /// The day of the last readings.
+    pub seen: LocalDate,
+    /// The chance.
+    pub chance: f64,
+    /// The level to feed.
+    pub raise_to: PartOfBody,
+    /// How soon the vet is rung.
+    pub ring: Ring,
 }
 
 /// The readings of the last day, against the day before it with readings.
@@ -119,11 +143,7 @@ impl Trend {
             alarms.push(Alarm::RingVet {
                 chance: chance.unwrap_or_default(),
                 raise_to: *starting_level(animal),
-                ring: if animal.kind.fat_in_blood_risk() {
-                    Ring::SameDay
-                } else {
-                    Ring::Soon
-                },
+                ring: Ring::of(animal),
             });
         }
         alarms.extend(self.donkey_month(animal));
@@ -134,6 +154,24 @@ impl Trend {
             alarms.extend(again.map(Alarm::MeasureAgain));
         }
         alarms
+    }
+
+    /// Whether weight alone rings the vet: what was measured again, or a donkey's month.
+    pub fn too_fast(&self, animal: &Animal) -> Option<TooFast> {
+        let seen = self.last_read()?;
+        let chance = self
+            .alarms(animal)
+            .into_iter()
+            .find_map(|alarm| match alarm {
+                Alarm::RingVet { chance, .. } | Alarm::DonkeyMonth { chance, .. } => Some(chance),
+                Alarm::FeedMore { .. } | Alarm::MeasureAgain(_) => None,
+            })?;
+        Some(TooFast {
+            seen,
+            chance,
+            raise_to: *starting_level(animal),
+            ring: Ring::of(animal),
+        })
     }
 
     /// The chance that it fell too far or loses too fast, when the readings of the last day are enough to say: what

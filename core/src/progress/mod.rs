@@ -28,7 +28,7 @@ mod step;
 mod trend;
 mod weighing;
 
-pub use alarm::{Again, Alarm, Ring};
+pub use alarm::{Again, Alarm, Ring, TooFast};
 pub use chances::{Chances, likely};
 pub use error::ProgressError;
 pub use filter::{Belief, Filter, LeftOut, Start, Sum};

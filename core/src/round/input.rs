@@ -127,6 +127,8 @@ pub struct Watched {
     pub looked_over: Option<LocalDate>,
     /// When it was last weighed.
     pub weighed: Option<LocalDate>,
+    /// It was weighed today, and what came out asks to measure again now.
+    pub weigh_again: bool,
     /// When somebody first comes on a day.
     pub at: LocalTime,
     /// Its work; `None` when its plan asks for none, or it may not work now.

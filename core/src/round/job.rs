@@ -78,6 +78,8 @@ pub struct Job {
     pub net: Option<NetId>,
     /// Which food; `None` for a typical balancer.
     pub food: Option<FoodId>,
+    /// It was done today, and what came out asks to do it again now.
+    pub again: bool,
     /// About which matter the vet's word is.
     pub scope: Option<VetScope>,
     /// What stops the animal and how soon the vet is rung, the most urgent first; empty but for a stop.
@@ -117,6 +119,7 @@ impl Job {
             tub_name: None,
             net: None,
             food: None,
+            again: false,
             scope: None,
             stops: Vec::new(),
             waits: None,

@@ -124,6 +124,7 @@ fn a_yard() -> impl Strategy<Value = Yard> {
                 look_over_days: every,
                 looked_over: last,
                 weighed: last,
+                weigh_again: every % 2 == 0,
                 at: time("06:30"),
                 work: Some(WatchedWork {
                     a_week: 5,

@@ -3,7 +3,7 @@
 use super::answers::Answers;
 use super::daily::{Plans, first_visit};
 use super::input::{HeldWord, RoundFor, Watched};
-use super::job::Job;
+use super::job::{Job, JobState};
 use super::key::{JobKind, Key, Slot, Subject};
 use super::published::WEIGH_EVERY;
 use super::state::{Window, at, plus};
@@ -27,6 +27,10 @@ pub(super) fn jobs<Z: Zone>(
         let due = at(of.zone, what.day, what.at);
         let mut job = Job::new(what.kind, key, &what.subject, what.name, due);
         job.state = Window::of_day(of.zone, what.day).state(due, of.now);
+        if what.again {
+            job.state = JobState::Due;
+        }
+        job.again = what.again;
         job.scope = what.scope;
         Some(job)
     };
@@ -46,6 +50,7 @@ pub(super) fn jobs<Z: Zone>(
             day: plan.review,
             at: first_visit(plan),
             scope: None,
+            again: false,
         })
     }));
     jobs.extend(of.words.iter().filter_map(|word| job(expiry(word))));
@@ -60,12 +65,14 @@ struct Whole<'a> {
     day: LocalDate,
     at: LocalTime,
     scope: Option<VetScope>,
+    /// It was done today, and is to be done again now.
+    again: bool,
 }
 
 impl Whole<'_> {
     fn key(&self) -> Key {
         let nth = match self.scope {
-            None => 0,
+            None => u32::from(self.again),
             Some(VetScope::LowestLevel) => 1,
             Some(VetScope::Work) => 2,
             // numeric: the third matter a vet's word can be about
@@ -88,6 +95,7 @@ fn of_animal(animal: &Watched, kind: JobKind, day: LocalDate) -> Whole<'_> {
         day,
         at: animal.at,
         scope: None,
+        again: false,
     }
 }
 
@@ -108,7 +116,8 @@ fn look_over<'a>(animal: &'a Watched, answers: &Answers<'_>) -> Option<Whole<'a>
     }
 }
 
-/// The weighing of these days. It expires when the next one falls due.
+/// The weighing of these days. It expires when the next one falls due. What came out today may ask for another now, which
+/// goes when it was made, or with the day.
 fn weigh<'a>(animal: &'a Watched, today: LocalDate, answers: &Answers<'_>) -> Option<Whole<'a>> {
     let first = match animal.weighed {
         Some(last) => plus(last, *WEIGH_EVERY)?,
@@ -117,6 +126,12 @@ fn weigh<'a>(animal: &'a Watched, today: LocalDate, answers: &Answers<'_>) -> Op
     let missed = (today - first).num_days().max(0) / *WEIGH_EVERY;
     let day = plus(first, missed * *WEIGH_EVERY)?;
     let job = of_animal(animal, JobKind::Weigh, day);
+    if animal.weigh_again {
+        return Some(Whole {
+            again: true,
+            ..of_animal(animal, JobKind::Weigh, today)
+        });
+    }
     if answers.has(&job.key()) {
         return Some(of_animal(animal, JobKind::Weigh, plus(day, *WEIGH_EVERY)?));
     }
@@ -137,5 +152,6 @@ fn expiry(word: &HeldWord) -> Whole<'_> {
         day: word.expires,
         at: word.at,
         scope: Some(word.scope),
+        again: false,
     }
 }

@@ -9,6 +9,7 @@ use crate::animal::{
 use crate::forage::{Fault, Hazard};
 use crate::limits::EnergyVerdict;
 use crate::plan::{Draft, LookedOver};
+use crate::progress::{Ring, TooFast};
 use crate::units::{DryMatter, Instant, LocalDate, PartOfBody, Span};
 
 /// How soon the vet is rung.
@@ -57,6 +58,8 @@ pub enum Refusal {
         /// The reading.
         reading: f64,
     },
+    /// Its weight falls too fast, and it was measured again.
+    LosesTooFast(TooFast),
     /// Lame.
     Lame,
     /// Growing, in foal or in milk: its needs are not published here, and it is never restricted.
@@ -135,6 +138,10 @@ impl Refusal {
                 VetUrgency::ThisMorning
             }),
             Self::AteWhenOffered => Some(VetUrgency::ThisMorning),
+            Self::LosesTooFast(too_fast) => Some(match too_fast.ring {
+                Ring::SameDay => VetUrgency::Today,
+                Ring::Soon => VetUrgency::First,
+            }),
             Self::LaminitisNow
             | Self::LaminitisSign
             | Self::WarmHoofAfterLaminitis
@@ -171,6 +178,8 @@ pub struct StopsFor<'a> {
     pub look_over: &'a LookedOver,
     /// Since when what is said of it stops it.
     pub said: SaidOn,
+    /// Its weight falls so fast that the vet is rung.
+    pub too_fast: Option<TooFast>,
     /// Vets' words, of any animal and any day.
     pub words: &'a [VetWord],
     /// The local day.
@@ -258,6 +267,11 @@ fn by_health(of: &StopsFor<'_>) -> Vec<Refusal> {
                 reading: taken.reading,
             }),
     );
+    found.extend(
+        of.too_fast
+            .filter(|too_fast| !of.lifted(Some(Seen::on(too_fast.seen))))
+            .map(Refusal::LosesTooFast),
+    );
     let vets_hands = matches!(animal.phase, Phase::Episode | Phase::Recovering);
     if health.laminitis == Laminitis::Active && !of.lifted(said.laminitis.map(Seen::on)) {
         found.push(Refusal::LaminitisNow);
@@ -285,6 +299,7 @@ pub(super) fn refusals(draft: &Draft) -> Vec<Refusal> {
         animal,
         look_over: &draft.look_over,
         said: draft.said,
+        too_fast: draft.too_fast,
         words: &draft.words,
         day: draft.day,
         now: draft.now,
@@ -363,6 +378,7 @@ pub(super) fn meanwhile(draft: &Draft, why: &[Refusal]) -> Vec<Meanwhile> {
             }
             Refusal::Sick
             | Refusal::FarOverUsual { .. }
+            | Refusal::LosesTooFast(_)
             | Refusal::NotPlannedHere(_)
             | Refusal::UnderDryMatterFloor { .. } => {}
         }

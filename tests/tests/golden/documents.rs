@@ -94,6 +94,8 @@ pub(super) fn animals() -> Vec<AnimalV1> {
         laminitis_on: None,
         lame_on: None,
         phase_on: None,
+        box_rest_from: None,
+        box_rest_to: None,
         phase_since: None,
         phase_before: None,
         note: Some(said("Hides behind the water butt.")),

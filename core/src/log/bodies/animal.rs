@@ -156,6 +156,10 @@ twin! {
         lame_on: Option<LocalDate>,
         /// The day its episode, or a recovery without one, was said to have begun.
         phase_on: Option<LocalDate>,
+        /// The day its last box rest was said to have begun.
+        box_rest_from: Option<LocalDate>,
+        /// The day that was said to have ended.
+        box_rest_to: Option<LocalDate>,
         /// The day it came into its phase; the first version of a record says it by its own day.
         phase_since: Option<LocalDate>,
         /// The phase it came from.
@@ -192,6 +196,8 @@ impl AnimalV1 {
             laminitis_on: None,
             lame_on: None,
             phase_on: None,
+            box_rest_from: None,
+            box_rest_to: None,
             phase_since: None,
             phase_before: None,
             note: None,
@@ -221,6 +227,13 @@ impl AnimalV1 {
             _ => was(Self::in_vets_hands),
         };
         self.phase_on = day(held.phase, same_phase, self.in_vets_hands());
+        let rested = was(Self::is_on_box_rest);
+        (self.box_rest_from, self.box_rest_to) = match (before, rested, self.is_on_box_rest()) {
+            (_, false, true) => (Some(on), None),
+            (Some(before), true, false) => (before.box_rest_from, Some(on)),
+            (Some(before), _, _) => (before.box_rest_from, before.box_rest_to),
+            (None, _, _) => (None, None),
+        };
         (self.phase_since, self.phase_before) = match before {
             None => (None, None),
             Some(before) if before.phase == self.phase => (before.phase_since, before.phase_before),
@@ -255,6 +268,10 @@ impl AnimalV1 {
 
     fn is_lame(&self) -> bool {
         self.health.flags.contains(&VetFlag::Lame)
+    }
+
+    fn is_on_box_rest(&self) -> bool {
+        self.health.flags.contains(&VetFlag::BoxRest)
     }
 
     fn in_vets_hands(&self) -> bool {

@@ -1,11 +1,12 @@
 //! What stops an animal, and the plan whose vet's word has ended.
 
 use super::{Held, Yard};
-use crate::animal::{AnimalId, VetScope};
+use crate::animal::{Animal, AnimalId, VetScope};
 use crate::limits::starting_level;
 use crate::log::bodies::Body;
 use crate::log::gather::{Entry, said_on, words};
 use crate::log::looks::looked_over;
+use crate::log::weighed::Course;
 use crate::round::{HeldWord, IssuedPlan, Stopped, Subject};
 use crate::safety::{StopsFor, stops};
 use crate::units::{PartOfBody, Zone};
@@ -23,10 +24,12 @@ impl<Z: Zone> Yard<'_, Z> {
                 let animal = body.animal(&entry.record.id);
                 let own = |other: &&Entry<'_>| other.record.subject.id() == animal.id.as_str();
                 let look_over = looked_over(self.entries.iter().filter(own), self.zone);
+                let falls = |course: Course, who: &Animal| course.too_fast(who, self.today);
                 let stops = stops(&StopsFor {
                     animal: &animal,
                     look_over: &look_over,
                     said: said_on(entry, body, self.zone),
+                    too_fast: self.course(&animal.id, falls).flatten(),
                     words: &words,
                     day: self.today,
                     now: self.now,

@@ -16,19 +16,19 @@ use crate::safety::{Plan, SafetyVerdict};
 use crate::sources::RecordId;
 use crate::units::Span;
 
-struct Yard {
-    case: Case,
-    records: Vec<Record>,
+pub(in crate::log) struct Yard {
+    pub(in crate::log) case: Case,
+    pub(in crate::log) records: Vec<Record>,
     plan: Box<Plan>,
     made: i64,
 }
 
-fn bramble() -> AnimalId {
+pub(in crate::log) fn bramble() -> AnimalId {
     AnimalId("bramble".to_owned())
 }
 
 impl Yard {
-    fn new() -> Self {
+    pub(in crate::log) fn new() -> Self {
         let text = include_str!("../../../examples/cases/bramble.json");
         let case = Case::read(text).unwrap();
         let (_, answer) = case.answers().remove(0);
@@ -43,11 +43,11 @@ impl Yard {
         }
     }
 
-    fn later(&self, days: i64) -> Instant {
+    pub(in crate::log) fn later(&self, days: i64) -> Instant {
         self.case.now + Span::hours(24 * days)
     }
 
-    fn day(&self, days: i64) -> LocalDate {
+    pub(in crate::log) fn day(&self, days: i64) -> LocalDate {
         self.case.zone.to_local(self.later(days)).date
     }
 
@@ -56,7 +56,7 @@ impl Yard {
         Stamp::first(at + Span::minutes(self.made), DeviceId::of_number(7))
     }
 
-    fn add(&mut self, days: i64, body: &Body) -> RecordId {
+    pub(in crate::log) fn add(&mut self, days: i64, body: &Body) -> RecordId {
         let at = self.later(days);
         let stamp = self.stamp(at);
         let origin = Origin {
@@ -74,7 +74,7 @@ impl Yard {
         id
     }
 
-    fn issue(&mut self, days: i64, percent: f64) {
+    pub(in crate::log) fn issue(&mut self, days: i64, percent: f64) {
         let mut body = PlanV1::of(&self.plan, &[], None::<PersonId>).unwrap();
         body.from = self.day(days);
         body.level = BodyHundredths::of(PartOfBody::percent(percent)).unwrap();
@@ -82,7 +82,7 @@ impl Yard {
     }
 
     /// The animal's record in its next version.
-    fn change(&mut self, days: i64, change: impl Fn(&mut AnimalV1)) {
+    pub(in crate::log) fn change(&mut self, days: i64, change: impl Fn(&mut AnimalV1)) {
         let at = self.later(days);
         let stamp = self.stamp(at);
         let on = self.day(days);

@@ -48,6 +48,7 @@ fn watched(looked_over: Option<&str>, weighed: Option<&str>) -> Watched {
         look_over_days: 7,
         looked_over: looked_over.map(day),
         weighed: weighed.map(day),
+        weigh_again: false,
         at: time("06:30"),
     }
 }

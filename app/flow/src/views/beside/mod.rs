@@ -282,6 +282,7 @@ pub(crate) fn stop_by(
         animal,
         look_over: &look_over,
         said: SaidOn::default(),
+        too_fast: None,
         words: &[],
         day,
         now,

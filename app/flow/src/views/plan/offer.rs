@@ -120,6 +120,7 @@ fn for_refused(refused: &Refused) -> Offer {
             | Refusal::LaminitisSign
             | Refusal::WarmHoofAfterLaminitis
             | Refusal::EpisodeWithoutWord
+            | Refusal::LosesTooFast(_)
             | Refusal::Lame
             | Refusal::DonkeyDiet
             | Refusal::Energy(EnergyVerdict::NeedsVetsWord { .. }),

@@ -51,10 +51,11 @@ impl RoundWords for English {
                 Some((why, _)) => self.stop_job(why).to_owned(),
                 None => self.job_kind(job.kind).to_owned(),
             },
-            JobKind::LookAgain
+            JobKind::Weigh if job.again => "Measure it again now".to_owned(),
+            JobKind::Weigh
+            | JobKind::LookAgain
             | JobKind::FeedBalancer
             | JobKind::LookOver
-            | JobKind::Weigh
             | JobKind::Exercise
             | JobKind::ReviewPlan
             | JobKind::VetWordExpires => self.job_kind(job.kind).to_owned(),
@@ -88,6 +89,7 @@ impl RoundWords for English {
             Refusal::OffFeed { .. } => "Off its feed: hold out a handful",
             Refusal::GotAtGrain => "It got at grain",
             Refusal::Sick => "It is sick",
+            Refusal::LosesTooFast(_) => "Losing too fast: feed more",
             Refusal::FarOverUsual { .. } => "Far over what is usual at rest",
             Refusal::EpisodeWithoutWord => "No plan without the vet's word",
             Refusal::NotPlannedHere(_)
@@ -179,6 +181,7 @@ impl RoundWords for English {
             JobKind::StartSoak => whose("Start the soak".to_owned()),
             JobKind::LookOver => format!("Look over {}", job.name),
             JobKind::LookAgain => format!("Look at {} again", job.name),
+            JobKind::Weigh if job.again => format!("Measure {} again", job.name),
             JobKind::Weigh => format!("Weigh {}", job.name),
             JobKind::Exercise => format!("Work {}", job.name),
             JobKind::Stop

@@ -7,6 +7,7 @@ use crate::words::{
 };
 use tussock_core::forage::{Verdict, WayOut};
 use tussock_core::limits::{Nutrient, RestrictionBar, VetListReason};
+use tussock_core::progress::Ring;
 use tussock_core::safety::published::{AFTER_TRIM_DAYS, OFF_FEED_HOURS};
 use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, VitalStanding};
 
@@ -231,6 +232,7 @@ impl SafetyWords for English {
             Refusal::EscapedOntoGrass => "On lush grass: ring the vet now",
             Refusal::Sick => "No plan: it is sick",
             Refusal::FarOverUsual { .. } => "No plan. Ring the vet now",
+            Refusal::LosesTooFast(_) => "Losing too fast: feed more, ring the vet",
             Refusal::Lame => "No plan: it is lame",
             Refusal::NotPlannedHere(_) => "No plan here for this animal. Vet first",
             Refusal::DonkeyDiet => "No plan. A donkey needs the vet first",
@@ -306,6 +308,18 @@ impl SafetyWords for English {
                     self.vital_told(*vital, *reading, VitalStanding::Ring)
                 ),
                 "It stands until it is taken again and is no longer so, or the vet has spoken. A sick animal is never cut.",
+            ),
+            Refusal::LosesTooFast(too_fast) => Said::because(
+                format!(
+                    "It loses weight too fast, {}: feed up to {}, and {}",
+                    self.chance(too_fast.chance),
+                    self.level(too_fast.raise_to),
+                    match too_fast.ring {
+                        Ring::SameDay => "ring the vet today",
+                        Ring::Soon => "ring the vet",
+                    }
+                ),
+                "It was measured again. In ponies, miniatures, donkeys and mules a fast loss can flood the blood with fat. It stands until it is weighed again and loses more slowly, or the vet has spoken.",
             ),
             Refusal::Lame => Said::because(
                 "It is lame: no work, ring the vet today",
