@@ -80,6 +80,8 @@ pub enum Route {
     Details(AnimalId),
     /// Tape or scale.
     Weigh(AnimalId),
+    /// Its weight over time.
+    Weight(AnimalId),
     /// Condition, site by site.
     Condition(AnimalId, Step),
     /// Who scores condition, and on which scale.
@@ -201,6 +203,7 @@ impl Route {
             ["horses", id] => Self::Horse(animal(id)?),
             ["horses", id, "details"] => Self::Details(animal(id)?),
             ["horses", id, "weigh"] => Self::Weigh(animal(id)?),
+            ["horses", id, "weight"] => Self::Weight(animal(id)?),
             ["horses", id, "condition", "who"] => Self::ConditionWho(animal(id)?),
             ["horses", id, "condition", "two"] => Self::ConditionTwo(animal(id)?),
             ["horses", id, "condition", step] => {
@@ -258,6 +261,7 @@ impl Route {
             | Self::Horse(_)
             | Self::Details(_)
             | Self::Weigh(_)
+            | Self::Weight(_)
             | Self::Condition(..)
             | Self::ConditionWho(_)
             | Self::ConditionTwo(_)
@@ -338,6 +342,7 @@ impl fmt::Display for Route {
             Self::Horse(id) => write!(f, "#/horses/{}", id.0),
             Self::Details(id) => write!(f, "#/horses/{}/details", id.0),
             Self::Weigh(id) => write!(f, "#/horses/{}/weigh", id.0),
+            Self::Weight(id) => write!(f, "#/horses/{}/weight", id.0),
             Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.0),
             Self::ConditionWho(id) => write!(f, "#/horses/{}/condition/who", id.0),
             Self::ConditionTwo(id) => write!(f, "#/horses/{}/condition/two", id.0),

@@ -47,6 +47,7 @@ mod table;
 mod tag;
 mod tub_cord;
 mod undo;
+mod weight_chart;
 
 pub use action::{Action, ActionRow, Back};
 pub use asked::{AskedBack, AskedKey};
@@ -79,3 +80,4 @@ pub use table::{Column, Table};
 pub use tag::{Tag, Tick};
 pub use tub_cord::{TubCord, TubTag};
 pub use undo::Undo;
+pub use weight_chart::WeightChart;

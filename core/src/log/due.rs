@@ -147,6 +147,13 @@ impl<'a, Z: Zone> Yard<'a, Z> {
         })
     }
 
+    /// Whether an animal is among the records.
+    fn is_here(&self, animal: &AnimalId) -> bool {
+        self.entries
+            .iter()
+            .any(|entry| matches!(entry.body, Body::Animal(_)) && entry.record.id.0 == animal.0)
+    }
+
     /// The lots that can be read.
     fn lots(&self) -> Vec<Lot> {
         self.entries
@@ -178,7 +185,7 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                 plan.changed = self
                     .holding
                     .changed(entry.record, body, self.today, |animal| {
-                        self.name(animal.as_str()).is_some()
+                        self.is_here(animal)
                     });
                 Some(Held { body, plan })
             })

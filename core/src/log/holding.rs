@@ -200,8 +200,8 @@ impl<'a> Holding<'a> {
             .find(|at| record.at < *at)
     }
 
-    /// Whether other animals eat of a group's hay today than those that its plan was made for; `there` are the animals
-    /// that are among the records.
+    /// Whether other animals eat of a group's hay today than those that its plan was made for, who joined and left on one
+    /// day among them; `there` are the animals that are among the records.
     pub(super) fn changed(
         &self,
         record: &Record,
@@ -213,16 +213,17 @@ impl<'a> Holding<'a> {
         let Some(group) = self.groups.iter().find(|group| group.id.as_str() == id) else {
             return false;
         };
-        let made_for: BTreeSet<&AnimalId> = group
-            .members
+        let made_for: BTreeSet<AnimalId> = body
+            .inputs
             .iter()
-            .map(|member| &member.animal)
-            .filter(|animal| body.inputs.iter().any(|input| input.record.0 == animal.0))
+            .map(|input| AnimalId(input.record.0.clone()))
+            .filter(|animal| there(animal))
             .collect();
-        let eaters: BTreeSet<&AnimalId> = self
+        let eaters: BTreeSet<AnimalId> = self
             .eaters(group, day)
             .into_iter()
             .filter(|animal| there(animal))
+            .cloned()
             .collect();
         !made_for.is_empty() && made_for != eaters
     }

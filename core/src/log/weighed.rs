@@ -2,16 +2,17 @@
 
 use super::bodies::{AnimalV1, Body, PlanV1, ReadingV1, WeightV1};
 use super::envelope::Record;
-use super::gather::{Entry, Problem, conditions};
+use super::gather::{Entry, Gathered, Problem, conditions};
 use super::holding::Holding;
 use crate::animal::{Animal, AnimalId, LotId, VetFlag};
 use crate::assess::{
-    ConditionRange, DatedWeight, Measure, Reading, ScaleWeight, Tape, WeightEstimate, frame_holds,
-    weigh_in_condition,
+    ConditionRange, DatedWeight, Measure, Reading, ScaleWeight, Tape, WeightEstimate, best,
+    frame_holds, target, weigh_in_condition,
 };
 use crate::forage::ForageKind;
+use crate::limits::published::HOLDING_BAND;
 use crate::progress::{
-    Alarm, Change, DatedChange, GutFill, ProgressError, TooFast, Trend, Weighing,
+    Aim, Alarm, Change, DatedChange, GutFill, ProgressError, TooFast, Trend, Weighing,
 };
 use crate::sources::{RecordId, Source};
 use crate::units::{Instant, LocalDate, Zone};
@@ -317,6 +318,38 @@ pub fn trend_of(
     let of = |course: Course, _: &Animal| course.trend(day);
     course_of(&entries, animal, &Holding::of(&entries), zone, of)
         .unwrap_or(Err(ProgressError::NoWeighings))
+}
+
+impl Gathered {
+    /// The range that its weight is to come to, on the footing of its trend: what somebody set, with the band in which a
+    /// weight holds round it, else as reckoned from what it weighed on the day of its last condition score. That the weight
+    /// falls afterwards moves no target; another score does.
+    pub fn aim(&self, trend: &Trend) -> Option<Aim> {
+        if let Some(set) = self.animal.target {
+            let within = set * *HOLDING_BAND;
+            return Some(Aim {
+                low: set - within,
+                high: set + within,
+            });
+        }
+        let scored = self.condition.last()?;
+        let on = scored.on.min(trend.day);
+        let levels = trend.levels(&BTreeSet::from([on]));
+        let (_, level) = levels.first()?;
+        let held = best(&self.weights, on).or_else(|| self.weights.first())?;
+        let weighed = WeightEstimate {
+            value: level.likely,
+            low: level.least,
+            high: level.most,
+            ..held.weight.clone()
+        };
+        let tape = self.tape.as_ref();
+        let (target, _) = target(&self.animal, &weighed, scored.condition, tape, on).ok()?;
+        Some(Aim {
+            low: target.low,
+            high: target.high,
+        })
+    }
 }
 
 /// What somebody asks of the course of an animal that is among the entries.

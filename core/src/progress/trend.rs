@@ -154,6 +154,11 @@ impl Trend {
         Ok(trend)
     }
 
+    /// What changed under the weight up to the day, the earliest first.
+    pub fn changes(&self) -> &[DatedChange] {
+        &self.model.changes
+    }
+
     /// The chances to act on: of the last weeks where there are any, else of the rate now.
     pub fn chances(&self) -> Option<Chances> {
         self.lately.or(self.rate).map(|rate| rate.chances)

@@ -21,6 +21,9 @@ function differences(left: unknown, right: unknown, path = ''): string[] {
   return left === right ? [] : [`${path}: ${String(left)} and ${String(right)}`];
 }
 
+// A worker that took the page over meanwhile would ask the host for the answering files, which it does not have.
+test.use({ serviceWorkers: 'block' });
+
 test('the nine cases of the repository, and a number that is off is found', async ({ hands, page }) => {
   const names = (await readdir(join(repository, 'core/examples/cases'))).filter((name) => name.endsWith('.json'));
   expect(names.length).toBeGreaterThanOrEqual(9);

@@ -8,3 +8,4 @@ mod alarms;
 mod cover;
 mod herd;
 mod robust;
+mod trials;

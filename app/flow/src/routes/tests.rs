@@ -34,7 +34,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..19, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..20, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -58,6 +58,7 @@ fn routes() -> impl Strategy<Value = Route> {
             15 => Route::Work(id),
             16 => Route::WorkTimed(id),
             17 => Route::WorkDone(id),
+            18 => Route::Weight(id),
             _ => Route::VetWord(id),
         }
     });

@@ -33,6 +33,7 @@ pub mod tonight;
 pub mod tub;
 pub mod vet;
 pub mod weighbridge;
+pub mod weight;
 pub mod work;
 pub mod yard_visit;
 

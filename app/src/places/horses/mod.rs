@@ -16,6 +16,7 @@ mod visit;
 mod visit_report;
 mod vital_field;
 mod weigh;
+mod weight;
 mod who;
 mod work;
 
@@ -33,5 +34,6 @@ pub use photos::{OnePhoto, OnePose, Photos};
 pub use visit::Visit;
 pub use visit_report::VisitReport;
 pub use weigh::Weigh;
+pub use weight::Weight;
 pub use who::WhoWillNotEat;
 pub use work::{Work, WorkDone, WorkTimed};

@@ -16,7 +16,7 @@ use tussock_flow::views::yard_visit::{self, Seen};
 use tussock_flow::views::{condition, horses};
 use tussock_flow::words::{
     BesideWords, ConditionWords, English, HorsesWords, LedgerWords, NotEatingWords, SafetyWords,
-    Task, UnitWords, YardVisitWords,
+    Task, UnitWords, WeightWords, YardVisitWords,
 };
 
 /// Where a step of the visit is done.
@@ -154,6 +154,7 @@ pub fn One(
         }
     });
     let not_read = Memo::new(move |_| visit.get().map_or(0, |visit| visit.problems.len()));
+    let weighed = move || visit.with(|visit| visit.as_ref().is_some_and(|v| v.weight.is_some()));
     let foot = move || {
         view! {
             <QuietRow>
@@ -166,6 +167,9 @@ pub fn One(
                 <Show when=move || two_scored.get()>
                     <Quiet says=words.see_two() press=Route::ConditionTwo(id.get_value()).to_string() />
                 </Show>
+                <Show when=weighed>
+                    <Quiet says=words.weight_so_far() press=Route::Weight(id.get_value()).to_string() />
+                </Show>
                 <Quiet says=words.will_not_eat() press=Route::NotEating(id.get_value()).to_string() />
                 <Quiet says=words.what_was_eaten() press=Route::Ledger(id.get_value()).to_string() />
                 <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
@@ -176,7 +180,6 @@ pub fn One(
             </ActionRow>
         }
     };
-    let weighed = move || visit.with(|visit| visit.as_ref().is_some_and(|v| v.weight.is_some()));
     view! {
         <Frame
             kind=FrameKind::Flow

@@ -146,12 +146,12 @@ pub(super) fn in_use(
         .into_iter()
         .filter(|animal| shelf.animal(animal).is_some())
         .collect();
-    let made_for: BTreeSet<AnimalId> = group
-        .members
+    // Whoever joined and left on one day is no member any more, and was reckoned with all the same.
+    let made_for: BTreeSet<AnimalId> = body
+        .inputs
         .iter()
-        .map(|member| &member.animal)
-        .filter(|animal| body.inputs.iter().any(|input| input.record.0 == animal.0))
-        .cloned()
+        .map(|input| AnimalId(input.record.0.clone()))
+        .filter(|animal| shelf.animal(animal).is_some())
         .collect();
     let (would_differ, holds) = match fed {
         Fed::Together(plan) => (

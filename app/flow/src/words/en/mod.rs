@@ -48,6 +48,7 @@ mod units;
 mod vet;
 mod visit_report;
 mod visits;
+mod weight;
 mod work;
 mod worth;
 mod yard_visit;

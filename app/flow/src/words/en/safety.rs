@@ -2,12 +2,13 @@
 
 use super::English;
 use super::fields::capital;
+use super::numbers::odds;
 use crate::words::{
     AnimalWords, ForageWords, LimitsWords, NotEatingWords, SafetyWords, Said, UnitWords,
 };
 use tussock_core::forage::{Verdict, WayOut};
 use tussock_core::limits::{Nutrient, RestrictionBar, VetListReason};
-use tussock_core::progress::Ring;
+use tussock_core::progress::{Ring, TooFast};
 use tussock_core::safety::published::{AFTER_TRIM_DAYS, OFF_FEED_HOURS};
 use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, VitalStanding};
 
@@ -309,18 +310,7 @@ impl SafetyWords for English {
                 ),
                 "It stands until it is taken again and is no longer so, or the vet has spoken. A sick animal is never cut.",
             ),
-            Refusal::LosesTooFast(too_fast) => Said::because(
-                format!(
-                    "It loses weight too fast, {}: feed up to {}, and {}",
-                    self.chance(too_fast.chance),
-                    self.level(too_fast.raise_to),
-                    match too_fast.ring {
-                        Ring::SameDay => "ring the vet today",
-                        Ring::Soon => "ring the vet",
-                    }
-                ),
-                "It was measured again. In ponies, miniatures, donkeys and mules a fast loss can flood the blood with fat. It stands until it is weighed again and loses more slowly, or the vet has spoken.",
-            ),
+            Refusal::LosesTooFast(too_fast) => self.loses_too_fast(too_fast),
             Refusal::Lame => Said::because(
                 "It is lame: no work, ring the vet today",
                 "Lameness may be laminitis. Write down the vet's word to go on.",
@@ -382,5 +372,22 @@ impl SafetyWords for English {
             VetUrgency::Today => "Ring the vet today",
             VetUrgency::Now => "Ring the vet now",
         }
+    }
+}
+
+impl English {
+    fn loses_too_fast(self, too_fast: &TooFast) -> Said {
+        Said::because(
+            format!(
+                "It loses weight too fast, {}: feed up to {}, and {}",
+                odds(too_fast.chance),
+                self.level(too_fast.raise_to),
+                match too_fast.ring {
+                    Ring::SameDay => "ring the vet today",
+                    Ring::Soon => "ring the vet",
+                }
+            ),
+            "It was measured again. In ponies, miniatures, donkeys and mules a fast loss can flood the blood with fat. It stands until it is weighed again and loses more slowly, or the vet has spoken.",
+        )
     }
 }

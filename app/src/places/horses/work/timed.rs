@@ -91,7 +91,8 @@ pub fn WorkTimed(
         }
     };
     let stop = Memo::new(move |_| seen.get().and_then(|view| view.stop));
-    let head = move || match stop.get() {
+    let head = move || {
+        match stop.get() {
         Some(stop) if !started.get() => view! {
             <StopBlock order=words.stop_order(&stop) rank=Rank::Sentence>
                 <p>{words.stop_why(&stop)}</p>
@@ -99,13 +100,18 @@ pub fn WorkTimed(
         }
         .into_any(),
         _ => view! {
-            <Sentence said=Signal::derive(move || match seen.get() {
-                None => words.opening().to_owned(),
-                Some(view) if !started.get() && view.asked.is_none() => words.work_head(&view),
-                Some(view) => words.on_clock(&timed.get(), &view.animal.name),
+            <Sentence said=Signal::derive(move || {
+                // One memo and no other beside it that hangs on the same: the sentence stood still after the stop.
+                let timed = timed.get();
+                match seen.get() {
+                    None => words.opening().to_owned(),
+                    Some(view) if timed.started.is_none() && view.asked.is_none() => words.work_head(&view),
+                    Some(view) => words.on_clock(&timed, &view.animal.name),
+                }
             }) />
         }
         .into_any(),
+    }
     };
     let gait = Signal::derive(move || timed.with(|timed| timed.gait));
     let gaits: Vec<Offer<Gait>> = Gait::ALL

@@ -11,6 +11,7 @@ use tussock_core::day::DayError;
 use tussock_core::forage::{Fault, Hazard, SugarOrigin, Verdict, WayOut};
 use tussock_core::limits::{Ends, LimitsError, Nutrient};
 use tussock_core::plan::{GrassLine, Lever, PlanError, Raised, Separate, Signs};
+use tussock_core::progress::{Ring, TooFast};
 use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, Vital, VitalStanding};
 use tussock_core::units::{DryMatter, Instant, PartOfBody};
 use tussock_core::work::WorkLine;
@@ -181,6 +182,15 @@ fn every_caution_is_one_sentence_with_its_reason() {
     );
 }
 
+fn too_fast(ring: Ring) -> TooFast {
+    TooFast {
+        seen: "2026-05-05".parse().unwrap(),
+        chance: 0.86,
+        raise_to: tussock_core::units::PartOfBody::percent(1.5),
+        ring,
+    }
+}
+
 #[test]
 fn every_refusal_says_why_and_what_to_do() {
     use Refusal as R;
@@ -193,6 +203,7 @@ fn every_refusal_says_why_and_what_to_do() {
             R::EpisodeWithoutWord => R::EpisodeWithoutWord, R::GotAtGrain => R::GotAtGrain,
             R::EscapedOntoGrass => R::EscapedOntoGrass, R::Sick => R::Sick,
             R::FarOverUsual { .. } => R::FarOverUsual { vital: Vital::Temperature, reading: 39.4 }, R::Lame => R::Lame,
+            R::LosesTooFast(_) => R::LosesTooFast(too_fast(Ring::SameDay)),
             R::NotPlannedHere(_) => R::NotPlannedHere(State::Pregnant), R::DonkeyDiet => R::DonkeyDiet,
             R::Energy(_) => R::Energy(energies()[1]),
             R::UnderDryMatterFloor { .. } => R::UnderDryMatterFloor { least: DryMatter::kg(2.999), floor: DryMatter::kg(3.0) },
@@ -205,6 +216,7 @@ fn every_refusal_says_why_and_what_to_do() {
             check_said(&said);
             assert!(said.why.is_some(), "{refusal:?} without why");
         }
+        check_said(&say.refusal(&R::LosesTooFast(too_fast(Ring::Soon))));
         let fresh = R::OffFeed {
             last_seen_eating: None,
             past_the_latest: false,
