@@ -3,7 +3,7 @@
 use super::draft::{BalancerLine, Draft, EnergyLine, GrassLine};
 use super::error::PlanError;
 use super::hay::{self, Feeding, Floors};
-use super::input::{PlanFor, Soaked, Soaking};
+use super::input::{PlanFor, Scored, Soaked, Soaking};
 use super::levers::levers;
 use super::work::work;
 use crate::animal::{Risk, State, VetScope, VetWord, risk};
@@ -29,9 +29,10 @@ use crate::units::{AsFed, DryMatter, Energy, Instant, NutrientMass, show};
 )]
 pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     let weighed = best(of.weights, of.day).ok_or(PlanError::NoWeight)?;
-    let condition = last_condition(of);
+    let scored = last_scored(of);
+    let condition = scored.map(|scored| scored.condition);
     let mut assessed = Vec::new();
-    let target = target(of, weighed, condition, &mut assessed);
+    let target = target(of, weighed, scored, &mut assessed);
     let risk = risk(
         of.animal,
         condition.map(ConditionRange::high),
@@ -172,24 +173,26 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     Ok(draft)
 }
 
-/// The condition last known on the day.
-fn last_condition(of: &PlanFor<'_>) -> Option<ConditionRange> {
+/// The score last known on the day.
+fn last_scored<'a>(of: &PlanFor<'a>) -> Option<&'a Scored> {
     of.condition
         .iter()
         .filter(|scored| scored.on <= of.day)
         .max_by_key(|scored| scored.on)
-        .map(|scored| scored.condition)
 }
 
-/// The target; an animal that has none gets none, with no guess in its place.
+/// The target, from what it weighed when it was scored: what it loses afterwards takes no target with it. An animal that
+/// has none gets none, with no guess in its place.
 fn target(
     of: &PlanFor<'_>,
     weighed: &DatedWeight,
-    condition: Option<ConditionRange>,
+    scored: Option<&Scored>,
     assessed: &mut Vec<assess::Finding>,
 ) -> Option<Target> {
+    let scored = scored?;
+    let then = best(of.weights, scored.on).unwrap_or(weighed);
     let (target, findings) =
-        assess::target(of.animal, &weighed.weight, condition?, of.tape, of.day).ok()?;
+        assess::target(of.animal, &then.weight, scored.condition, of.tape, of.day).ok()?;
     assessed.extend(findings);
     Some(target)
 }
