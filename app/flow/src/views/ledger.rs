@@ -111,14 +111,19 @@ pub fn week(shelf: &Shelf, of: &Subject, now: Instant, zone: &impl Zone) -> Opti
         }
         Subject::Group(_) | Subject::Yard(_) => None,
     };
+    let totals = ledger.totals();
+    // Where nobody answered anything there is no level to tell, not one of nothing.
+    let known = totals
+        .offered_known
+        .is_some_and(|shares| shares.not_known < 1.0);
     let mut days: Vec<Day> = ledger.days.iter().map(Day::of).collect();
     days.reverse();
     Some(Week {
         name,
         is_blank: days.iter().all(|day| day.is_blank && !day.has_plan),
         days,
-        totals: ledger.totals(),
-        level,
+        totals,
+        level: level.filter(|_| known),
     })
 }
 
