@@ -15,6 +15,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Round,
         Route::Horses,
         Route::NewHorse,
+        Route::Weighbridge,
         Route::NewGroup,
         Route::Visit,
         Route::VisitReport,
@@ -34,7 +35,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..19, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..21, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -58,6 +59,8 @@ fn routes() -> impl Strategy<Value = Route> {
             15 => Route::Work(id),
             16 => Route::WorkTimed(id),
             17 => Route::WorkDone(id),
+            18 => Route::Measure(id),
+            19 => Route::Measures(id),
             _ => Route::VetWord(id),
         }
     });
@@ -98,6 +101,7 @@ fn what_is_not_an_address_is_none() {
         "#/nowhere",
         "#/horses/a/b/c",
         "#/horses/a/condition/9",
+        "#/horses/weighbridge/weigh",
         "#/shed/hay/",
         "#/horses/../x",
     ] {
