@@ -45,6 +45,7 @@ mod state;
 mod stop;
 mod table;
 mod tag;
+mod tape;
 mod tub_cord;
 mod undo;
 
@@ -77,5 +78,6 @@ pub use state::{State, StateShape, Stated};
 pub use stop::StopBlock;
 pub use table::{Column, Table};
 pub use tag::{Tag, Tick};
+pub use tape::TapeDrawing;
 pub use tub_cord::{TubCord, TubTag};
 pub use undo::Undo;

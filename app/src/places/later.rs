@@ -198,6 +198,9 @@ fn beside_an_animal(route: Route) -> AnyView {
     match route {
         Route::Start => view! { <start::Start /> }.into_any(),
         Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
+        Route::Measure(animal) => view! { <horses::Guide animal /> }.into_any(),
+        Route::Measures(animal) => view! { <horses::Measures animal /> }.into_any(),
+        Route::Weighbridge => view! { <horses::Weighbridge /> }.into_any(),
         Route::Condition(animal, _) => view! { <horses::Condition animal /> }.into_any(),
         Route::ConditionTwo(animal) => view! { <horses::ConditionTwo animal /> }.into_any(),
         Route::Crest(animal) => view! { <horses::Crest animal /> }.into_any(),
