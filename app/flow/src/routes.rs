@@ -2,8 +2,11 @@
 //!
 //! [`Route::parse`] and `Display` are inverse. An address that is not understood opens the round, never an error.
 
+mod step;
 #[cfg(test)]
 mod tests;
+
+pub use step::Step;
 
 use std::fmt;
 use tussock_core::animal::{AnimalId, GroupId, LotId, NetId, TubId};
@@ -23,40 +26,6 @@ pub enum Place {
     Paddock,
     /// Everything that is done sitting down.
     Desk,
-}
-
-/// One of the sites of the walk-round, by its number in walking order, 1 to 6; 7 is the summary. On a scale of fewer sites
-/// what lies behind the last one is the summary too.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub struct Step(u8);
-
-impl Step {
-    /// The first site.
-    pub const FIRST: Self = Self(1);
-    /// The summary after the last site.
-    pub const SUMMARY: Self = Self(7);
-
-    /// From 1 to 7.
-    pub fn new(number: u8) -> Option<Self> {
-        (Self::FIRST.0..=Self::SUMMARY.0)
-            .contains(&number)
-            .then_some(Self(number))
-    }
-
-    /// 1 to 7.
-    pub const fn number(self) -> u8 {
-        self.0
-    }
-
-    /// The step after this one; the summary stays.
-    #[must_use]
-    pub const fn next(self) -> Self {
-        if self.0 < Self::SUMMARY.0 {
-            Self(self.0 + 1)
-        } else {
-            self
-        }
-    }
 }
 
 /// An address.
@@ -82,6 +51,12 @@ pub enum Route {
     Weigh(AnimalId),
     /// Its weight over time.
     Weight(AnimalId),
+    /// Where the tape goes.
+    Measure(AnimalId),
+    /// Its measures over time.
+    Measures(AnimalId),
+    /// All animals on a scale, one after another.
+    Weighbridge,
     /// Condition, site by site.
     Condition(AnimalId, Step),
     /// Who scores condition, and on which scale.
@@ -195,6 +170,7 @@ impl Route {
             ["visit"] => Self::Visit,
             ["visit", "report"] => Self::VisitReport,
             ["horses", "new"] => Self::NewHorse,
+            ["horses", "weighbridge"] => Self::Weighbridge,
             ["horses", "group", "new"] => Self::NewGroup,
             ["horses", "group", id, "ledger"] => Self::GroupLedger(GroupId(id_text(id)?)),
             ["horses", "group", id, "day"] => Self::GroupDay(GroupId(id_text(id)?)),
@@ -204,6 +180,8 @@ impl Route {
             ["horses", id, "details"] => Self::Details(animal(id)?),
             ["horses", id, "weigh"] => Self::Weigh(animal(id)?),
             ["horses", id, "weight"] => Self::Weight(animal(id)?),
+            ["horses", id, "measure"] => Self::Measure(animal(id)?),
+            ["horses", id, "measures"] => Self::Measures(animal(id)?),
             ["horses", id, "condition", "who"] => Self::ConditionWho(animal(id)?),
             ["horses", id, "condition", "two"] => Self::ConditionTwo(animal(id)?),
             ["horses", id, "condition", step] => {
@@ -262,6 +240,9 @@ impl Route {
             | Self::Details(_)
             | Self::Weigh(_)
             | Self::Weight(_)
+            | Self::Measure(_)
+            | Self::Measures(_)
+            | Self::Weighbridge
             | Self::Condition(..)
             | Self::ConditionWho(_)
             | Self::ConditionTwo(_)
@@ -327,7 +308,7 @@ fn pose_of(word: &str) -> Option<Pose> {
 /// An id in an address: letters, digits and dashes, not one of the words that stand in its place.
 fn id_text(text: &str) -> Option<String> {
     let plain = !text.is_empty() && text.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
-    (plain && text != "new" && text != "group").then(|| text.to_owned())
+    (plain && text != "new" && text != "group" && text != "weighbridge").then(|| text.to_owned())
 }
 
 impl fmt::Display for Route {
@@ -343,7 +324,10 @@ impl fmt::Display for Route {
             Self::Details(id) => write!(f, "#/horses/{}/details", id.0),
             Self::Weigh(id) => write!(f, "#/horses/{}/weigh", id.0),
             Self::Weight(id) => write!(f, "#/horses/{}/weight", id.0),
-            Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.0),
+            Self::Measure(id) => write!(f, "#/horses/{}/measure", id.0),
+            Self::Measures(id) => write!(f, "#/horses/{}/measures", id.0),
+            Self::Weighbridge => f.write_str("#/horses/weighbridge"),
+            Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.number()),
             Self::ConditionWho(id) => write!(f, "#/horses/{}/condition/who", id.0),
             Self::ConditionTwo(id) => write!(f, "#/horses/{}/condition/two", id.0),
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),

@@ -1,5 +1,6 @@
 //! A field of a form: label, hint, what was typed, what was understood, what is wrong.
 
+use leptos::html;
 use leptos::prelude::*;
 
 use super::{State, StateShape, ids};
@@ -68,6 +69,9 @@ pub fn Field(
     /// What a password keeper or the browser may fill in: the value of `autocomplete`.
     #[prop(default = "off")]
     fills: &'static str,
+    /// The input, where something outside puts the person into it.
+    #[prop(optional)]
+    node: NodeRef<html::Input>,
     /// The id of the input, where something outside refers to it.
     #[prop(optional, into)]
     id: Option<String>,
@@ -100,6 +104,7 @@ pub fn Field(
             {move || hint.get().map(|text| view! { <p class="hint" id=hint_id.clone()>{text}</p> })}
             <div class="entry" data-invalid=move || wrong.get().then_some("")>
                 <input
+                    node_ref=node
                     id=id
                     type="text"
                     inputmode=keyboard.as_str()

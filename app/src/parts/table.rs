@@ -40,6 +40,9 @@ pub fn Table(
     /// The rows, a text for each column.
     #[prop(into)]
     rows: Signal<Vec<Vec<String>>>,
+    /// So many columns that a phone shows them as a list.
+    #[prop(optional)]
+    wide: bool,
 ) -> impl IntoView {
     let head = columns
         .iter()
@@ -58,7 +61,7 @@ pub fn Table(
         }).collect_view()
     };
     view! {
-        <table class="table">
+        <table class="table" data-wide=wide.then_some("")>
             <caption>{caption}</caption>
             <thead><tr>{head}</tr></thead>
             <tbody>{body}</tbody>

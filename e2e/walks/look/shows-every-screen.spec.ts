@@ -27,6 +27,9 @@ test('round, shed, nets, hay, tub, details, group, vet and plan hold up', async 
   await hands.open('#/horses');
   await readSentence(hands);
   await look('horses-two');
+  await hands.tap(link('Weigh them all'));
+  await hands.see(sentence('0 of 2 weighed today'));
+  await look('weighbridge');
   await hands.open('#/shed');
   await hands.see(sentence('2 nets to weigh for today'));
   await look('shed');
@@ -77,6 +80,12 @@ test('round, shed, nets, hay, tub, details, group, vet and plan hold up', async 
   await hands.open(`${horse}/details`);
   await readSentence(hands);
   await look('details');
+  await hands.open(`${horse}/measure`);
+  await hands.see(sentence('Where the tape goes on Bramble'));
+  await look('measure');
+  await hands.open(`${horse}/measures`);
+  await hands.see(sentence('Measures of Bramble'));
+  await look('measures-one');
   await hands.open(`${horse}/vet`);
   await readSentence(hands);
   await look('vets-word');

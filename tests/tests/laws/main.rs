@@ -20,6 +20,7 @@ mod seed;
 mod showing;
 mod throw_away;
 mod together;
+mod weeks;
 mod work;
 mod worth;
 mod zones;

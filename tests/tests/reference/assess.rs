@@ -83,8 +83,10 @@ pub fn rows() -> RowCounts {
         ("icelandic_weight", 1),
         ("martinson_2014", 13),
         ("milner_rougier_2014", 21),
+        ("miranda_donkey", 1),
         ("pearson_ouassat_1996", 5),
         ("pearson_ouassat_2000", 1),
+        ("west_africa_donkey", 2),
     ]
 }
 

@@ -1,166 +1,135 @@
 //! All animals on a scale, one after another: a row an animal, the instrument said once.
 //!
-//! A row is a form of [`super::weight`] whose fields carry the animal's id; what is said once for all rows is read by each
-//! of them. Rows that are typed are saved together, in the order in which they were typed: the next time they stand so.
+//! A row is a form of [`super::weight`] of its own: its draft is kept under its own address and cleared by the act that
+//! saves it, so that a line that is finished takes nothing along that is still typed in another. What is said once for all
+//! rows is a form beside them, which is read and never saved.
 
 use super::weight::{
-    Filled, HOW, HOWS, How, INSTRUMENT, INSTRUMENTS, NotYet, OF_SCALE, WITH, WITHOUT, Wrong,
-    chosen, text_of,
+    Filled, HOW, HOWS, How, INSTRUMENT, INSTRUMENTS, NotYet, OF_SCALE, WITH, WITHOUT, chosen,
+    text_of,
 };
 use crate::acts::Act;
-use crate::views::weighbridge::Line;
+use crate::routes::Route;
+use crate::views::weighbridge::{Line, Weighbridge};
 use tussock_core::animal::AnimalId;
 use tussock_core::assess::{Doubt, DoubtAnswer, ScaleInstrument};
-use tussock_core::units::LocalDate;
+use tussock_core::units::{BodyMass, LocalDate};
 
-/// The field of a row.
-pub fn of_row(field: &str, animal: &AnimalId) -> String {
-    format!("{field}-{}", animal.as_str())
+/// The address under which the draft of a row is kept.
+pub fn address_of(animal: &AnimalId) -> String {
+    format!("{}/{}", Route::Weighbridge, animal.as_str())
 }
 
-/// In which turn a row was first typed.
-const TURN: &str = "turn";
-/// The record of a row.
-pub const RECORD: &str = "id";
-
-/// The form of all rows.
-#[derive(Clone, Copy)]
-pub struct Rows<'a> {
-    /// The rows.
-    pub lines: &'a [Line],
+/// What is said once for all rows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Head {
+    /// What they stand on.
+    pub instrument: ScaleInstrument,
+    /// The text of the vehicle without an animal.
+    pub without: String,
     /// The local day.
     pub today: LocalDate,
-    /// What stands while nobody chose: the instrument of today's last weight.
-    pub instrument: ScaleInstrument,
-    /// The vehicle without an animal, as it was last typed today.
-    pub without: &'a str,
-    /// The raw text of a field.
+}
+
+impl Head {
+    /// As it is typed; where nobody typed, as it was with today's last weight.
+    pub fn of(seen: &Weighbridge, text: impl Fn(&str) -> String) -> Self {
+        Self {
+            instrument: match text(INSTRUMENT).as_str() {
+                "" => seen.instrument,
+                said => chosen(said, &INSTRUMENTS),
+            },
+            without: match text(WITHOUT).trim() {
+                "" => seen.without.clone(),
+                said => said.to_owned(),
+            },
+            today: seen.today,
+        }
+    }
+
+    /// The fields of a row, the one that is typed first in front.
+    pub const fn fields(&self) -> &'static [&'static str] {
+        match self.instrument {
+            ScaleInstrument::AnimalScale => &OF_SCALE,
+            ScaleInstrument::VehicleWeighbridge => &[WITH],
+        }
+    }
+}
+
+/// A row: one animal, and what is typed for it.
+#[derive(Clone, Copy)]
+pub struct Row<'a> {
+    /// The animal with what was taken before.
+    pub line: &'a Line,
+    /// What is said once for all rows.
+    pub head: &'a Head,
+    /// The raw text of a field of this row.
     pub text: &'a dyn Fn(&str) -> String,
 }
 
-/// What comes of saving.
+/// The fields that an answer sets: those of the row, and those that are said once.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Saving {
-    /// The rows that are saved, each with its act, in the order in which they were typed.
-    pub acts: Vec<(AnimalId, Act)>,
-    /// The rows that cannot be read.
-    pub wrong: Vec<(AnimalId, Vec<Wrong>)>,
-    /// The rows of which something is asked back.
-    pub asked: Vec<(AnimalId, Vec<Doubt>)>,
+pub struct Sets {
+    /// In the row.
+    pub row: Vec<(String, String)>,
+    /// Once for all rows.
+    pub head: Vec<(String, String)>,
 }
 
-impl Rows<'_> {
-    /// What they stand on.
-    pub fn instrument(&self) -> ScaleInstrument {
-        match (self.text)(INSTRUMENT).as_str() {
-            "" => self.instrument,
-            text => chosen(text, &INSTRUMENTS),
-        }
-    }
-
-    /// The field that is typed in each row.
-    pub fn field(&self) -> &'static str {
-        match self.instrument() {
-            ScaleInstrument::AnimalScale => {
-                let [field, _, _] = OF_SCALE;
-                field
-            }
-            ScaleInstrument::VehicleWeighbridge => WITH,
-        }
-    }
-
-    /// The text of the vehicle without an animal.
-    pub fn without(&self) -> String {
-        match (self.text)(WITHOUT).trim() {
-            "" => self.without.to_owned(),
-            text => text.to_owned(),
-        }
-    }
-
-    /// The form of a row.
-    pub fn row<T>(&self, line: &Line, ask: impl FnOnce(&Filled<'_>) -> T) -> T {
+#[allow(
+    clippy::redundant_closure_for_method_calls,
+    reason = "a method of one lifetime is no answer for every form"
+)]
+impl Row<'_> {
+    fn filled<T>(&self, ask: impl FnOnce(&Filled<'_>) -> T) -> T {
         let text = |field: &str| match field {
             HOW => text_of(How::Scale, &HOWS).to_owned(),
-            INSTRUMENT => text_of(self.instrument(), &INSTRUMENTS).to_owned(),
-            WITHOUT => self.without(),
-            field => (self.text)(&of_row(field, &line.animal.id)),
+            INSTRUMENT => text_of(self.head.instrument, &INSTRUMENTS).to_owned(),
+            WITHOUT => self.head.without.clone(),
+            field => (self.text)(field),
         };
         ask(&Filled {
-            animal: &line.animal,
-            before: &line.before,
-            today: self.today,
+            animal: &self.line.animal,
+            before: &self.line.before,
+            today: self.head.today,
             text: &text,
         })
     }
 
-    /// Whether anything is typed in a row.
-    pub fn is_typed(&self, line: &Line) -> bool {
-        !(self.text)(&of_row(self.field(), &line.animal.id))
-            .trim()
-            .is_empty()
+    /// Whether anything is typed.
+    pub fn is_typed(&self) -> bool {
+        self.head
+            .fields()
+            .iter()
+            .any(|field| !(self.text)(field).trim().is_empty())
     }
 
-    /// How many rows hold something.
-    pub fn typed(&self) -> usize {
-        self.lines.iter().filter(|line| self.is_typed(line)).count()
+    /// The weight as it is understood so far: on a vehicle, the difference.
+    pub fn weight(&self) -> Option<BodyMass> {
+        let seen = self.filled(|filled| filled.seen())?;
+        seen.weight.map(|(weight, _)| weight.value)
     }
 
-    fn turn(&self, line: &Line) -> usize {
-        (self.text)(&of_row(TURN, &line.animal.id))
-            .parse()
-            .unwrap_or(usize::MAX)
-    }
-
-    /// The fields that typing in a row sets: its text, and with its first key its turn.
-    pub fn type_in(&self, animal: &AnimalId, field: &str, text: String) -> Vec<(String, String)> {
-        let mut sets = vec![(of_row(field, animal), text)];
-        let turn = of_row(TURN, animal);
-        if (self.text)(&turn).is_empty() {
-            let taken = self
-                .lines
-                .iter()
-                .filter(|line| self.turn(line) != usize::MAX)
-                .count();
-            sets.push((turn, (taken + 1).to_string()));
-        }
-        sets
+    /// What is asked back and not answered.
+    pub fn open(&self) -> Vec<Doubt> {
+        self.filled(|filled| {
+            let asked = filled.seen().map(|seen| seen.doubts.asked);
+            filled.open(&asked.unwrap_or_default())
+        })
     }
 
     /// The fields that an answer sets.
-    pub fn answer(&self, line: &Line, doubt: &Doubt, answer: DoubtAnswer) -> Vec<(String, String)> {
-        self.row(line, |filled| filled.answer(doubt, answer))
-            .into_iter()
-            .map(|(field, text)| (of_row(&field, &line.animal.id), text))
-            .collect()
+    pub fn answer(&self, doubt: &Doubt, answer: DoubtAnswer) -> Sets {
+        let sets = self.filled(|filled| filled.answer(doubt, answer));
+        let (head, row) = sets.into_iter().partition(|(field, _)| field == WITHOUT);
+        Sets { row, head }
     }
 
-    /// Everything that is typed, as acts, or what is wrong with it. One row that is asked back holds no other up.
-    pub fn save(&self, mut record: impl FnMut(&AnimalId) -> String) -> Saving {
-        let mut saving = Saving::default();
-        let mut typed: Vec<&Line> = self
-            .lines
-            .iter()
-            .filter(|line| self.is_typed(line))
-            .collect();
-        typed.sort_by_key(|line| self.turn(line));
-        for line in typed {
-            let id = &line.animal.id;
-            let record = record(id);
-            match self.row(line, |filled| filled.act(&record)) {
-                Ok(act) => saving.acts.push((id.clone(), act)),
-                Err(NotYet::Wrong(wrong)) => saving.wrong.push((id.clone(), wrong)),
-                Err(NotYet::Asked(asked)) => saving.asked.push((id.clone(), asked)),
-            }
-        }
-        saving
-    }
-
-    /// The fields that are emptied once a row is saved.
-    pub fn emptied(animal: &AnimalId) -> Vec<String> {
-        let [one, two, three] = OF_SCALE;
-        [one, two, three, WITH, TURN, RECORD]
-            .iter()
-            .map(|field| of_row(field, animal))
-            .collect()
+    /// The act that saves it.
+    ///
+    /// # Errors
+    /// What is wrong with its fields, or what is asked back and not answered.
+    pub fn act(&self, record: &str) -> Result<Act, NotYet> {
+        self.filled(|filled| filled.act(record))
     }
 }

@@ -15,6 +15,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Round,
         Route::Horses,
         Route::NewHorse,
+        Route::Weighbridge,
         Route::NewGroup,
         Route::Visit,
         Route::VisitReport,
@@ -34,7 +35,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..20, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..22, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -59,6 +60,8 @@ fn routes() -> impl Strategy<Value = Route> {
             16 => Route::WorkTimed(id),
             17 => Route::WorkDone(id),
             18 => Route::Weight(id),
+            19 => Route::Measure(id),
+            20 => Route::Measures(id),
             _ => Route::VetWord(id),
         }
     });
@@ -99,6 +102,7 @@ fn what_is_not_an_address_is_none() {
         "#/nowhere",
         "#/horses/a/b/c",
         "#/horses/a/condition/9",
+        "#/horses/weighbridge/weigh",
         "#/shed/hay/",
         "#/horses/../x",
     ] {

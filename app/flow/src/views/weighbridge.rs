@@ -3,7 +3,7 @@
 use crate::shelf::Shelf;
 use crate::views::{horses, measures};
 use std::collections::BTreeMap;
-use tussock_core::animal::Animal;
+use tussock_core::animal::{Animal, AnimalId};
 use tussock_core::assess::{Before, ScaleInstrument};
 use tussock_core::log::bodies::{ReadingV1, ScaleV1};
 use tussock_core::log::{Body, Kind, Record, Stamp};
@@ -45,6 +45,15 @@ impl Weighbridge {
             .iter()
             .filter(|line| line.saved.is_some())
             .count()
+    }
+
+    /// The order in which the lines stay on the screen: those that stood there before, as they stood, then the others.
+    pub fn order(&self, before: &[AnimalId]) -> Vec<AnimalId> {
+        let here = |id: &AnimalId| self.lines.iter().any(|line| line.animal.id == *id);
+        let stay = before.iter().filter(|id| here(id));
+        let come = self.lines.iter().map(|line| &line.animal.id);
+        let come = come.filter(|id| !before.contains(id));
+        stay.chain(come).cloned().collect()
     }
 }
 
@@ -140,193 +149,4 @@ fn line(
 }
 
 #[cfg(test)]
-#[allow(
-    clippy::redundant_closure_for_method_calls,
-    reason = "a method of one lifetime is no answer for every form"
-)]
-mod tests {
-    use super::*;
-    use crate::acts::Act;
-    use crate::forms::weighbridge::{Rows, of_row};
-    use crate::views::test_yard::{add, animal, at, shelf_of, written, zone};
-    use tussock_core::animal::AnimalId;
-    use tussock_core::assess::{Doubt, DoubtAnswer};
-
-    fn twenty() -> Shelf {
-        let animals: Vec<Animal> = (1..=20).map(|n| animal(&format!("pony-{n:02}"))).collect();
-        let entries: Vec<_> = animals
-            .iter()
-            .map(|animal| add(animal.id.as_str(), animal, -30))
-            .collect();
-        shelf_of(&entries)
-    }
-
-    /// The form of a day: fields over a yard.
-    struct Day {
-        shelf: Shelf,
-        on: i64,
-        fields: BTreeMap<String, String>,
-    }
-
-    impl Day {
-        fn seen(&self) -> Weighbridge {
-            weighbridge(&self.shelf, at(self.on), &zone())
-        }
-
-        fn with<T>(&self, ask: impl FnOnce(&Rows<'_>) -> T) -> T {
-            let seen = self.seen();
-            let text = |field: &str| self.fields.get(field).cloned().unwrap_or_default();
-            ask(&Rows {
-                lines: &seen.lines,
-                today: seen.today,
-                instrument: seen.instrument,
-                without: &seen.without,
-                text: &text,
-            })
-        }
-
-        fn type_in(&mut self, name: &str, text: &str) {
-            let id = AnimalId(name.into());
-            for (field, text) in self.with(|rows| rows.type_in(&id, rows.field(), text.to_owned()))
-            {
-                self.fields.insert(field, text);
-            }
-        }
-
-        /// Saves what can be saved and empties its rows; what is left is wrong or asked back.
-        fn save(&mut self) -> crate::forms::weighbridge::Saving {
-            let day = self.on;
-            let saving = self.with(|rows| rows.save(|id| format!("{}-{day}", id.as_str())));
-            let acts = saving.acts.iter().map(|(_, act)| act.clone()).collect();
-            self.shelf = written(&self.shelf, &Act::All(acts), at(self.on));
-            for (id, _) in &saving.acts {
-                for field in Rows::emptied(id) {
-                    self.fields.remove(&field);
-                }
-            }
-            saving
-        }
-    }
-
-    fn names(seen: &Weighbridge) -> Vec<&str> {
-        seen.lines
-            .iter()
-            .map(|line| line.animal.id.as_str())
-            .collect()
-    }
-
-    #[test]
-    fn twenty_animals_are_typed_and_saved_at_once() {
-        let mut day = Day {
-            shelf: twenty(),
-            on: 0,
-            fields: BTreeMap::new(),
-        };
-        for n in 1..=20 {
-            day.type_in(&format!("pony-{n:02}"), &(290 + n).to_string());
-        }
-        assert_eq!(day.with(|rows| rows.typed()), 20);
-        let saving = day.save();
-        assert_eq!(saving.acts.len(), 20);
-        let seen = day.seen();
-        assert_eq!((seen.saved(), seen.lines.len()), (20, 20));
-        assert_eq!(
-            seen.lines[4].saved.map(|kg| kg.to_kg().round()),
-            Some(295.0)
-        );
-    }
-
-    #[test]
-    fn an_interrupted_day_goes_on_where_it_was_and_the_walked_order_comes_back() {
-        let mut day = Day {
-            shelf: twenty(),
-            on: 0,
-            fields: BTreeMap::new(),
-        };
-        day.type_in("pony-07", "301");
-        day.type_in("pony-03", "302");
-        assert_eq!(day.save().acts.len(), 2);
-        // Those that are done stand first in the order they were walked, and the rest waits.
-        assert_eq!(names(&day.seen())[..3], ["pony-07", "pony-03", "pony-01"]);
-        day.type_in("pony-20", "303");
-        assert_eq!(day.save().acts.len(), 1);
-        assert_eq!(day.seen().saved(), 3);
-        // A month later nothing is saved yet, and they stand as they were walked.
-        day.on = 28;
-        let seen = day.seen();
-        assert_eq!(seen.saved(), 0);
-        assert_eq!(
-            names(&seen)[..4],
-            ["pony-07", "pony-03", "pony-20", "pony-01"]
-        );
-        assert_eq!(
-            seen.lines[0].last.map(|(_, kg)| kg.to_kg().round()),
-            Some(301.0)
-        );
-    }
-
-    #[test]
-    fn one_row_that_is_asked_back_or_wrong_holds_no_other_up() {
-        let mut day = Day {
-            shelf: twenty(),
-            on: 0,
-            fields: BTreeMap::new(),
-        };
-        day.type_in("pony-01", "300");
-        day.type_in("pony-02", "660");
-        day.type_in("pony-03", "heavy");
-        let saving = day.save();
-        assert_eq!(saving.acts.len(), 1);
-        assert_eq!(saving.wrong.len(), 1);
-        let [(id, asked)] = saving.asked.as_slice() else {
-            panic!("one is asked: {saving:?}");
-        };
-        assert_eq!(id.as_str(), "pony-02");
-        let [doubt @ Doubt::Pounds { .. }] = asked.as_slice() else {
-            panic!("pounds: {asked:?}");
-        };
-        let seen = day.seen();
-        let line = seen
-            .lines
-            .iter()
-            .find(|line| line.animal.id == *id)
-            .unwrap();
-        for (field, text) in day.with(|rows| rows.answer(line, doubt, DoubtAnswer::OtherUnit)) {
-            day.fields.insert(field, text);
-        }
-        assert_eq!(day.fields[&of_row("scale", id)], "660 lb");
-        // What was wrong is still typed there.
-        assert_eq!(day.fields["scale-pony-03"], "heavy");
-        assert_eq!(day.save().acts.len(), 1);
-        assert_eq!(day.seen().saved(), 2);
-    }
-
-    #[test]
-    fn a_vehicle_weighbridge_is_said_once_and_the_trailer_weighed_once() {
-        let mut day = Day {
-            shelf: twenty(),
-            on: 0,
-            fields: BTreeMap::new(),
-        };
-        day.fields.insert("instrument".into(), "vehicle".into());
-        day.fields.insert("without".into(), "2460".into());
-        day.type_in("pony-01", "2760");
-        assert_eq!(day.save().acts.len(), 1);
-        // A phone that was put away remembers both from what was saved.
-        day.fields.clear();
-        let seen = day.seen();
-        assert_eq!(seen.instrument, ScaleInstrument::VehicleWeighbridge);
-        assert_eq!(seen.without, "2460");
-        day.type_in("pony-02", "2780");
-        assert_eq!(day.save().acts.len(), 1);
-        let seen = day.seen();
-        let kg = |name: &str| {
-            let line = seen
-                .lines
-                .iter()
-                .find(|line| line.animal.id.as_str() == name);
-            line.and_then(|line| line.saved).map(BodyMass::to_kg)
-        };
-        assert_eq!((kg("pony-01"), kg("pony-02")), (Some(300.0), Some(320.0)));
-    }
-}
+mod tests;

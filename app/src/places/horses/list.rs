@@ -15,7 +15,9 @@ use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::beside::{self, Stop, Visit};
 use tussock_flow::views::photo::Photo;
 use tussock_flow::views::yard_visit;
-use tussock_flow::words::{BesideWords, English, HorsesWords, PhotoWords, Task, YardVisitWords};
+use tussock_flow::words::{
+    BesideWords, English, HorsesWords, PhotoWords, Task, WeighbridgeWords, YardVisitWords,
+};
 
 /// With more animals than this there is a field to find one.
 const WITHOUT_FIND: usize = 7;
@@ -133,6 +135,7 @@ pub fn List() -> impl IntoView {
     let groups = Memo::new(move |_| all.with(|(_, groups)| groups.clone()));
     let busy_place = Memo::new(move |_| all.with(|(visits, _)| first(visits).is_some()));
     let some_animal = Memo::new(move |_| all.with(|(visits, _)| !visits.is_empty()));
+    let several = Memo::new(move |_| all.with(|(visits, _)| 1 < visits.len()));
     let visiting = Memo::new(move |_| match (shelf.get(), minute.get()) {
         (Some(Ok(shelf)), now) => yard_visit::under_way(&shelf, now).is_some(),
         _ => false,
@@ -149,6 +152,9 @@ pub fn List() -> impl IntoView {
             <QuietRow>
                 <Show when=move || some_animal.get()>
                     <Quiet says=to_visit press=Route::Visit.to_string() />
+                </Show>
+                <Show when=move || several.get()>
+                    <Quiet says=words.weighbridge_day() press=Route::Weighbridge.to_string() />
                 </Show>
                 <Show when=move || busy_place.get()>
                     <Quiet says=words.add_an_animal() press=Route::NewHorse.to_string() />

@@ -15,8 +15,8 @@ use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
 use tussock_flow::views::yard_visit::{self, Seen};
 use tussock_flow::views::{condition, horses};
 use tussock_flow::words::{
-    BesideWords, ConditionWords, English, HorsesWords, LedgerWords, NotEatingWords, SafetyWords,
-    Task, UnitWords, WeightWords, YardVisitWords,
+    BesideWords, ConditionWords, English, HorsesWords, LedgerWords, MeasureWords, NotEatingWords,
+    SafetyWords, Task, UnitWords, WeightWords, YardVisitWords,
 };
 
 /// Where a step of the visit is done.
@@ -221,6 +221,9 @@ pub fn One(
                 }}
             </Cord>
             <Show when=weighed>
+                <QuietRow>
+                    <Quiet says=words.measures_so_far() press=Route::Measures(id.get_value()).to_string() />
+                </QuietRow>
                 <Caution said=words.no_dose() />
             </Show>
         </Frame>

@@ -1,8 +1,8 @@
 //! What was asked back, and what a person answered. An answer holds for the figures it was given to.
 
-use super::fields::{BEHIND, MEASURES, MORE, OF_SCALE, of_measure};
+use super::fields::{BEHIND, MEASURES, MORE, OF_SCALE, WITH, WITHOUT, of_measure};
 use super::{Filled, How};
-use tussock_core::assess::{Answered, Doubt, DoubtAnswer, DoubtKind, Measure};
+use tussock_core::assess::{Answered, Doubt, DoubtAnswer, DoubtKind, Measure, ScaleInstrument};
 
 /// Every question, in the order in which answers are kept.
 const KINDS: [DoubtKind; 10] = [
@@ -79,10 +79,22 @@ impl Given {
 }
 
 impl Filled<'_> {
-    /// The figures that a question is about: those of its measure, and of a length its girth too.
+    /// The fields of a measure, or of what the animal stood on.
+    fn fields_of(&self, measure: Option<Measure>) -> Vec<&'static str> {
+        match (measure, self.instrument()) {
+            (Some(measure), _) => of_measure(measure).to_vec(),
+            (None, ScaleInstrument::AnimalScale) => OF_SCALE.to_vec(),
+            (None, ScaleInstrument::VehicleWeighbridge) => vec![WITH, WITHOUT],
+        }
+    }
+
+    /// The figures that a question is about.
     fn figures(&self, measure: Option<Measure>) -> String {
-        let fields = measure.map_or(OF_SCALE, of_measure);
-        let own = fields.map(|field| (self.text)(field).trim().to_owned());
+        let own: Vec<String> = self
+            .fields_of(measure)
+            .into_iter()
+            .map(|field| (self.text)(field).trim().to_owned())
+            .collect();
         own.join("/")
     }
 
@@ -175,16 +187,24 @@ impl Filled<'_> {
             },
         };
         let mut sets = vec![(field(doubt.kind(), about), kept.write())];
-        let fields = about.map_or(OF_SCALE, of_measure);
+        let fields = self.fields_of(about);
         if about.is_some_and(|measure| BEHIND.contains(&measure)) {
             sets.push((MORE.to_owned(), OPEN.to_owned()));
         }
         match answer {
             DoubtAnswer::Right | DoubtAnswer::LeftOut => {}
             DoubtAnswer::OtherUnit => sets.extend(self.in_other_unit(about)),
+            // A vehicle goes over it again with the animal; without it stands.
+            DoubtAnswer::Again if fields.first() == Some(&WITH) => {
+                sets.push((WITH.to_owned(), String::new()));
+            }
             DoubtAnswer::Again => match self.next_take(&fields) {
                 Some(next) if tells_more(doubt) => sets.push((next.to_owned(), String::new())),
-                _ => sets.extend(fields.map(|field| (field.to_owned(), String::new()))),
+                _ => sets.extend(
+                    fields
+                        .into_iter()
+                        .map(|field| (field.to_owned(), String::new())),
+                ),
             },
         }
         sets
@@ -194,7 +214,7 @@ impl Filled<'_> {
     fn in_other_unit(&self, about: Option<Measure>) -> Vec<(String, String)> {
         let (fields, unit): (Vec<&str>, &str) = match about {
             Some(_) => (MEASURES.iter().flat_map(|m| of_measure(*m)).collect(), "in"),
-            None => (OF_SCALE.to_vec(), "lb"),
+            None => (self.fields_of(None), "lb"),
         };
         let bare = |field: &&str| {
             let text = (self.text)(field);

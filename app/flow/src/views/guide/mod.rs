@@ -10,7 +10,7 @@ mod tests;
 use tussock_core::animal::Kind;
 use tussock_core::assess::{LengthKind, Measure};
 
-use super::cut::Point;
+use super::cut::{Point, path};
 use shapes::{DONKEY, FROM_ABOVE, HORSE, Shape};
 
 /// Where the ground is.
@@ -90,6 +90,21 @@ pub struct Line {
     pub points: Vec<Point>,
     /// Joined smoothly, else straight.
     pub smooth: bool,
+}
+
+impl Line {
+    /// The line as the `d` of a path.
+    pub fn path(&self) -> String {
+        if self.smooth {
+            return path(&self.points);
+        }
+        let corners: Vec<String> = self
+            .points
+            .iter()
+            .map(|(x, y)| format!("{x:.1} {y:.1}"))
+            .collect();
+        format!("M{}", corners.join("L"))
+    }
 }
 
 /// A drawing: from the side, and for lengths from above.

@@ -118,3 +118,17 @@ fn a_donkey_has_its_own_length_and_a_mule_those_of_a_horse() {
             .is_empty()
     );
 }
+
+#[test]
+fn a_line_is_drawn_through_its_points_and_a_straight_one_straight() {
+    let points = vec![(1.0, 2.0), (3.0, 4.5), (6.0, 2.0)];
+    let line = |smooth| Line {
+        ink: Ink::Tape,
+        points: points.clone(),
+        smooth,
+    };
+    assert_eq!(line(false).path(), "M1.0 2.0L3.0 4.5L6.0 2.0");
+    let smooth = line(true).path();
+    assert!(smooth.starts_with("M1.0 2.0C") && smooth.ends_with(" 6.0 2.0"));
+    assert_eq!(smooth.matches('C').count(), 2);
+}

@@ -7,7 +7,8 @@ mod sheet;
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Choice, Frame, FrameKind, Offer, Press, Sentence,
+    Action, ActionRow, Back, Caution, Choice, Frame, FrameKind, Offer, Press, Quiet, QuietRow,
+    Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
@@ -59,6 +60,8 @@ pub fn Weigh(
             .map(|beside| beside.animal.name)
             .unwrap_or_default()
     });
+    let taken_before =
+        move || beside.with(|beside| beside.as_ref().is_some_and(|b| b.before.tape.is_some()));
     let how = sheet.how();
     let seen = sheet.seen();
     let open = sheet.open(seen);
@@ -104,6 +107,14 @@ pub fn Weigh(
                 chosen=Signal::derive(move || Some(how.get()))
                 on_choose=move |how: How| form.set(HOW, text_of(how, &HOWS).to_owned())
             />
+            <QuietRow>
+                <Show when=move || how.get() == How::Tape>
+                    <Quiet says=words.where_the_tape_goes() press=Route::Measure(id.get_value()).to_string() />
+                </Show>
+                <Show when=taken_before>
+                    <Quiet says=words.measures_so_far() press=Route::Measures(id.get_value()).to_string() />
+                </Show>
+            </QuietRow>
             <Show
                 when=move || how.get() == How::Tape
                 fallback=move || view! { <OnScale sheet /> }
