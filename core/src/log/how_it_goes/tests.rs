@@ -1,11 +1,13 @@
 //! How it goes, the look-back and what would now differ, from the records of a case and what is written down after it.
 
 use super::*;
-use crate::animal::{Answer as Seen, LotId, PersonId, Phase, VetPermit, VetWord};
+use crate::animal::{
+    Answer as Seen, Group, GroupId, LotId, Member, PersonId, Phase, VetPermit, VetWord,
+};
 use crate::assess::Crest;
 use crate::log::bodies::base::BodyHundredths;
 use crate::log::bodies::{
-    AnimalV1, Chip, CrestV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
+    AnimalV1, Chip, CrestV1, GroupV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
 };
 use crate::log::{
     Answer, Case, DeviceId, Difference, Known, Origin, Stamp, Subject as About, differences,
@@ -57,11 +59,15 @@ impl Yard {
     }
 
     fn add(&mut self, days: i64, body: &Body) -> RecordId {
+        self.add_about(&About::animal(&bramble()), days, body)
+    }
+
+    fn add_about(&mut self, about: &About, days: i64, body: &Body) -> RecordId {
         let at = self.later(days);
         let stamp = self.stamp(at);
         let origin = Origin {
             yard: self.records[0].yard.clone(),
-            subject: About::animal(&bramble()),
+            subject: about.clone(),
             at,
             offset_min: 60,
             zone: "Europe/London".to_owned(),
@@ -128,6 +134,41 @@ fn four_weeks_at_the_starting_level_run_on_over_a_review_and_end_with_more() {
     assert_eq!(yard.goes(60).facts.days_at_start, 0);
     yard.issue(60, 1.5);
     assert_eq!(yard.goes(65).facts.days_at_start, 5);
+}
+
+#[test]
+fn the_plan_that_feeds_it_is_what_it_is_on_be_it_its_groups() {
+    let mut yard = Yard::new();
+    assert_eq!(yard.goes(0).facts.level, None);
+    yard.issue(0, 1.5);
+    let member = Member {
+        animal: bramble(),
+        from: yard.day(0),
+        to: Some(yard.day(20)),
+    };
+    let group = Group {
+        id: GroupId("field".to_owned()),
+        name: "Top field".to_owned(),
+        members: vec![member],
+    };
+    let about = About::group(&group.id);
+    let body = GroupV1::of(&group).unwrap();
+    let id = yard.add_about(&about, 0, &Body::Group(body));
+    yard.records
+        .iter_mut()
+        .filter(|record| record.id == id)
+        .for_each(|record| record.id = RecordId("field".to_owned()));
+    let mut theirs = PlanV1::of(&yard.plan, &[], None::<PersonId>).unwrap();
+    theirs.from = yard.day(5);
+    theirs.review = yard.day(12);
+    theirs.level = BodyHundredths::of(PartOfBody::percent(1.7)).unwrap();
+    yard.add_about(&about, 5, &Body::Plan(theirs));
+    let level = |days: i64| yard.goes(days).facts.level.map(PartOfBody::to_percent);
+    assert_eq!(level(4), Some(1.5));
+    assert_eq!(level(6), Some(1.7));
+    assert_eq!(yard.goes(6).facts.review, Some(yard.day(12)));
+    // Out of the group its own plan holds again.
+    assert_eq!(level(22), Some(1.5));
 }
 
 #[test]
