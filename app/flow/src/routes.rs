@@ -2,12 +2,16 @@
 //!
 //! [`Route::parse`] and `Display` are inverse. An address that is not understood opens the round, never an error.
 
+mod step;
 #[cfg(test)]
 mod tests;
+
+pub use step::Step;
 
 use std::fmt;
 use tussock_core::animal::{AnimalId, GroupId, LotId, NetId, TubId};
 use tussock_core::log::bodies::Pose;
+use tussock_core::log::bodies::base::BodyHundredths;
 use tussock_core::sources::RecordId;
 
 /// A place of the app, in the order of the place bar.
@@ -23,40 +27,6 @@ pub enum Place {
     Paddock,
     /// Everything that is done sitting down.
     Desk,
-}
-
-/// One of the sites of the walk-round, by its number in walking order, 1 to 6; 7 is the summary. On a scale of fewer sites
-/// what lies behind the last one is the summary too.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub struct Step(u8);
-
-impl Step {
-    /// The first site.
-    pub const FIRST: Self = Self(1);
-    /// The summary after the last site.
-    pub const SUMMARY: Self = Self(7);
-
-    /// From 1 to 7.
-    pub fn new(number: u8) -> Option<Self> {
-        (Self::FIRST.0..=Self::SUMMARY.0)
-            .contains(&number)
-            .then_some(Self(number))
-    }
-
-    /// 1 to 7.
-    pub const fn number(self) -> u8 {
-        self.0
-    }
-
-    /// The step after this one; the summary stays.
-    #[must_use]
-    pub const fn next(self) -> Self {
-        if self.0 < Self::SUMMARY.0 {
-            Self(self.0 + 1)
-        } else {
-            self
-        }
-    }
 }
 
 /// An address.
@@ -104,8 +74,14 @@ pub enum Route {
     Photo(AnimalId, RecordId),
     /// It will not eat.
     NotEating(AnimalId),
+    /// Its next step and its phase.
+    NextStep(AnimalId),
+    /// What changed before its last episode.
+    LookBack(AnimalId),
     /// Its plan.
     Plan(AnimalId),
+    /// Its plan with a level asked for.
+    PlanAt(AnimalId, BodyHundredths),
     /// The day of its plan.
     Day(AnimalId),
     /// The vet's word.
@@ -215,7 +191,13 @@ impl Route {
             ["horses", id, "photos", pose] => Self::PhotosOf(animal(id)?, pose_of(pose)?),
             ["horses", id, "photo", photo] => Self::Photo(animal(id)?, RecordId(id_text(photo)?)),
             ["horses", id, "not-eating"] => Self::NotEating(animal(id)?),
+            ["horses", id, "next"] => Self::NextStep(animal(id)?),
+            ["horses", id, "look-back"] => Self::LookBack(animal(id)?),
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
+            ["horses", id, "plan", level] => {
+                let level = BodyHundredths::new(level.parse().ok()?).ok()?;
+                Self::PlanAt(animal(id)?, level)
+            }
             ["horses", id, "day"] => Self::Day(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
             ["horses", id, "ledger"] => Self::Ledger(animal(id)?),
@@ -270,7 +252,10 @@ impl Route {
             | Self::PhotosOf(..)
             | Self::Photo(..)
             | Self::NotEating(_)
+            | Self::NextStep(_)
+            | Self::LookBack(_)
             | Self::Plan(_)
+            | Self::PlanAt(..)
             | Self::Day(_)
             | Self::VetWord(_)
             | Self::Ledger(_)
@@ -338,7 +323,7 @@ impl fmt::Display for Route {
             Self::Horse(id) => write!(f, "#/horses/{}", id.0),
             Self::Details(id) => write!(f, "#/horses/{}/details", id.0),
             Self::Weigh(id) => write!(f, "#/horses/{}/weigh", id.0),
-            Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.0),
+            Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.number()),
             Self::ConditionWho(id) => write!(f, "#/horses/{}/condition/who", id.0),
             Self::ConditionTwo(id) => write!(f, "#/horses/{}/condition/two", id.0),
             Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
@@ -350,7 +335,10 @@ impl fmt::Display for Route {
             Self::PhotosOf(id, pose) => write!(f, "#/horses/{}/photos/{}", id.0, pose_word(*pose)),
             Self::Photo(id, photo) => write!(f, "#/horses/{}/photo/{}", id.0, photo.0),
             Self::NotEating(id) => write!(f, "#/horses/{}/not-eating", id.0),
+            Self::NextStep(id) => write!(f, "#/horses/{}/next", id.0),
+            Self::LookBack(id) => write!(f, "#/horses/{}/look-back", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
+            Self::PlanAt(id, level) => write!(f, "#/horses/{}/plan/{}", id.0, level.get()),
             Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
             Self::Ledger(id) => write!(f, "#/horses/{}/ledger", id.0),

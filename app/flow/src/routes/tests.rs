@@ -34,7 +34,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..19, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..22, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -58,6 +58,9 @@ fn routes() -> impl Strategy<Value = Route> {
             15 => Route::Work(id),
             16 => Route::WorkTimed(id),
             17 => Route::WorkDone(id),
+            18 => Route::NextStep(id),
+            19 => Route::LookBack(id),
+            20 => Route::PlanAt(id, BodyHundredths::new(i64::from(step) * 25).unwrap()),
             _ => Route::VetWord(id),
         }
     });
@@ -98,6 +101,8 @@ fn what_is_not_an_address_is_none() {
         "#/nowhere",
         "#/horses/a/b/c",
         "#/horses/a/condition/9",
+        "#/horses/a/plan/much",
+        "#/horses/a/plan/1001",
         "#/shed/hay/",
         "#/horses/../x",
     ] {
