@@ -23,6 +23,7 @@ pub fn needs(animal: &AnimalId, now: Instant) -> Vec<Range> {
             Kind::NetHung,
             Kind::SoakStep,
             Kind::LeftOver,
+            Kind::Job,
         ]
         .map(|kind| kind_of_limit(&kind, ENTRIES)),
     );

@@ -89,11 +89,19 @@ impl AtIt {
             let said = words.step_head(view);
             match (&view.stop, view.rings_by_weight()) {
                 (Some(stop), _) => {
-                    let why = words.stop_why(stop);
+                    // The block is kept low: what stands behind it comes below.
+                    let (sentence, why) = match stop {
+                        Stop::Vet(refusal, _) => {
+                            let said = words.refusal(refusal);
+                            (format!("{}.", said.sentence), said.why)
+                        }
+                        Stop::LookAgain => (words.stop_why(stop), None),
+                    };
                     view! {
                         <StopBlock order=words.stop_order(stop) rank=Rank::Sentence>
-                            <p>{why}</p>
+                            <p>{sentence}</p>
                         </StopBlock>
+                        {why.map(|why| view! { <p>{why}</p> })}
                     }
                     .into_any()
                 }
@@ -177,27 +185,29 @@ impl AtIt {
         .into_any()
     }
 
-    /// The change that is due, with its key unless that is the action.
+    /// The change that is due; with its reasons and its key where it is not the step itself.
     fn due(self, view: &View) -> Option<AnyView> {
         let words = English::default();
         let proposal = view.proposal.as_ref()?;
         let to = proposal.to;
-        let reasons = proposal
-            .because
-            .iter()
-            .map(|reason| row(words.because(reason)))
-            .collect_view();
-        let name = format!("{}: {}", words.change_due(), words.phase(to));
-        let key = (view.first() != Offer::Take(to)).then(|| {
+        let rest = (!view.is_the_change()).then(|| {
+            let reasons: Vec<AnyView> = proposal
+                .because
+                .iter()
+                .map(|reason| row(words.because(reason)))
+                .collect();
             let take = Callback::new(move |()| self.take(to));
-            view! { <QuietRow><Quiet says=words.put_into(to) press=take /></QuietRow> }
+            view! {
+                <Rows name=words.change_due()>{reasons}</Rows>
+                <QuietRow><Quiet says=words.put_into(to) press=take /></QuietRow>
+            }
         });
+        let name = format!("{}: {}", words.change_due(), words.phase(to));
         Some(
             view! {
                 <h2>{name}</h2>
-                <Rows name=words.change_due()>{reasons}</Rows>
+                {rest}
                 <p class="soft">{words.step_from(proposal.origin)}</p>
-                {key}
             }
             .into_any(),
         )

@@ -118,13 +118,13 @@ pub fn One(
                 <StopBlock order=words.stop_order(&stop) rank=Rank::Sentence>
                     <p>{why}</p>
                 </StopBlock>
-                <p>{weight}</p>
+                {move || weight.get().map(|weight| view! { <p>{weight}</p> })}
             }
             .into_any()
         }
         None => view! {
             <Sentence said=said />
-            <p>{weight}</p>
+            {move || weight.get().map(|weight| view! { <p>{weight}</p> })}
         }
         .into_any(),
     };

@@ -181,14 +181,19 @@ pub(super) fn episode(of: &Gathered) -> Option<LocalDate> {
 }
 
 impl NextStep {
+    /// Whether the step is the change of phase itself, so that what made it due is why.
+    pub fn is_the_change(&self) -> bool {
+        self.proposal.is_some()
+            && matches!(
+                self.decision.step,
+                Step::DecidePhase { .. } | Step::HoldAtTarget
+            )
+    }
+
     /// Why, as it is told: what made the phase change where that is the step, and no phase twice.
     pub fn because(&self) -> Vec<&Reason> {
-        let of_the_change = matches!(
-            self.decision.step,
-            Step::DecidePhase { .. } | Step::HoldAtTarget
-        );
         let told = match &self.proposal {
-            Some(proposal) if of_the_change => &proposal.because,
+            Some(proposal) if self.is_the_change() => &proposal.because,
             _ => &self.decision.because,
         };
         let names_the_phase =
