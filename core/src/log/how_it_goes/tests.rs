@@ -8,15 +8,17 @@ use crate::assess::Crest;
 use crate::log::bodies::base::BodyHundredths;
 use crate::log::bodies::{
     AnimalV1, Chip, CrestV1, GroupV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
+    WorkSessionV1,
 };
 use crate::log::{
     Answer, Case, DeviceId, Difference, Known, Origin, Stamp, Subject as About, differences,
     looked_back,
 };
-use crate::progress::{Changed, GrassWeather, NotLogged, Step, decide};
+use crate::progress::{Changed, GrassWeather, Happened, NotLogged, Step, decide};
 use crate::safety::{Plan, SafetyVerdict};
 use crate::sources::RecordId;
 use crate::units::Span;
+use crate::work::{GaitTimes, How};
 
 struct Yard {
     case: Case,
@@ -163,12 +165,15 @@ fn the_plan_that_feeds_it_is_what_it_is_on_be_it_its_groups() {
     theirs.review = yard.day(12);
     theirs.level = BodyHundredths::of(PartOfBody::percent(1.7)).unwrap();
     yard.add_about(&about, 5, &Body::Plan(theirs));
-    let level = |days: i64| yard.goes(days).facts.level.map(PartOfBody::to_percent);
-    assert_eq!(level(4), Some(1.5));
-    assert_eq!(level(6), Some(1.7));
+    let level = |days: i64| {
+        let level = BodyHundredths::of(yard.goes(days).facts.level?);
+        level.ok().map(BodyHundredths::get)
+    };
+    assert_eq!(level(4), Some(150));
+    assert_eq!(level(6), Some(170));
     assert_eq!(yard.goes(6).facts.review, Some(yard.day(12)));
     // Out of the group its own plan holds again.
-    assert_eq!(level(22), Some(1.5));
+    assert_eq!(level(22), Some(150));
 }
 
 #[test]
@@ -345,4 +350,32 @@ fn the_look_back_lists_the_month_before_an_episode_and_what_nobody_logged() {
             .iter()
             .all(|one| back.from <= one.on && one.on <= began)
     );
+}
+
+#[test]
+fn work_that_was_logged_is_no_gap_of_the_look_back() {
+    let mut yard = Yard::new();
+    let began = yard.day(40);
+    let back = |yard: &Yard| {
+        let records: Vec<&Record> = yard.records.iter().collect();
+        looked_back(&records, &bramble(), began, yard.later(40), &yard.case.zone).unwrap()
+    };
+    assert!(back(&yard).not_logged.contains(&NotLogged::Work));
+    let times = GaitTimes {
+        walk: Span::minutes(10),
+        ..GaitTimes::default()
+    };
+    // The first lies before the days that are looked at.
+    for days in [2, 20, 23] {
+        let start = yard.later(days);
+        let session = WorkSessionV1::of(start, &times, How::Led, Seen::Yes).unwrap();
+        yard.add(days, &Body::WorkSession(session));
+    }
+    let back = back(&yard);
+    assert!(!back.not_logged.contains(&NotLogged::Work));
+    let worked = Happened {
+        on: yard.day(20),
+        what: Changed::Worked { sessions: 2 },
+    };
+    assert!(back.happened.contains(&worked), "{:?}", back.happened);
 }
