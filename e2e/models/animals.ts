@@ -1,5 +1,5 @@
 /** Adding an animal and weighing it, in the six verbs. */
-import { button, choice, field, type Hands } from '../hands/hands.ts';
+import { button, choice, field, type Hands, words } from '../hands/hands.ts';
 import { readSentence } from './screen.ts';
 
 /** What is typed of a new animal; the rest stays not known. */
@@ -27,11 +27,12 @@ export async function saveAnimal(hands: Hands, name: string): Promise<void> {
   await hands.see({ role: 'heading', level: 1, name: `Weigh ${name}` });
 }
 
-/** Types a girth, and a length where one is given, into the weighing in sight, and saves it; gives the sentence. */
+/** Types a girth, and a length where one is given, into the weighing in sight, and saves it; gives the weight beside the animal. */
 export async function tape(hands: Hands, girth: string, length?: string): Promise<string> {
   await hands.type(field('Heart girth'), girth);
   if (length !== undefined) await hands.type(field('Length'), length);
   const before = await readSentence(hands);
   await hands.tap(button('Save weight'));
-  return readSentence(hands, before);
+  await readSentence(hands, before);
+  return hands.see(words(/, give or take /));
 }

@@ -1,5 +1,5 @@
 /** Six answers to a first plan, in the six verbs. */
-import { button, choice, field, type Hands, sentence } from '../hands/hands.ts';
+import { button, choice, field, type Hands, sentence, words } from '../hands/hands.ts';
 
 /** The answers that a walk gives; the words are those on the keys. */
 export interface Answers {
@@ -44,7 +44,7 @@ export async function answer(hands: Hands, answers: Answers): Promise<void> {
 export async function takePlan(hands: Hands): Promise<string> {
   const decision = await hands.see(sentence(/hay/));
   await hands.tap(button('Use this plan'));
-  await hands.see(sentence(/give or take/));
+  await hands.see(words(/, give or take /));
   return decision;
 }
 

@@ -11,6 +11,7 @@ pub use step::Step;
 use std::fmt;
 use tussock_core::animal::{AnimalId, GroupId, LotId, NetId, TubId};
 use tussock_core::log::bodies::Pose;
+use tussock_core::log::bodies::base::BodyHundredths;
 use tussock_core::sources::RecordId;
 
 /// A place of the app, in the order of the place bar.
@@ -81,8 +82,14 @@ pub enum Route {
     Photo(AnimalId, RecordId),
     /// It will not eat.
     NotEating(AnimalId),
+    /// Its next step and its phase.
+    NextStep(AnimalId),
+    /// What changed before its last episode.
+    LookBack(AnimalId),
     /// Its plan.
     Plan(AnimalId),
+    /// Its plan with a level asked for.
+    PlanAt(AnimalId, BodyHundredths),
     /// The day of its plan.
     Day(AnimalId),
     /// The vet's word.
@@ -196,7 +203,13 @@ impl Route {
             ["horses", id, "photos", pose] => Self::PhotosOf(animal(id)?, pose_of(pose)?),
             ["horses", id, "photo", photo] => Self::Photo(animal(id)?, RecordId(id_text(photo)?)),
             ["horses", id, "not-eating"] => Self::NotEating(animal(id)?),
+            ["horses", id, "next"] => Self::NextStep(animal(id)?),
+            ["horses", id, "look-back"] => Self::LookBack(animal(id)?),
             ["horses", id, "plan"] => Self::Plan(animal(id)?),
+            ["horses", id, "plan", level] => {
+                let level = BodyHundredths::new(level.parse().ok()?).ok()?;
+                Self::PlanAt(animal(id)?, level)
+            }
             ["horses", id, "day"] => Self::Day(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
             ["horses", id, "ledger"] => Self::Ledger(animal(id)?),
@@ -255,7 +268,10 @@ impl Route {
             | Self::PhotosOf(..)
             | Self::Photo(..)
             | Self::NotEating(_)
+            | Self::NextStep(_)
+            | Self::LookBack(_)
             | Self::Plan(_)
+            | Self::PlanAt(..)
             | Self::Day(_)
             | Self::VetWord(_)
             | Self::Ledger(_)
@@ -339,7 +355,10 @@ impl fmt::Display for Route {
             Self::PhotosOf(id, pose) => write!(f, "#/horses/{}/photos/{}", id.0, pose_word(*pose)),
             Self::Photo(id, photo) => write!(f, "#/horses/{}/photo/{}", id.0, photo.0),
             Self::NotEating(id) => write!(f, "#/horses/{}/not-eating", id.0),
+            Self::NextStep(id) => write!(f, "#/horses/{}/next", id.0),
+            Self::LookBack(id) => write!(f, "#/horses/{}/look-back", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
+            Self::PlanAt(id, level) => write!(f, "#/horses/{}/plan/{}", id.0, level.get()),
             Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
             Self::Ledger(id) => write!(f, "#/horses/{}/ledger", id.0),

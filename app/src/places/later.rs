@@ -220,7 +220,13 @@ fn beside_an_animal(route: Route) -> AnyView {
         Route::WhoWillNotEat(group) => view! { <horses::WhoWillNotEat group /> }.into_any(),
         Route::Day(animal) => view! { <plan::Day of=Subject::Animal(animal) /> }.into_any(),
         Route::GroupDay(group) => view! { <plan::Day of=Subject::Group(group) /> }.into_any(),
-        Route::Plan(animal) => view! { <plan::Plan animal /> }.into_any(),
+        Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
+        Route::NextStep(animal) => view! { <horses::NextStep animal /> }.into_any(),
+        Route::LookBack(animal) => view! { <horses::LookBack animal /> }.into_any(),
+        Route::Plan(animal) => view! { <plan::Plan animal asked=None /> }.into_any(),
+        Route::PlanAt(animal, level) => {
+            view! { <plan::Plan animal asked=Some(level) /> }.into_any()
+        }
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         Route::Ledger(animal) => view! { <horses::Ledger of=Subject::Animal(animal) /> }.into_any(),
         Route::GroupLedger(group) => {

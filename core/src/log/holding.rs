@@ -305,5 +305,24 @@ pub fn plan_in_use<'r>(
     })
 }
 
+/// The plan that says what an animal gets on a day: its own, its part of its group's, or else the group's.
+pub fn plan_that_feeds(
+    records: &[&Record],
+    animal: &AnimalId,
+    now: Instant,
+    day: LocalDate,
+) -> Option<PlanV1> {
+    let entries = read(records, now);
+    let holding = Holding::of(&entries);
+    let feeds = |plan: &&Issued<'_>| {
+        plan.is_of("animal", animal.as_str())
+            && plan.body.from <= day
+            && !holding.rests_on(plan.record, plan.body, day)
+    };
+    let own = holding.plans.iter().rfind(feeds);
+    let theirs = || holding.of_its_group(animal, day).map(|(_, theirs)| theirs);
+    own.or_else(theirs).map(|plan| plan.body.clone())
+}
+
 #[cfg(test)]
 mod tests;

@@ -3,6 +3,7 @@
 use super::bodies::{Body, ReadingV1};
 use super::envelope::Record;
 use super::gather::{Gathered, Wish, gather};
+use super::holding::plan_that_feeds;
 use super::kind::Kind;
 use super::ledger::ledger_of;
 use crate::animal::{Animal, AnimalId, Laminitis, VetFlag};
@@ -15,7 +16,7 @@ use crate::progress::{
     Eaten, Facts, FastLoss, HayKnown, HowSoon, Pace, TargetStands, Trend, donkey_too_fast,
 };
 use crate::round::Subject;
-use crate::safety::VetUrgency;
+use crate::safety::{Refusal, VetUrgency};
 use crate::units::{BodyMass, Instant, Length, LocalDate, LocalTime, PartOfBody, Zone};
 use chrono::Days;
 
@@ -54,6 +55,9 @@ pub fn how_it_goes(
         gathered.visits.clone_from(&beside.visits);
     }
     let day = gathered.day;
+    // What its group's plan gives it counts as much as a plan of its own; one that rests does not.
+    let plan = plan_that_feeds(records, animal, now, day);
+    gathered.level_now = plan.as_ref().map(|plan| plan.level.part());
     let who = &gathered.animal;
     let start = *starting_level(who);
     let level = gathered.level_now;
@@ -82,7 +86,12 @@ pub fn how_it_goes(
         goal: who.goal,
         fat_in_blood_risk: who.kind.fat_in_blood_risk(),
         donkey: who.kind.is_donkey(),
-        stop: gathered.stops().first().map(|(_, vet)| ring(*vet)),
+        // A loss that is too fast has a row of its own, with what to feed.
+        stop: gathered
+            .stops()
+            .iter()
+            .find(|(why, _)| !matches!(why, Refusal::LosesTooFast(_)))
+            .map(|(_, vet)| ring(*vet)),
         look_again: gathered.look_over.again.is_open() || gathered.look_over.signs.look_again(),
         laminitis_now: who.health.laminitis == Laminitis::Active,
         sign_stands: gathered.look_over.signs.for_the_vet(),
@@ -121,7 +130,7 @@ pub fn how_it_goes(
             .map(|draft| draft.allowance.bars.clone())
             .unwrap_or_default(),
         days_at_start: i64::from(gathered.days_at_start),
-        review: review(records, animal, now),
+        review: plan.map(|plan| plan.review),
         eaten: weight.and_then(|weight| eaten(&ledger, weight)),
         grass_not_counted: at_level
             .as_ref()
@@ -231,19 +240,6 @@ fn girth_up(records: &[&Record], of: &Gathered, zone: &impl Zone) -> Option<Leng
     girths.sort_by_key(|(at, _)| *at);
     let ((_, first), (_, last)) = (girths.first()?, girths.last()?);
     Some(*last - *first)
-}
-
-/// The day of the review of the plan that was issued last.
-fn review(records: &[&Record], animal: &AnimalId, now: Instant) -> Option<LocalDate> {
-    let record = records
-        .iter()
-        .filter(|record| record.kind == Kind::Plan && !record.gone && record.at <= now)
-        .filter(|record| record.subject.id() == animal.as_str())
-        .max_by_key(|record| (record.at, record.stamp))?;
-    match Body::read(record) {
-        Ok(Body::Plan(plan)) => Some(plan.review),
-        _ => None,
-    }
 }
 
 /// What was really eaten over the days that are over and had a plan or an entry.

@@ -56,7 +56,12 @@ pub fn looked_back(
     happened.extend(of.weight(&gathered));
     let ledger = ledger_of(records, &Subject::Animal(animal.clone()), days, now, zone);
     happened.extend(off_plan(&ledger.days));
-    let mut not_logged = vec![NotLogged::Grass, NotLogged::Work];
+    let mut not_logged = vec![NotLogged::Grass];
+    let worked = of.worked(&gathered);
+    if worked.is_none() {
+        not_logged.push(NotLogged::Work);
+    }
+    happened.extend(worked);
     not_logged.extend(of.weather_not_logged());
     not_logged.extend(eaten_not_known(&ledger.days));
     if !happened
@@ -266,6 +271,21 @@ impl<Z: Zone> Before<'_, Z> {
             what: Changed::CrestUp {
                 from: *from,
                 to: *to,
+            },
+        })
+    }
+
+    fn worked(&self, of: &super::gather::Gathered) -> Option<Happened> {
+        let days: Vec<LocalDate> = of
+            .sessions
+            .iter()
+            .map(|session| session.day)
+            .filter(|day| self.within(*day))
+            .collect();
+        Some(Happened {
+            on: *days.first()?,
+            what: Changed::Worked {
+                sessions: count(days.len()),
             },
         })
     }

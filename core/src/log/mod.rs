@@ -56,7 +56,7 @@ pub use envelope::{Known, Origin, Record};
 pub use error::{Allowed, Form, LogError, Place, Shape};
 pub use gather::{Gathered, Problem, Wish, gather};
 pub use held_day::{DayHanging, HeldDay, held_day};
-pub use holding::{eaters, fed_with, plan_in_use};
+pub use holding::{eaters, fed_with, plan_in_use, plan_that_feeds};
 pub use how_it_goes::{Beside, HowItGoes, how_it_goes};
 pub use json::parse;
 pub use kind::Kind;

@@ -103,6 +103,11 @@ pub enum Changed {
         /// The score.
         to: Crest,
     },
+    /// It worked.
+    Worked {
+        /// How often.
+        sessions: u32,
+    },
     /// It was trimmed or shod.
     TrimmedOrShod,
     /// A corticosteroid.

@@ -92,6 +92,12 @@ test('round, shed, nets, hay, tub, details, group, vet and plan hold up', async 
   await hands.open(`${horse}/plan`);
   await hands.see(sentence(/hay/));
   await look('plan-in-use');
+  await hands.open(`${horse}/next`);
+  await hands.see(words(/, day 1, since /));
+  await look('next-step');
+  await hands.open(`${horse}/look-back`);
+  await hands.see(sentence('No episode is written down'));
+  await look('look-back-none');
   await hands.open('#/horses/group/new');
   await readSentence(hands);
   await look('group-new');

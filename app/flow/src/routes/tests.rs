@@ -35,7 +35,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..22, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..25, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -62,6 +62,9 @@ fn routes() -> impl Strategy<Value = Route> {
             18 => Route::Weight(id),
             19 => Route::Measure(id),
             20 => Route::Measures(id),
+            21 => Route::NextStep(id),
+            22 => Route::LookBack(id),
+            23 => Route::PlanAt(id, BodyHundredths::new(i64::from(step) * 25).unwrap()),
             _ => Route::VetWord(id),
         }
     });
@@ -103,6 +106,8 @@ fn what_is_not_an_address_is_none() {
         "#/horses/a/b/c",
         "#/horses/a/condition/9",
         "#/horses/weighbridge/weigh",
+        "#/horses/a/plan/much",
+        "#/horses/a/plan/1001",
         "#/shed/hay/",
         "#/horses/../x",
     ] {

@@ -144,10 +144,7 @@ pub fn not_eating(
         today,
         weight: best(&gathered.weights, today).cloned(),
         week: week(shelf, &Subject::Animal(animal.clone()), now, zone),
-        vet: Vet {
-            named: named(shelf, animal),
-            telephone: telephone(shelf, yard.as_ref().map(|(_, yard)| yard)),
-        },
+        vet: vet(shelf, animal),
         yard_id: shelf.get(animal.as_str())?.yard.clone(),
         yard,
         drugs: health.flags.iter().filter(is_drug).cloned().collect(),
@@ -158,6 +155,15 @@ pub fn not_eating(
         animal: gathered.animal.clone(),
         gathered,
     })
+}
+
+/// Who is rung for an animal.
+pub(crate) fn vet(shelf: &Shelf, animal: &AnimalId) -> Vet {
+    let yard = yard(shelf, animal);
+    Vet {
+        named: named(shelf, animal),
+        telephone: telephone(shelf, yard.as_ref().map(|(_, yard)| yard)),
+    }
 }
 
 /// The yard that an animal stands in.

@@ -1,5 +1,6 @@
 //! Beside one animal: the steps of a visit, in their order.
 
+use super::next_of::next_of;
 use crate::device::clock::DeviceZone;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Cord, Frame, FrameKind, Hang, Press, Quiet, QuietRow, Rank,
@@ -11,12 +12,13 @@ use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
 use tussock_core::safety::Meanwhile;
 use tussock_flow::routes::{Route, Step as SiteStep};
-use tussock_flow::views::beside::{self, Standing, Step, Stop, Visit};
+use tussock_flow::views::beside::{self, Standing, Step, Stop};
+use tussock_flow::views::condition;
+use tussock_flow::views::next_step::{self, Stands};
 use tussock_flow::views::yard_visit::{self, Seen};
-use tussock_flow::views::{condition, horses};
 use tussock_flow::words::{
-    BesideWords, ConditionWords, English, HorsesWords, LedgerWords, MeasureWords, NotEatingWords,
-    SafetyWords, Task, UnitWords, WeightWords, YardVisitWords,
+    BesideWords, ConditionWords, English, HorsesWords, LedgerWords, MeasureWords, NextStepWords,
+    NotEatingWords, SafetyWords, Task, UnitWords, WeightWords, YardVisitWords,
 };
 
 /// Where a step of the visit is done.
@@ -44,6 +46,16 @@ const fn state_of(standing: Standing) -> State {
     }
 }
 
+/// The shape of how the next step stands.
+const fn state_of_step(stands: Stands) -> State {
+    match stands {
+        Stands::KeepOn => State::Done,
+        Stands::AtReview => State::Later,
+        Stands::Due => State::Due,
+        Stands::Vet => State::Care,
+    }
+}
+
 /// What a step found and when.
 fn second(step: &Step, words: English) -> String {
     match (&step.last, step.days) {
@@ -62,36 +74,41 @@ pub fn One(
     let world = World::here();
     let words = English::default();
     let id = StoredValue::new(animal.clone());
+    let minute = world.minute();
+    let since = minute.get_untracked();
     let shelf = world.shelf(move || {
-        let mut ranges = horses::one_needs(&id.get_value());
+        let mut ranges = next_step::needs(&id.get_value(), since);
         ranges.push(yard_visit::under_way_needs());
         ranges
     });
-    let minute = world.minute();
     let visit = Memo::new(move |_| match (shelf.get(), minute.get()) {
         (Some(Ok(shelf)), now) => beside::visit(&shelf, &id.get_value(), now, &DeviceZone),
         _ => None,
     });
-    let said = Signal::derive(move || match visit.get() {
-        None if shelf.get().is_none() => words.opening().to_owned(),
-        None => words.not_here().to_owned(),
-        Some(Visit {
-            animal,
-            weight: None,
-            ..
-        }) => words.never_weighed(&animal.name),
-        Some(Visit {
-            animal,
-            weight: Some(dated),
-            ..
-        }) => {
-            let either = (dated.weight.high - dated.weight.low) / 2.0;
-            words.weighs(
-                &animal.name,
-                &words.body(dated.weight.value),
-                &words.body(either),
-            )
+    let step = next_of(world, id, shelf, minute);
+    let weighed = move || visit.with(|visit| visit.as_ref().is_some_and(|v| v.weight.is_some()));
+    let said = Signal::derive(move || {
+        if !weighed() {
+            return visit.with(|visit| match visit {
+                None if shelf.get().is_none() => words.opening().to_owned(),
+                None => words.not_here().to_owned(),
+                Some(visit) => words.never_weighed(&visit.animal.name),
+            });
         }
+        step.with(|step| step.as_ref().map(|step| words.step_of(step)))
+            .unwrap_or_default()
+    });
+    let weight = Signal::derive(move || {
+        visit.with(|visit| {
+            let visit = visit.as_ref()?;
+            let weight = &visit.weight.as_ref()?.weight;
+            let either = (weight.high - weight.low) / 2.0;
+            Some(words.weighs(
+                &visit.animal.name,
+                &words.body(weight.value),
+                &words.body(either),
+            ))
+        })
     });
     let stop = Memo::new(move |_| visit.get().and_then(|visit| visit.stop));
     let head = move || match stop.get() {
@@ -101,11 +118,15 @@ pub fn One(
                 <StopBlock order=words.stop_order(&stop) rank=Rank::Sentence>
                     <p>{why}</p>
                 </StopBlock>
-                <p>{said}</p>
+                {move || weight.get().map(|weight| view! { <p>{weight}</p> })}
             }
             .into_any()
         }
-        None => view! { <Sentence said=said /> }.into_any(),
+        None => view! {
+            <Sentence said=said />
+            {move || weight.get().map(|weight| view! { <p>{weight}</p> })}
+        }
+        .into_any(),
     };
     // In a visit to the yard its steps are due once more, and the way back leads there.
     let seen = Memo::new(move |_| match (shelf.get(), minute.get()) {
@@ -167,9 +188,6 @@ pub fn One(
                 <Show when=move || two_scored.get()>
                     <Quiet says=words.see_two() press=Route::ConditionTwo(id.get_value()).to_string() />
                 </Show>
-                <Show when=weighed>
-                    <Quiet says=words.weight_so_far() press=Route::Weight(id.get_value()).to_string() />
-                </Show>
                 <Quiet says=words.will_not_eat() press=Route::NotEating(id.get_value()).to_string() />
                 <Quiet says=words.what_was_eaten() press=Route::Ledger(id.get_value()).to_string() />
                 <Quiet says=words.details_of_it() press=Route::Details(id.get_value()).to_string() />
@@ -179,6 +197,24 @@ pub fn One(
                 <Action says=action press=leads />
             </ActionRow>
         }
+    };
+    let next = move || {
+        step.with(|step| {
+            let step = step.as_ref()?;
+            let stands = step.stands();
+            let second = words.step_tag(step);
+            Some(view! {
+                <Hang reached=Signal::stored(stands == Stands::KeepOn)>
+                    <Tag
+                        state=Signal::stored(state_of_step(stands))
+                        word=Signal::stored(words.step_stands(stands).to_owned())
+                        what=words.the_next_step()
+                        second=Signal::stored(Some(second.clone()))
+                        press=Route::NextStep(id.get_value()).to_string()
+                    />
+                </Hang>
+            })
+        })
     };
     view! {
         <Frame
@@ -219,9 +255,11 @@ pub fn One(
                         })
                         .collect_view()
                 }}
+                {next}
             </Cord>
             <Show when=weighed>
                 <QuietRow>
+                    <Quiet says=words.weight_so_far() press=Route::Weight(id.get_value()).to_string() />
                     <Quiet says=words.measures_so_far() press=Route::Measures(id.get_value()).to_string() />
                 </QuietRow>
                 <Caution said=words.no_dose() />

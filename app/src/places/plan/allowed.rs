@@ -34,6 +34,7 @@ pub(super) fn followed_view(
     plan: &Plan,
     records: usize,
     visits: Option<String>,
+    differs: AnyView,
 ) -> AnyView {
     let words = English::default();
     let hays = followed.hays.iter().map(|hay| {
@@ -70,6 +71,7 @@ pub(super) fn followed_view(
         <Rows name=words.plan_in_use()>{rows}</Rows>
         <h2>{words.nets_of_the_day()}</h2>
         <Rows name=words.nets_of_the_day()>{nets}</Rows>
+        {differs}
         <details class="numbers">
             <summary>{words.as_of_today()}</summary>
             <p>{decision(plan.planned(), &words)}</p>

@@ -11,7 +11,7 @@ pub use vet::VetWord;
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Quiet, QuietRow, Sentence,
+    Action, ActionRow, Back, Caution, Frame, FrameKind, Press, Quiet, QuietRow, Row, Rows, Sentence,
 };
 use crate::places::shed::in_place;
 use crate::places::{Saving, Unread};
@@ -20,14 +20,15 @@ use allowed::{allowed_view, caution, followed_view};
 use leptos::prelude::*;
 use refused::refused_view;
 use tussock_core::animal::AnimalId;
+use tussock_core::log::bodies::base::BodyHundredths;
 use tussock_core::sources::RecordId;
 use tussock_core::units::Instant;
 use tussock_flow::forms::start::Visits;
 use tussock_flow::routes::Route;
 use tussock_flow::views::plan::{self, Accepted, Offer, Outcome, PlanView};
 use tussock_flow::words::{
-    BesideWords, English, GroupWords, HorsesWords, LedgerWords, LogWords, PlanScreenWords,
-    PlanWords, Task, UnitWords, VisitsWords,
+    BesideWords, English, GroupWords, HorsesWords, LedgerWords, LogWords, NextStepWords,
+    PlanScreenWords, PlanWords, Task, UnitWords, VisitsWords,
 };
 
 /// The plan of one animal.
@@ -35,15 +36,22 @@ use tussock_flow::words::{
 pub fn Plan(
     /// Which.
     animal: AnimalId,
+    /// The level that is asked for.
+    asked: Option<BodyHundredths>,
 ) -> impl IntoView {
     let world = World::here();
     let words = English::default();
-    let form = Form::open(world, Route::Plan(animal.clone()).to_string());
+    let here = match asked {
+        None => Route::Plan(animal.clone()),
+        Some(level) => Route::PlanAt(animal.clone(), level),
+    };
+    let form = Form::open(world, here.to_string());
+    let asked = asked.map(BodyHundredths::part);
     let id = StoredValue::new(animal.clone());
     let shelf = world.shelf(move || plan::needs(&id.get_value()));
     let minute = world.minute();
     let at = move |now: Instant| match shelf.get() {
-        Some(Ok(shelf)) => plan::plan(&shelf, &id.get_value(), now, &DeviceZone),
+        Some(Ok(shelf)) => plan::plan_at(&shelf, &id.get_value(), asked, now, &DeviceZone),
         _ => None,
     };
     let work_out = move |_: Option<&Option<PlanView>>| at(minute.get());
@@ -181,10 +189,11 @@ fn said_of(view: &PlanView) -> AnyView {
     let words = English::default();
     let said = match (&view.outcome, view.follows()) {
         (Outcome::Allowed(plan), Some(followed)) => {
-            followed_view(followed, plan, view.records(), visits(view))
+            let differs = differs(followed, true);
+            followed_view(followed, plan, view.records(), visits(view), differs)
         }
         (Outcome::Allowed(plan), None) => {
-            let in_use = view! { {with_group(view)} {in_use(view)} }.into_any();
+            let in_use = view! { {asked(view)} {with_group(view)} {in_use(view)} }.into_any();
             allowed_view(plan, view.records(), in_use, visits(view))
         }
         (Outcome::Refused(refused), _) => refused_view(refused, in_use(view)),
@@ -218,6 +227,35 @@ fn said_of(view: &PlanView) -> AnyView {
     .into_any()
 }
 
+/// The level that is asked for.
+fn asked(view: &PlanView) -> Option<AnyView> {
+    let words = English::default();
+    let level = words.level(view.asked?);
+    Some(view! { <p class="soft">{words.level_asked(&level)} "."</p> }.into_any())
+}
+
+/// What would now differ from the plan in use, and where it is followed, that it stays as it is.
+fn differs(accepted: &Accepted, followed: bool) -> AnyView {
+    let words = English::default();
+    if accepted.differs.is_empty() {
+        return ().into_any();
+    }
+    let rows = accepted
+        .differs
+        .iter()
+        .map(|differs| {
+            let [about, says] = words.differs(differs);
+            view! { <Row name=about second=says /> }
+        })
+        .collect_view();
+    view! {
+        <h2>{words.differs_head()}</h2>
+        <Rows name=words.differs_head()>{rows}</Rows>
+        {followed.then(|| view! { <p class="soft">{words.differs_means(accepted.review)}</p> })}
+    }
+    .into_any()
+}
+
 /// That its hay is its group's, and what using a plan of its own does to that.
 fn with_group(view: &PlanView) -> Option<AnyView> {
     let words = English::default();
@@ -230,28 +268,29 @@ fn with_group(view: &PlanView) -> Option<AnyView> {
 /// The plan that was accepted, in one line.
 fn in_use(view: &PlanView) -> AnyView {
     let words = English::default();
-    let Some(Accepted {
+    let Some(accepted) = &view.accepted else {
+        return ().into_any();
+    };
+    let Accepted {
         from,
         review,
         would_differ,
         ..
-    }) = &view.accepted
-    else {
-        return ().into_any();
-    };
+    } = accepted;
     if !would_differ {
         let since = words.in_use(&words.day(*from), &words.day(*review));
         let due = view
             .review_is_due()
             .then(|| view! { <p class="soft">{words.review_is_due()}</p> });
-        return view! { <p class="soft">{since}</p> {due} }.into_any();
+        return view! { <p class="soft">{since}</p> {due} {differs(accepted, !view.review_is_due())} }.into_any();
     }
-    let differs = if matches!(view.outcome, Outcome::Allowed(_)) && view.review_is_due() {
+    let allowed = matches!(view.outcome, Outcome::Allowed(_));
+    let said = if allowed && (view.review_is_due() || view.raises()) {
         words.would_differ()
     } else {
         words.does_not_hold()
     };
-    view! { <Caution said=differs /> }.into_any()
+    view! { <Caution said=said /> {differs(accepted, false)} }.into_any()
 }
 
 /// The visits that stand in for those nobody said, as a line of the defaults.

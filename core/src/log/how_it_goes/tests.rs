@@ -1,20 +1,24 @@
 //! How it goes, the look-back and what would now differ, from the records of a case and what is written down after it.
 
 use super::*;
-use crate::animal::{Answer as Seen, LotId, PersonId, Phase, VetPermit, VetWord};
+use crate::animal::{
+    Answer as Seen, Group, GroupId, LotId, Member, PersonId, Phase, VetPermit, VetWord,
+};
 use crate::assess::Crest;
 use crate::log::bodies::base::BodyHundredths;
 use crate::log::bodies::{
-    AnimalV1, Chip, CrestV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
+    AnimalV1, Chip, CrestV1, GroupV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
+    WorkSessionV1,
 };
 use crate::log::{
     Answer, Case, DeviceId, Difference, Known, Origin, Stamp, Subject as About, differences,
     looked_back,
 };
-use crate::progress::{Changed, GrassWeather, NotLogged, Step, decide};
+use crate::progress::{Changed, GrassWeather, Happened, NotLogged, Step, decide};
 use crate::safety::{Plan, SafetyVerdict};
 use crate::sources::RecordId;
 use crate::units::Span;
+use crate::work::{GaitTimes, How};
 
 pub(in crate::log) struct Yard {
     pub(in crate::log) case: Case,
@@ -57,11 +61,15 @@ impl Yard {
     }
 
     pub(in crate::log) fn add(&mut self, days: i64, body: &Body) -> RecordId {
+        self.add_about(&About::animal(&bramble()), days, body)
+    }
+
+    fn add_about(&mut self, about: &About, days: i64, body: &Body) -> RecordId {
         let at = self.later(days);
         let stamp = self.stamp(at);
         let origin = Origin {
             yard: self.records[0].yard.clone(),
-            subject: About::animal(&bramble()),
+            subject: about.clone(),
             at,
             offset_min: 60,
             zone: "Europe/London".to_owned(),
@@ -128,6 +136,44 @@ fn four_weeks_at_the_starting_level_run_on_over_a_review_and_end_with_more() {
     assert_eq!(yard.goes(60).facts.days_at_start, 0);
     yard.issue(60, 1.5);
     assert_eq!(yard.goes(65).facts.days_at_start, 5);
+}
+
+#[test]
+fn the_plan_that_feeds_it_is_what_it_is_on_be_it_its_groups() {
+    let mut yard = Yard::new();
+    assert_eq!(yard.goes(0).facts.level, None);
+    yard.issue(0, 1.5);
+    let member = Member {
+        animal: bramble(),
+        from: yard.day(0),
+        to: Some(yard.day(20)),
+    };
+    let group = Group {
+        id: GroupId("field".to_owned()),
+        name: "Top field".to_owned(),
+        members: vec![member],
+    };
+    let about = About::group(&group.id);
+    let body = GroupV1::of(&group).unwrap();
+    let id = yard.add_about(&about, 0, &Body::Group(body));
+    yard.records
+        .iter_mut()
+        .filter(|record| record.id == id)
+        .for_each(|record| record.id = RecordId("field".to_owned()));
+    let mut theirs = PlanV1::of(&yard.plan, &[], None::<PersonId>).unwrap();
+    theirs.from = yard.day(5);
+    theirs.review = yard.day(12);
+    theirs.level = BodyHundredths::of(PartOfBody::percent(1.7)).unwrap();
+    yard.add_about(&about, 5, &Body::Plan(theirs));
+    let level = |days: i64| {
+        let level = BodyHundredths::of(yard.goes(days).facts.level?);
+        level.ok().map(BodyHundredths::get)
+    };
+    assert_eq!(level(4), Some(150));
+    assert_eq!(level(6), Some(170));
+    assert_eq!(yard.goes(6).facts.review, Some(yard.day(12)));
+    // Out of the group its own plan holds again.
+    assert_eq!(level(22), Some(150));
 }
 
 #[test]
@@ -304,4 +350,32 @@ fn the_look_back_lists_the_month_before_an_episode_and_what_nobody_logged() {
             .iter()
             .all(|one| back.from <= one.on && one.on <= began)
     );
+}
+
+#[test]
+fn work_that_was_logged_is_no_gap_of_the_look_back() {
+    let mut yard = Yard::new();
+    let began = yard.day(40);
+    let back = |yard: &Yard| {
+        let records: Vec<&Record> = yard.records.iter().collect();
+        looked_back(&records, &bramble(), began, yard.later(40), &yard.case.zone).unwrap()
+    };
+    assert!(back(&yard).not_logged.contains(&NotLogged::Work));
+    let times = GaitTimes {
+        walk: Span::minutes(10),
+        ..GaitTimes::default()
+    };
+    // The first lies before the days that are looked at.
+    for days in [2, 20, 23] {
+        let start = yard.later(days);
+        let session = WorkSessionV1::of(start, &times, How::Led, Seen::Yes).unwrap();
+        yard.add(days, &Body::WorkSession(session));
+    }
+    let back = back(&yard);
+    assert!(!back.not_logged.contains(&NotLogged::Work));
+    let worked = Happened {
+        on: yard.day(20),
+        what: Changed::Worked { sessions: 2 },
+    };
+    assert!(back.happened.contains(&worked), "{:?}", back.happened);
 }

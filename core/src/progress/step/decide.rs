@@ -31,7 +31,7 @@ pub enum Step {
     CheckEaten,
     /// It is at its target: hold it there.
     HoldAtTarget,
-    /// HowSoon the vet.
+    /// Ring the vet.
     CallVet {
         /// How soon.
         ring: HowSoon,

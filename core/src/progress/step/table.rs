@@ -22,9 +22,9 @@ pub enum Then {
     CheckEaten,
     /// It is at its target: hold it there.
     HoldAtTarget,
-    /// HowSoon the vet, so soon.
+    /// Ring the vet, so soon.
     CallVet(HowSoon),
-    /// HowSoon the vet as soon as what stops it asks.
+    /// Ring the vet as soon as what stops it asks.
     CallVetForStop,
     /// Up to the starting level now, and ring the vet: the same day for those whom not eating enough endangers.
     FeedStartAndCallVet,

@@ -1,6 +1,7 @@
 //! The plan that was accepted last: what it feeds until its review, and whether it still holds.
 
 use super::Outcome;
+use super::differs::{Differs, differing};
 use crate::shelf::Shelf;
 use crate::views::changeover::{Changeover, lots, of_plan};
 use tussock_core::animal::{AnimalId, LotId};
@@ -10,7 +11,7 @@ use tussock_core::log::bodies::base::{BodyHundredths, Count};
 use tussock_core::log::{Body, Kind, Stamp};
 use tussock_core::safety::Plan;
 use tussock_core::sources::RecordId;
-use tussock_core::units::{AsFed, LocalDate, LocalTime};
+use tussock_core::units::{AsFed, LocalDate, LocalTime, PartOfBody};
 
 /// A forage of the plan in use.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,6 +55,10 @@ pub struct Accepted {
     pub review: LocalDate,
     /// Whether today's plan would hang or feed something else.
     pub would_differ: bool,
+    /// What would now differ, in the order of the loop; it says so and changes nothing.
+    pub differs: Vec<Differs>,
+    /// Its level.
+    pub level: PartOfBody,
     /// Whether it may be fed until its review: nothing is refused and nothing stops the animal today, its level is not
     /// under today's floor, its hays and visits are still there, and no vet's word came since it was made.
     pub holds: bool,
@@ -150,6 +155,8 @@ pub(super) fn accepted(
         from: held.from,
         review: held.review,
         would_differ,
+        differs: differing(shelf, held, outcome),
+        level: held.level.part(),
         holds,
         hays,
         foods,

@@ -1,5 +1,6 @@
 //! The plan of one animal: what safety says of it today, and the plan that was accepted.
 
+mod differs;
 mod in_use;
 mod offer;
 mod sources;
@@ -7,9 +8,10 @@ mod tags;
 #[cfg(test)]
 mod tests;
 
+pub use differs::Differs;
 pub use in_use::{Accepted, HeldFood, HeldHay, HeldNet, hays};
 pub use offer::Offer;
-pub use sources::{SourceLine, sources};
+pub use sources::{SourceLine, constant_line, sources};
 pub use tags::{Part, TagLine, Told, besides, decision, reasons, stands_in, tags};
 
 use crate::acts::{Act, New};
@@ -26,7 +28,7 @@ use tussock_core::log::{
 use tussock_core::plan::{Draft, PlanError};
 use tussock_core::safety::{Plan, Refused, SafetyVerdict, judge};
 use tussock_core::sources::RecordId;
-use tussock_core::units::{Instant, LocalDate, Zone};
+use tussock_core::units::{Instant, LocalDate, PartOfBody, Zone};
 
 /// What safety says today.
 #[derive(Clone, Debug, PartialEq)]
@@ -52,6 +54,8 @@ pub struct PlanView {
     pub accepted: Option<Accepted>,
     /// The group whose plan gives it its hay.
     pub fed_with: Option<Group>,
+    /// The level that is asked for, beside what the rules say.
+    pub asked: Option<PartOfBody>,
     /// Nobody said when somebody comes, and two visits stand in.
     pub visits_stand_in: bool,
     /// What could not be read.
@@ -76,8 +80,23 @@ pub fn needs(animal: &AnimalId) -> Vec<Range> {
 
 /// The plan of an animal; `None` when the animal is not there.
 pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> Option<PlanView> {
+    plan_at(shelf, animal, None, now, zone)
+}
+
+/// The plan of an animal with a level asked for. The rules and safety judge it as any other.
+pub fn plan_at(
+    shelf: &Shelf,
+    animal: &AnimalId,
+    asked: Option<PartOfBody>,
+    now: Instant,
+    zone: &impl Zone,
+) -> Option<PlanView> {
     let records: Vec<&Record> = shelf.records().collect();
-    let mut gathered = gather(&records, animal, now, zone, &Wish::default())?;
+    let wish = Wish {
+        asked,
+        ..Wish::default()
+    };
+    let mut gathered = gather(&records, animal, now, zone, &wish)?;
     let visits_stand_in = gathered.visits.is_empty();
     if visits_stand_in {
         // Of the usual habits the one with the longest wait, so that nothing is made to look better than it is.
@@ -109,6 +128,7 @@ pub fn plan(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) ->
     Some(PlanView {
         fed_with,
         held,
+        asked,
         day: gathered.day,
         animal: gathered.animal,
         outcome,
@@ -148,6 +168,7 @@ impl PlanView {
             && self.day == other.day
             && self.accepted == other.accepted
             && self.fed_with == other.fed_with
+            && self.asked == other.asked
             && self.visits_stand_in == other.visits_stand_in
             && self.problems == other.problems
             && self.inputs == other.inputs

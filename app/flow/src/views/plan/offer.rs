@@ -43,13 +43,22 @@ impl PlanView {
     }
 
     /// The plan in use, where it is the one to follow although today's would differ: amounts change at a review, never
-    /// because a weight came in (practice section 2).
+    /// because a weight came in (practice section 2). More than it has does not wait where it is asked for.
     pub fn follows(&self) -> Option<&Accepted> {
         let followed = |accepted: &&Accepted| accepted.would_differ && accepted.holds;
         self.accepted
             .as_ref()
             .filter(followed)
             .filter(|_| !self.review_is_due())
+            .filter(|_| !self.raises())
+    }
+
+    /// Whether more is asked for than the plan in use has.
+    pub fn raises(&self) -> bool {
+        let level = self.accepted.as_ref().map(|accepted| accepted.level);
+        level
+            .zip(self.asked)
+            .is_some_and(|(level, asked)| level < asked)
     }
 
     fn group(&self) -> Option<GroupId> {
@@ -65,7 +74,7 @@ impl PlanView {
             Outcome::Allowed(_) => match &self.accepted {
                 None => Offer::Use,
                 // At its review even a plan that stays the same is used anew, so that it has a next review.
-                Some(_) if self.review_is_due() => Offer::Use,
+                Some(_) if self.review_is_due() || self.raises() => Offer::Use,
                 Some(accepted) if !accepted.would_differ || accepted.holds => Offer::GoOn,
                 Some(_) => Offer::Use,
             },

@@ -23,22 +23,12 @@ pub fn sources(
     records: usize,
     words: &(impl Words + PlanScreenWords),
 ) -> Vec<SourceLine> {
-    let known = tussock_core::constants();
     let from = draft.from.clone().and(&draft.energy.from);
     let mut lines = Vec::new();
     for source in from.sources() {
         match source {
             Source::Record(_) => {}
-            Source::Constant(id) => lines.extend(
-                known
-                    .iter()
-                    .find(|constant| constant.id == *id)
-                    .map(|constant| SourceLine {
-                        name: words.constant_name(constant.id),
-                        value: value(constant),
-                        from: words.constant(constant),
-                    }),
-            ),
+            Source::Constant(id) => lines.extend(constant_line(id, words)),
             Source::Default(_) => {
                 lines.extend(words.source(source).map(|from| SourceLine {
                     name: words.a_default().to_owned(),
@@ -56,6 +46,18 @@ pub fn sources(
         });
     }
     lines
+}
+
+/// A constant of the core by its id; `None` when there is none of that id.
+pub fn constant_line(id: &str, words: &(impl Words + PlanScreenWords)) -> Option<SourceLine> {
+    tussock_core::constants()
+        .iter()
+        .find(|constant| constant.id == id)
+        .map(|constant| SourceLine {
+            name: words.constant_name(constant.id),
+            value: value(constant),
+            from: words.constant(constant),
+        })
 }
 
 /// A number with its unit. A type says its unit itself; a range or a table of several has no one value.

@@ -7,6 +7,7 @@ mod guide;
 mod loop_of_work;
 mod measure;
 mod nets;
+mod next_step;
 mod not_eating;
 mod numbers;
 mod records;
