@@ -28,7 +28,8 @@ test('the guide shows each measure of a pony, and the way back loses nothing tha
   await expect.poll(() => hands.see(field('Heart girth'))).toBe('152');
   const before = await readSentence(hands);
   await hands.tap(button('Save weight'));
-  expect(await readSentence(hands, before)).toMatch(/^Bramble: \d+ kg/);
+  await readSentence(hands, before);
+  await hands.see(words(/^Bramble: \d+ kg/));
 });
 
 test('a donkey is measured from the elbow, and its pictures are of a donkey', async ({ hands, holds }) => {
@@ -58,7 +59,8 @@ test('inches typed as centimetres are asked back and mended in one touch', async
   expect(await hands.see(field('Length'))).toBe('54 in');
   const before = await readSentence(hands);
   await hands.tap(button('Save weight'));
-  expect(await readSentence(hands, before)).toMatch(/^Bramble: \d+ kg/);
+  await readSentence(hands, before);
+  await hands.see(words(/^Bramble: \d+ kg/));
   expect(JSON.stringify(await records(page, 'weight'))).toContain('"60 in"');
 });
 
@@ -74,7 +76,8 @@ test("a donkey's length in the formula of a horse is asked back, and so is a hor
   await hands.type(field('Length'), '134');
   const before = await readSentence(hands);
   await hands.tap(button('Save weight'));
-  expect(await readSentence(hands, before)).toMatch(/^Bramble: \d+ kg/);
+  await readSentence(hands, before);
+  await hands.see(words(/^Bramble: \d+ kg/));
 
   await toWeigh(hands, { name: 'Moss', kind: 'Donkey', height: '104', born: '2008' });
   await hands.type(field('Heart girth'), '115');
@@ -99,5 +102,6 @@ test('under 112 cm the wider band is said of a pony, and a horse of that height 
   await hands.tap(button('It is right'));
   const before = await readSentence(hands);
   await hands.tap(button('Save weight'));
-  expect(await readSentence(hands, before)).toMatch(/^Moss: \d+ kg/);
+  await readSentence(hands, before);
+  await hands.see(words(/^Moss: \d+ kg/));
 });
