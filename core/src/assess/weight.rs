@@ -39,6 +39,11 @@ impl WeightEstimate {
         matches!(self.method, WeightMethod::Scale(_))
     }
 
+    /// How far it may be out either way.
+    pub fn either_way(&self) -> BodyMass {
+        (self.high - self.low) / 2.0
+    }
+
     /// A weight with a band of so many percent either way. Refuses a weight that is not believed.
     pub(super) fn percent(
         value: BodyMass,

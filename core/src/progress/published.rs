@@ -3,28 +3,12 @@
 use crate::sources::{Mark, Published, Work, list_constants};
 use crate::units::Bounds;
 
-const fn ours(
+const fn ours<T>(
     id: &'static str,
-    value: f64,
+    value: T,
     unit: &'static str,
     place: &'static str,
-) -> Published<f64> {
-    Published {
-        id,
-        value,
-        unit,
-        work: Work::Tussock,
-        place,
-        mark: Mark::Ours,
-    }
-}
-
-const fn count(
-    id: &'static str,
-    value: usize,
-    unit: &'static str,
-    place: &'static str,
-) -> Published<usize> {
+) -> Published<T> {
     Published {
         id,
         value,
@@ -74,16 +58,16 @@ pub const BORNE_OUT: Published<f64> = ours(
 );
 /// With fewer readings none is called odd.
 pub const ODD_NEEDS: Published<usize> =
-    count("progress.odd_needs", 4, "readings", "progress/published.rs");
+    ours("progress.odd_needs", 4, "readings", "progress/published.rs");
 /// At most one reading in so many is odd; more than that is no trend with slips.
-pub const ODD_AT_MOST: Published<usize> = count(
+pub const ODD_AT_MOST: Published<usize> = ours(
     "progress.odd_at_most",
     4,
     "one in so many readings",
     "progress/published.rs",
 );
 /// How many of the last readings are looked at.
-pub const READINGS_USED: Published<usize> = count(
+pub const READINGS_USED: Published<usize> = ours(
     "progress.readings_used",
     160,
     "last readings",
@@ -186,7 +170,7 @@ pub const DOWN_AGAIN: Published<f64> = ours(
 pub const RATE_WEEKS: Published<f64> =
     ours("progress.rate_weeks", 4.0, "weeks", "the rule of the rate");
 /// Readings a standstill is judged on.
-pub const RATE_READINGS: Published<usize> = count(
+pub const RATE_READINGS: Published<usize> = ours(
     "progress.rate_readings",
     5,
     "readings",
@@ -217,101 +201,81 @@ pub const SUDDEN_SPREAD: Published<f64> = ours(
     "progress/published.rs",
 );
 /// More readings than this on one day tell nothing more about that day.
-pub const AGAIN_AT_MOST: Published<usize> = count(
+pub const AGAIN_AT_MOST: Published<usize> = ours(
     "progress.again_at_most",
     3,
     "readings of one day",
     "progress/published.rs",
 );
 /// How far ahead a forecast looks.
-pub const FORECAST_WEEKS: Published<u32> = Published {
-    id: "progress.forecast_weeks",
-    value: 78,
-    unit: "weeks",
-    work: Work::Tussock,
-    place: "a year and a half; what lies beyond is not known",
-    mark: Mark::Ours,
-};
+pub const FORECAST_WEEKS: Published<u32> = ours(
+    "progress.forecast_weeks",
+    78,
+    "weeks",
+    "a year and a half; what lies beyond is not known",
+);
 /// The day-long steps that a trend may be spread over.
-pub const DAYS_MOST: Published<Bounds> = Published {
-    id: "progress.days",
-    value: Bounds::new("days_between_weighings", 0.0, 20_000.0),
-    unit: "",
-    work: Work::Tussock,
-    place: "longer than a life is a slip of the year",
-    mark: Mark::Ours,
-};
+pub const DAYS_MOST: Published<Bounds> = ours(
+    "progress.days",
+    Bounds::new("days_between_weighings", 0.0, 20_000.0),
+    "",
+    "longer than a life is a slip of the year",
+);
 
 // Phases and the next step.
 
-const fn phases<T: Copy>(
-    id: &'static str,
-    value: T,
-    unit: &'static str,
-    place: &'static str,
-) -> Published<T> {
-    Published {
-        id,
-        value,
-        unit,
-        work: Work::Tussock,
-        place,
-        mark: Mark::Ours,
-    }
-}
-
 /// Weighings of a new animal before anything is decided.
 pub const NEW_WEIGHINGS: Published<u32> =
-    phases("progress.new_weighings", 2, "weighings", "phases: new");
+    ours("progress.new_weighings", 2, "weighings", "phases: new");
 /// Readings over the band of a holding animal after which it is losing again.
 pub const READINGS_OVER: Published<u32> =
-    phases("progress.readings_over", 2, "readings", "phases: holding");
+    ours("progress.readings_over", 2, "readings", "phases: holding");
 /// Centimetres of girth by which a holding animal has grown when it is losing again.
-pub const GIRTH_UP_CM: Published<f64> = phases("progress.girth_up", 2.0, "cm", "phases: holding");
+pub const GIRTH_UP_CM: Published<f64> = ours("progress.girth_up", 2.0, "cm", "phases: holding");
 /// Condition under which the vet is asked before anything else.
-pub const VERY_THIN: Published<f64> = phases(
+pub const VERY_THIN: Published<f64> = ours(
     "progress.very_thin",
     3.0,
     "condition 1 to 9",
     "under it no target is reckoned",
 );
 /// Scores that show an animal has filled out.
-pub const SCORES_FILLED: Published<usize> = phases(
+pub const SCORES_FILLED: Published<usize> = ours(
     "progress.scores_filled",
     2,
     "scores",
     "never on one reading",
 );
 /// By so much of the plan what was eaten may differ from it.
-pub const OFF_PLAN: Published<f64> = phases(
+pub const OFF_PLAN: Published<f64> = ours(
     "progress.off_plan",
     0.1,
     "of the plan",
     "a tenth: more than a scale and a wet net are out",
 );
 /// The least part of what was offered that somebody saw, for the ledger to count as checked.
-pub const LEAST_SEEN: Published<f64> = phases(
+pub const LEAST_SEEN: Published<f64> = ours(
     "progress.least_seen",
     0.5,
     "of what was offered",
     "taken as planned is not seen",
 );
 /// The most of what was offered that nobody may know, for the ledger to count as checked.
-pub const MOST_NOT_KNOWN: Published<f64> = phases(
+pub const MOST_NOT_KNOWN: Published<f64> = ours(
     "progress.most_not_known",
     0.2,
     "of what was offered",
     "1 in 5, the other side of 4 in 5",
 );
 /// Days a lot must still last for a test to be worth asking about.
-pub const LONG_LOT_DAYS: Published<i64> = phases(
+pub const LONG_LOT_DAYS: Published<i64> = ours(
     "progress.long_lot",
     42,
     "days",
     "practice section 3: a lot over 6 weeks",
 );
 /// Days before an episode that are looked back over.
-pub const LOOK_BACK_DAYS: Published<u64> = phases(
+pub const LOOK_BACK_DAYS: Published<u64> = ours(
     "progress.look_back",
     30,
     "days",

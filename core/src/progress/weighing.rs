@@ -113,7 +113,6 @@ impl Weighing {
 
     /// The band of the method is two standard deviations either way.
     fn deviation(&self, size: BodyMass) -> BodyMass {
-        let either_way = (self.weight.high - self.weight.low) / 2.0;
-        size * (either_way / self.weight.value / 2.0)
+        size * (self.weight.either_way() / self.weight.value / 2.0)
     }
 }

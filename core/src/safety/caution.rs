@@ -151,7 +151,7 @@ fn of_the_animal(draft: &Draft, found: &mut Vec<Caution>) {
         draft.day,
     ));
     if !matches!(draft.weight.method, WeightMethod::Scale(_)) {
-        let half = (draft.weight.high - draft.weight.low) / 2.0;
+        let half = draft.weight.either_way();
         found.push(Caution::WeightFromTape {
             either_way: half / draft.weight.value,
         });

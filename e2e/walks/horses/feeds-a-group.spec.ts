@@ -7,6 +7,7 @@ import { records } from '../../device/database.ts';
 import { button, field, type Hands, link, sentence, thing, words } from '../../hands/hands.ts';
 import { readBeforeAgain, readSentence } from '../../models/screen.ts';
 import { bramble, haveAPlan } from '../../models/start.ts';
+import { liftOutBothTubs, startBothTubs } from '../../models/tubs.ts';
 import { expect, test } from '../../walk.ts';
 
 /** So many minutes after dawn. */
@@ -131,19 +132,10 @@ test('a normal morning of one animal and a group of two keeps to its touches', a
   await hands.tap(button('All 8 filled to target'));
   await hands.see(sentence('All nets are filled today'));
   await hands.tap(link('Back'));
-  await hands.tap(link('Soaks and tubs'));
-  await hands.tap(button('Start tub 1'));
-  await expect.poll(() => hands.count(button('Start tub 1'))).toBe(0);
-  await hands.tap(button('Start tub 2'));
-  await expect.poll(() => hands.count(button('Start tub 2'))).toBe(0);
+  await startBothTubs(hands);
 
   await wakeAt(page, after(61));
-  await hands.open('#/round');
-  await hands.tap(button(/^Lift out tub 1 now/));
-  await hands.see(button(/^Lift out tub 2 now/));
-  await readBeforeAgain(page);
-  await hands.tap(button(/^Lift out tub 2 now/));
-  await expect.poll(() => hands.count(button(/^Lift out/))).toBe(0);
+  await liftOutBothTubs(hands, page);
 
   await wakeAt(page, after(76));
   await hands.open('#/round');

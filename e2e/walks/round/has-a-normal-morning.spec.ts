@@ -5,8 +5,9 @@
 import { dawn, wakeAt } from '../../device/clock.ts';
 import { records } from '../../device/database.ts';
 import { button, field, type Hands, link, sentence, words } from '../../hands/hands.ts';
-import { readBeforeAgain, readSentence } from '../../models/screen.ts';
+import { readSentence } from '../../models/screen.ts';
 import { bramble, haveAPlan } from '../../models/start.ts';
+import { liftOutBothTubs, startBothTubs } from '../../models/tubs.ts';
 import { expect, test } from '../../walk.ts';
 
 /** So many minutes after dawn. */
@@ -41,22 +42,13 @@ test('six nets and two tubs in twelve touches and no digit', async ({ hands, pag
 
   // Both tubs go into the water.
   await hands.tap(link('Back'));
-  await hands.tap(link('Soaks and tubs'));
-  await hands.tap(button('Start tub 1'));
-  await expect.poll(() => hands.count(button('Start tub 1'))).toBe(0);
-  await hands.tap(button('Start tub 2'));
-  await expect.poll(() => hands.count(button('Start tub 2'))).toBe(0);
+  await startBothTubs(hands);
   // Two animals' hay in the one tub, one's in the other: each has its own entry.
   expect(await records(page, 'soak_step')).toHaveLength(3);
 
   // They are lifted out in time.
   await wakeAt(page, after(61));
-  await hands.open('#/round');
-  await hands.tap(button(/^Lift out tub 1 now/));
-  await hands.see(button(/^Lift out tub 2 now/));
-  await readBeforeAgain(page);
-  await hands.tap(button(/^Lift out tub 2 now/));
-  await expect.poll(() => hands.count(button(/^Lift out/))).toBe(0);
+  await liftOutBothTubs(hands, page);
 
   // At seven everything hangs as planned.
   await wakeAt(page, after(76));

@@ -102,7 +102,7 @@ pub fn One(
         visit.with(|visit| {
             let visit = visit.as_ref()?;
             let weight = &visit.weight.as_ref()?.weight;
-            let either = (weight.high - weight.low) / 2.0;
+            let either = weight.either_way();
             Some(words.weighs(
                 &visit.animal.name,
                 &words.body(weight.value),

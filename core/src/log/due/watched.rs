@@ -23,6 +23,7 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                     return None;
                 };
                 let animal = AnimalId(entry.record.id.0.clone());
+                let weighed = self.last(&animal, |body| matches!(body, Body::Weight(_)));
                 let again = |course: Course, who: &Animal| course.again(who, self.today);
                 let plan = self.plan_of(&animal, held)?;
                 Some(Watched {
@@ -33,9 +34,10 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                         Body::LookOver(look) => look.counts(),
                         _ => false,
                     }),
-                    weighed: self.last(&animal, |body| matches!(body, Body::Weight(_))),
+                    weighed,
                     at: first_visit(&plan.plan),
-                    weigh_again: self.course(&animal, again).unwrap_or_default(),
+                    weigh_again: weighed == Some(self.today)
+                        && self.course(&animal, again).unwrap_or_default(),
                     work: self.work(entry, body, plan.body),
                     animal,
                 })

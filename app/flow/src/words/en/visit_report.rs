@@ -65,7 +65,7 @@ fn measured(words: English, of: &OnAnimal) -> String {
     let weight = of.weight.as_ref().map_or_else(
         || "Weight not known".to_owned(),
         |dated| {
-            let either = (dated.weight.high - dated.weight.low) / 2.0;
+            let either = dated.weight.either_way();
             format!(
                 "Weight {}, give or take {}",
                 words.body(dated.weight.value),

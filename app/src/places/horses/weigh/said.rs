@@ -23,8 +23,7 @@ pub(super) fn WhatItSays(sheet: Sheet, seen: Memo<Option<Seen>>) -> impl IntoVie
     let weight = move || {
         seen.with(|seen| {
             let (weight, _) = seen.as_ref()?.weight.as_ref()?;
-            let either = (weight.high - weight.low) / 2.0;
-            Some(words.about(&words.body(weight.value), &words.body(either)))
+            Some(words.about(&words.body(weight.value), &words.body(weight.either_way())))
         })
     };
     let changes = move || {
