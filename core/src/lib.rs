@@ -53,6 +53,7 @@ pub fn constants() -> Vec<sources::Constant> {
         forage::published::constants(),
         soak::published::constants(),
         ration::published::constants(),
+        ration::catalogue::published::constants(),
         work::published::constants(),
         day::published::constants(),
         progress::published::constants(),

@@ -2,7 +2,7 @@
 
 use super::Said;
 use tussock_core::limits::{Amount, Nutrient};
-use tussock_core::ration::{Dose, Line, RationError, Standing};
+use tussock_core::ration::{Content, Dose, FoodClass, Line, RationError, Standing, TypicalFood};
 
 /// Words for a ration.
 pub trait RationWords {
@@ -14,6 +14,12 @@ pub trait RationWords {
     fn short_by(&self, nutrient: Nutrient, by: Amount) -> String;
     /// A dose: "450 g a day in 2 feeds".
     fn dose(&self, dose: &Dose) -> Said;
+    /// A food of the catalogue: "Beet pulp without molasses".
+    fn typical_food(&self, food: TypicalFood) -> &'static str;
+    /// A class of foods: "Fibre".
+    fn food_class(&self, class: FoodClass) -> &'static str;
+    /// What is said of a food: "Sugar and starch".
+    fn content(&self, content: Content) -> &'static str;
     /// Why a food or a ration was refused.
     fn ration_error(&self, error: &RationError) -> String;
 }

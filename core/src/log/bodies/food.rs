@@ -6,7 +6,7 @@ use crate::animal::FoodId;
 use crate::limits::{Nutrient, NutrientUnit};
 use crate::log::error::{Allowed, LogError, Path};
 use crate::log::stored::{Name, Stored, choice, text, twin};
-use crate::ration::{Food, FoodLabel, RationError};
+use crate::ration::{Food, FoodClass, FoodLabel, RationError};
 use crate::sources::RecordId;
 use crate::units::{Bounds, Money, OutOfRange};
 use serde_json::Value;
@@ -28,6 +28,20 @@ choice! {
         Compound = "compound",
         /// Anything else.
         Other = "other",
+    }
+}
+impl FoodUse {
+    /// The class a ration judges it by. Fibre whose kind nobody said is not taken for lucerne.
+    pub const fn class(self) -> FoodClass {
+        match self {
+            Self::Balancer => FoodClass::Balancer,
+            Self::Mineral => FoodClass::MineralMix,
+            Self::Salt => FoodClass::Source,
+            Self::Oil => FoodClass::Fat,
+            Self::Fibre => FoodClass::Fibre,
+            Self::Compound => FoodClass::Compound,
+            Self::Other => FoodClass::Other,
+        }
     }
 }
 choice! {
@@ -170,8 +184,12 @@ impl FoodV1 {
         let mut read = FoodLabel {
             id: Some(FoodId(id.0.clone())),
             name: self.name.as_str().to_owned(),
+            class: self.food_use.class(),
             dry_percent,
             per_kg: Vec::new(),
+            energy_mcal_per_kg: None,
+            fibre_percent: None,
+            dha_percent: None,
             sugar_starch_percent: None,
             starch_percent: None,
             rate_g_per_kg: rate,

@@ -5,7 +5,7 @@ use super::fields::small;
 use super::numbers::sized;
 use crate::words::{LimitsWords, RationWords, Said, UnitWords};
 use tussock_core::limits::{Amount, Nutrient};
-use tussock_core::ration::{Dose, Line, RationError, Standing};
+use tussock_core::ration::{Content, Dose, FoodClass, Line, RationError, Standing, TypicalFood};
 
 impl RationWords for English {
     fn standing_word(&self, standing: &Standing) -> &'static str {
@@ -61,6 +61,60 @@ impl RationWords for English {
             format!(" Still short: {}.", self.nutrients(&dose.stays_short))
         };
         Said::because(sentence, format!("{decided}{short}"))
+    }
+
+    fn typical_food(&self, food: TypicalFood) -> &'static str {
+        match food {
+            TypicalFood::BeetPulp => "Beet pulp without molasses",
+            TypicalFood::BeetPulpMolassed => "Beet pulp with molasses",
+            TypicalFood::SoyaHulls => "Soya hulls",
+            TypicalFood::LucerneChaff => "Lucerne chaff",
+            TypicalFood::LucernePellets => "Lucerne pellets",
+            TypicalFood::WheatBran => "Wheat bran",
+            TypicalFood::Oats => "Oats",
+            TypicalFood::Linseed => "Linseed, cooked",
+            TypicalFood::SoybeanMeal => "Soybean meal",
+            TypicalFood::Oil => "Vegetable oil",
+            TypicalFood::Salt => "Salt",
+            TypicalFood::Limestone => "Limestone",
+            TypicalFood::DicalciumPhosphate => "Dicalcium phosphate",
+            TypicalFood::MagnesiumOxide => "Magnesium oxide",
+            TypicalFood::CopperSulphate => "Copper sulphate",
+            TypicalFood::ZincSulphate => "Zinc sulphate",
+            TypicalFood::VitaminE => "Vitamin E powder",
+            TypicalFood::SeleniumYeast => "Selenium yeast",
+            TypicalFood::DhaSource => "Dried algae with DHA",
+            TypicalFood::LiveYeast => "Live yeast",
+            TypicalFood::Balancer => "Typical balancer",
+            TypicalFood::LowSugarFeed => "Typical fibre feed low in sugar",
+        }
+    }
+
+    fn food_class(&self, class: FoodClass) -> &'static str {
+        match class {
+            FoodClass::Legume => "Lucerne",
+            FoodClass::Fibre => "Fibre in a bucket",
+            FoodClass::Cereal => "Cereals",
+            FoodClass::Protein => "Protein",
+            FoodClass::Fat => "Oil and fat",
+            FoodClass::Balancer => "Balancer",
+            FoodClass::MineralMix => "Minerals and vitamins",
+            FoodClass::Source => "Single mineral or vitamin",
+            FoodClass::Compound => "Compound feed",
+            FoodClass::Other => "Other",
+        }
+    }
+
+    fn content(&self, content: Content) -> &'static str {
+        match content {
+            Content::DryMatter => "Dry matter",
+            Content::Energy => "Digestible energy",
+            Content::NeutralFibre => "Fibre (NDF)",
+            Content::SugarStarch => "Sugar and starch",
+            Content::Starch => "Starch",
+            Content::Dha => "DHA (omega-3)",
+            Content::Of(nutrient) => self.nutrient(nutrient),
+        }
     }
 
     fn ration_error(&self, error: &RationError) -> String {
