@@ -50,6 +50,7 @@ pub fn constants() -> Vec<sources::Constant> {
         animal::published::constants(),
         assess::published::constants(),
         limits::published::constants(),
+        limits::stage::published::constants(),
         forage::published::constants(),
         soak::published::constants(),
         ration::published::constants(),
