@@ -2,6 +2,7 @@
 //!
 //! - [`Food`] is what a label says: every content in a kilogram as fed; what the label does not say is unknown, never
 //!   zero. [`TypicalFood`] is the catalogue of what a feed room meets; [`typical_balancer`] stands in until a label is typed, and is marked as from memory.
+//! - [`check_label`] brings a label in its own units to a kilogram as fed and says what cannot be or was likely swapped.
 //! - [`balance`] adds up what forage and foods bring and holds each nutrient against its need and its ceiling.
 //! - [`dose`] is the least of a food that covers what a hay-only ration is short of.
 
@@ -12,6 +13,7 @@ mod content;
 mod dose;
 mod error;
 mod food;
+mod label;
 pub mod published;
 
 pub use balance::{Line, Part, Standing, balance};
@@ -21,3 +23,6 @@ pub use content::Content;
 pub use dose::{Dose, dose};
 pub use error::RationError;
 pub use food::{Food, FoodLabel, typical_balancer};
+pub use label::{
+    LabelBasis, LabelField, LabelFinding, LabelLine, LabelUnit, Measure, RawLabel, check_label,
+};

@@ -3,8 +3,35 @@
 //! One line here is one constant, and the same line puts it into the list of sources. The foods of the catalogue have
 //! their own list, [`super::catalogue::published`].
 
+use crate::limits::Nutrient;
 use crate::sources::{Mark, Published, Work, list_constants};
 use crate::units::Bounds;
+
+/// What is believed of a nutrient in a kilogram of food as fed, in the nutrient's own unit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Believed {
+    /// Of which.
+    pub nutrient: Nutrient,
+    /// Less than this is likelier a swapped unit than a content; nothing at all is believed.
+    pub least: f64,
+    /// Most in a feed.
+    pub feed: f64,
+    /// Most in a balancer.
+    pub balancer: f64,
+    /// Most in a mix of minerals or vitamins.
+    pub mix: f64,
+}
+
+const fn believed(nutrient: Nutrient, least: f64, most: [f64; 3]) -> Believed {
+    let [feed, balancer, mix] = most;
+    Believed {
+        nutrient,
+        least,
+        feed,
+        balancer,
+        mix,
+    }
+}
 
 /// Writes a constant and its place in the list in one line: name, type, value; key, unit, work, place, mark.
 macro_rules! published {
@@ -57,4 +84,14 @@ published! {
     RATE: Bounds = Bounds::new("rate_g_per_kg_body", 0.01, 20.0); "rate", "", Tussock, "outside it a misplaced decimal is likelier", Ours;
     /// Digestible energy that is believed of a kilogram of a food; oil has 9.
     ENERGY: Bounds = Bounds::new("energy_mcal_per_kg", 0.0, 9.5); "energy", "Mcal/kg as fed", Tussock, "above it MJ are likelier", Ours;
+    /// What is believed of a label by class.
+    BELIEVED: [Believed; 21] = [believed(Nutrient::CrudeProtein, 5.0, [650.0, 650.0, 500.0]), believed(Nutrient::Lysine, 0.1, [60.0, 80.0, 300.0]), believed(Nutrient::Calcium, 0.1, [40.0, 150.0, 390.0]), believed(Nutrient::Phosphorus, 0.1, [20.0, 60.0, 240.0]), believed(Nutrient::Magnesium, 0.1, [15.0, 50.0, 560.0]), believed(Nutrient::Potassium, 0.1, [60.0, 60.0, 520.0]), believed(Nutrient::Sodium, 0.02, [40.0, 100.0, 394.0]), believed(Nutrient::Chloride, 0.02, [60.0, 150.0, 607.0]), believed(Nutrient::Sulphur, 0.05, [15.0, 30.0, 250.0]), believed(Nutrient::Copper, 0.5, [200.0, 2_000.0, 50_000.0]), believed(Nutrient::Zinc, 2.0, [600.0, 6_000.0, 150_000.0]), believed(Nutrient::Manganese, 1.0, [600.0, 5_000.0, 100_000.0]), believed(Nutrient::Iron, 5.0, [3_000.0, 10_000.0, 100_000.0]), believed(Nutrient::Iodine, 0.01, [10.0, 60.0, 2_000.0]), believed(Nutrient::Selenium, 0.005, [2.0, 30.0, 600.0]), believed(Nutrient::Cobalt, 0.01, [5.0, 60.0, 2_000.0]), believed(Nutrient::VitaminA, 100.0, [60_000.0, 600_000.0, 5_000_000.0]), believed(Nutrient::VitaminD, 10.0, [10_000.0, 80_000.0, 1_000_000.0]), believed(Nutrient::VitaminE, 1.0, [3_000.0, 30_000.0, 500_000.0]), believed(Nutrient::Thiamin, 0.1, [300.0, 3_000.0, 50_000.0]), believed(Nutrient::Riboflavin, 0.1, [300.0, 3_000.0, 50_000.0])]; "believed", "g, mg or IU/kg as fed", Tussock, "label check: outside it a swapped unit is likelier", Ours;
+    /// What a serving may weigh.
+    LABEL_SERVING: Bounds = Bounds::new("serving_g", 0.5, 5_000.0); "label_serving", "g", Tussock, "label check: a gram of a supplement to a bucket of feed", Ours;
+    /// By how much protein, fibre, sugar and starch may be more than the dry matter before something is wrong.
+    PARTS_WHOLE: f64 = 5.0; "parts_whole", "percentage points", Tussock, "label check: scatter of the assays", Ours;
+    /// A ratio stands while one of its two is unknown in no more than this part of the dry matter.
+    RATIO_UNKNOWN: f64 = 0.05; "ratio_unknown", "of dry matter", Tussock, "a spoon of a supplement does not turn a ratio", Ours;
+    /// How much of one thing is believed to be fed a day.
+    FED: Bounds = Bounds::new("fed_kg", 0.0, 100.0); "fed", "kg", Tussock, "above it a misplaced decimal is likelier", Ours;
 }

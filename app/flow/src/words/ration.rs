@@ -2,7 +2,10 @@
 
 use super::Said;
 use tussock_core::limits::{Amount, Nutrient};
-use tussock_core::ration::{Content, Dose, FoodClass, Line, RationError, Standing, TypicalFood};
+use tussock_core::ration::{
+    Content, Dose, FoodClass, LabelField, LabelFinding, LabelUnit, Line, RationError, Standing,
+    TypicalFood,
+};
 
 /// Words for a ration.
 pub trait RationWords {
@@ -20,6 +23,12 @@ pub trait RationWords {
     fn food_class(&self, class: FoodClass) -> &'static str;
     /// What is said of a food: "Sugar and starch".
     fn content(&self, content: Content) -> &'static str;
+    /// The unit of a line of a label: "mg in a serving".
+    fn label_unit(&self, unit: LabelUnit) -> &'static str;
+    /// A field of a label that is not a line: "What a serving weighs".
+    fn label_field(&self, field: LabelField) -> &'static str;
+    /// What is wrong with a label, and what it may have been meant to say.
+    fn label_finding(&self, finding: &LabelFinding) -> Said;
     /// Why a food or a ration was refused.
     fn ration_error(&self, error: &RationError) -> String;
 }

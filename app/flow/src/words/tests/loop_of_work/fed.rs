@@ -11,7 +11,7 @@ use tussock_core::forage::{
     SugarOrigin, TestOutlook, Verdict, WayOut,
 };
 use tussock_core::limits::Nutrient;
-use tussock_core::ration::{Content, Dose, FoodClass, RationError, Standing, TypicalFood};
+use tussock_core::ration::{Dose, RationError, Standing};
 use tussock_core::soak::{
     Air, Ended, Liquor, LossBasis, NotSoaked, RecipeFinding, Shortened, SoakError, TubState,
     TubStep, Water, dry_loss, sugar_loss,
@@ -333,28 +333,6 @@ fn every_word_for_a_ration_is_there() {
             say.nutrients(&[copper, Nutrient::VitaminE]),
             "copper and vitamin E"
         );
-    }
-}
-
-#[test]
-fn every_food_of_the_catalogue_has_its_name() {
-    for say in tongues() {
-        let mut names = std::collections::BTreeSet::new();
-        for food in TypicalFood::ALL {
-            check(say.typical_food(*food));
-            assert!(names.insert(say.typical_food(*food)), "{food:?}");
-        }
-        for class in FoodClass::ALL {
-            check(say.food_class(*class));
-        }
-        for content in every![
-            Content::DryMatter => Content::DryMatter, Content::Energy => Content::Energy,
-            Content::NeutralFibre => Content::NeutralFibre, Content::SugarStarch => Content::SugarStarch,
-            Content::Starch => Content::Starch, Content::Dha => Content::Dha,
-            Content::Of(_) => Content::Of(Nutrient::Copper),
-        ] {
-            check(say.content(content));
-        }
     }
 }
 
