@@ -3,8 +3,8 @@
 use super::Said;
 use tussock_core::limits::{Amount, Nutrient};
 use tussock_core::ration::{
-    Content, Dose, FoodClass, LabelField, LabelFinding, LabelUnit, Line, RationError, Standing,
-    TypicalFood,
+    Content, DayStarch, Dose, FoodClass, ForageVerdict, LabelField, LabelFinding, LabelUnit, Line,
+    RationError, Standing, TypicalFood,
 };
 
 /// Words for a ration.
@@ -29,6 +29,10 @@ pub trait RationWords {
     fn label_field(&self, field: LabelField) -> &'static str;
     /// What is wrong with a label, and what it may have been meant to say.
     fn label_finding(&self, finding: &LabelFinding) -> Said;
+    /// How much forage there is, against its floor.
+    fn forage_verdict(&self, verdict: ForageVerdict) -> Said;
+    /// How the starch of all buckets stands to the limit of a day.
+    fn day_starch(&self, verdict: DayStarch) -> String;
     /// Why a food or a ration was refused.
     fn ration_error(&self, error: &RationError) -> String;
 }

@@ -2,13 +2,14 @@
 
 use super::English;
 use super::fields::small;
-use super::numbers::{between, sized, up_to_beside};
+use super::numbers::{between, sized, up_to, up_to_beside};
 use crate::words::{LimitsWords, RationWords, Said, UnitWords};
 use tussock_core::limits::{Amount, Nutrient};
 use tussock_core::ration::{
-    Content, Dose, FoodClass, LabelField, LabelFinding, LabelUnit, Line, Measure, RationError,
-    Standing, TypicalFood,
+    Content, DayStarch, Dose, FoodClass, ForageVerdict, LabelField, LabelFinding, LabelUnit, Line,
+    Measure, RationError, Standing, TypicalFood,
 };
+use tussock_core::units::PartOfBody;
 
 /// Beyond what any label holds: such a number is not written out, and such a bound is none.
 const UNREADABLE: f64 = 1e12;
@@ -298,6 +299,51 @@ impl RationWords for English {
                     sized(most)
                 ),
             ),
+        }
+    }
+
+    fn forage_verdict(&self, verdict: ForageVerdict) -> Said {
+        let of = |part: PartOfBody, beside: PartOfBody| {
+            up_to_beside(part.to_percent(), beside.to_percent(), 2)
+        };
+        match verdict {
+            ForageVerdict::Enough { of_body } => Said::plain(format!(
+                "Enough forage: {} % of body weight as dry matter",
+                up_to(of_body.to_percent(), 2)
+            )),
+            ForageVerdict::UnderStart { of_body, start } => Said::because(
+                format!(
+                    "Less forage than an animal starts with: {} % of body weight as dry matter, {} % is the start",
+                    of(of_body, start),
+                    up_to(start.to_percent(), 2)
+                ),
+                "Less than that is a restriction, and the rules of restriction hold.",
+            ),
+            ForageVerdict::UnderFloor { of_body, floor } => Said::because(
+                format!(
+                    "Too little forage: {} % of body weight as dry matter, never under {} %",
+                    of(of_body, floor),
+                    up_to(floor.to_percent(), 2)
+                ),
+                "Feed more forage.",
+            ),
+            ForageVerdict::NotKnown => Said::plain("How much forage there is, is not known"),
+        }
+    }
+
+    fn day_starch(&self, verdict: DayStarch) -> String {
+        match verdict {
+            DayStarch::ByMeal => "each bucket keeps its own limit".to_owned(),
+            DayStarch::Within { holds } => format!(
+                "within the limit of a day: at most {} of starch",
+                self.nutrient_mass(holds)
+            ),
+            DayStarch::Over { holds, limit } => format!(
+                "over the limit of a day: {} g of starch, under {} g is allowed",
+                up_to_beside(holds.to_g(), limit.to_g(), 0),
+                up_to(limit.to_g(), 1)
+            ),
+            DayStarch::NotKnown => "not known: a label does not say its starch".to_owned(),
         }
     }
 

@@ -3,7 +3,10 @@
 use crate::words::RationWords;
 use crate::words::tests::{check, check_said, every, tongues};
 use tussock_core::limits::Nutrient;
-use tussock_core::ration::{Content, FoodClass, LabelField, LabelFinding, LabelUnit, TypicalFood};
+use tussock_core::ration::{
+    Content, DayStarch, FoodClass, ForageVerdict, LabelField, LabelFinding, LabelUnit, TypicalFood,
+};
+use tussock_core::units::{NutrientMass, PartOfBody};
 
 #[test]
 fn every_food_of_the_catalogue_has_its_name() {
@@ -84,5 +87,31 @@ fn everything_found_on_a_label_is_said_with_its_value_and_what_is_allowed() {
             said.why.as_deref(),
             Some("Usual is 0 to 0.02 %. Look at the label again: 25 mg/kg would be usual.")
         );
+    }
+}
+
+#[test]
+fn forage_and_starch_of_a_whole_day_are_said() {
+    let of_body = PartOfBody::percent(1.499);
+    let (start, floor) = (PartOfBody::percent(1.5), PartOfBody::percent(1.0));
+    let holds = NutrientMass::g(1000.2);
+    for say in tongues() {
+        for verdict in every![
+            ForageVerdict::Enough { .. } => ForageVerdict::Enough { of_body },
+            ForageVerdict::UnderStart { .. } => ForageVerdict::UnderStart { of_body, start },
+            ForageVerdict::UnderFloor { .. } => ForageVerdict::UnderFloor { of_body: PartOfBody::percent(0.9), floor },
+            ForageVerdict::NotKnown => ForageVerdict::NotKnown,
+        ] {
+            check_said(&say.forage_verdict(verdict));
+        }
+        let said = say.forage_verdict(ForageVerdict::UnderStart { of_body, start });
+        assert!(said.sentence.contains("1.499 %"), "{}", said.sentence);
+        for verdict in every![
+            DayStarch::ByMeal => DayStarch::ByMeal, DayStarch::Within { .. } => DayStarch::Within { holds },
+            DayStarch::Over { .. } => DayStarch::Over { holds, limit: NutrientMass::g(1000.0) },
+            DayStarch::NotKnown => DayStarch::NotKnown,
+        ] {
+            check(&say.day_starch(verdict));
+        }
     }
 }
