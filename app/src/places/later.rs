@@ -1,4 +1,4 @@
-//! The screens behind the first ones, in parts of their own, by place.
+//! The screens behind the first ones, in parts of their own, by what is done there.
 //!
 //! The build for hosting cuts the app here, so that the first screens need not wait for the rest, and a screen waits for
 //! its own part only. What several parts need is a part too, and comes with the first of them. All are fetched one after
@@ -76,9 +76,38 @@ impl Part {
     }
 }
 
-/// Names the parts, with the places whose screens each holds and what it draws. The compiler asks for every place.
+/// In which part a screen lies.
+#[derive(Clone, Copy)]
+enum Behind {
+    /// What is done beside an animal, and the start.
+    Horses,
+    /// What an animal or a group is fed: plan, day, vet's word, ledger, group.
+    Plans,
+    /// The shed and the round.
+    Shed,
+}
+
+const fn behind(route: &Route) -> Behind {
+    match route.place() {
+        Some(Place::Round | Place::Shed) => Behind::Shed,
+        None | Some(Place::Horses | Place::Paddock | Place::Desk) => match route {
+            Route::Plan(_)
+            | Route::PlanAt(..)
+            | Route::Day(_)
+            | Route::GroupDay(_)
+            | Route::VetWord(_)
+            | Route::Ledger(_)
+            | Route::GroupLedger(_)
+            | Route::NewGroup
+            | Route::Group(_) => Behind::Plans,
+            _ => Behind::Horses,
+        },
+    }
+}
+
+/// Names the parts, with the screens that each holds and what it draws. The compiler asks for every part.
 macro_rules! parts {
-    ($($part:ident: $places:pat => $drawn:expr,)+) => {
+    ($($part:ident: $behind:pat => $drawn:expr,)+) => {
         $(
             #[cfg(split)]
             #[wasm_split_helpers::wasm_split($part, fallible)]
@@ -106,10 +135,10 @@ macro_rules! parts {
                 }
             }
 
-            /// The part that holds the screens of a place.
-            const fn of(self, place: Option<Place>) -> Part {
-                match place {
-                    $($places => self.$part,)+
+            /// The part that holds a screen.
+            const fn of(self, route: &Route) -> Part {
+                match behind(route) {
+                    $($behind => self.$part,)+
                 }
             }
 
@@ -121,15 +150,16 @@ macro_rules! parts {
 }
 
 parts! {
-    horses: None | Some(Place::Horses | Place::Paddock | Place::Desk) => Drawn { screen: beside_an_animal, bell: None },
-    shed: Some(Place::Round | Place::Shed) => Drawn { screen: in_the_shed, bell: Some(bell) },
+    horses: Behind::Horses => Drawn { screen: beside_an_animal, bell: None },
+    plans: Behind::Plans => Drawn { screen: what_it_is_fed, bell: None },
+    shed: Behind::Shed => Drawn { screen: in_the_shed, bell: Some(bell) },
 }
 
 impl Parts {
     /// Begins to fetch them, the one of the screen in sight first.
     pub(crate) fn fetch(here: &Route) -> Self {
         let parts = Self::new();
-        parts.bring(parts.of(here.place()));
+        parts.bring(parts.of(here));
         parts
     }
 
@@ -159,7 +189,7 @@ impl Parts {
 
     /// A screen behind the first ones, when its part is here.
     pub(crate) fn screen(self, route: Route) -> AnyView {
-        let part = self.of(route.place());
+        let part = self.of(&route);
         // Out of its turn, and again if it did not come.
         leptos::task::spawn_local(part.ask());
         (move || match part.state.get() {
@@ -198,6 +228,7 @@ fn beside_an_animal(route: Route) -> AnyView {
     match route {
         Route::Start => view! { <start::Start /> }.into_any(),
         Route::Details(animal) => view! { <horses::Details animal /> }.into_any(),
+        Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
         Route::Weight(animal) => view! { <horses::Weight animal /> }.into_any(),
         Route::Measure(animal) => view! { <horses::Guide animal /> }.into_any(),
         Route::Measures(animal) => view! { <horses::Measures animal /> }.into_any(),
@@ -215,23 +246,29 @@ fn beside_an_animal(route: Route) -> AnyView {
         Route::NotEating(animal) => view! { <horses::NotEating animal /> }.into_any(),
         Route::Visit => view! { <horses::Visit /> }.into_any(),
         Route::VisitReport => view! { <horses::VisitReport /> }.into_any(),
-        Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
-        Route::Group(group) => view! { <horses::Group group /> }.into_any(),
         Route::WhoWillNotEat(group) => view! { <horses::WhoWillNotEat group /> }.into_any(),
-        Route::Day(animal) => view! { <plan::Day of=Subject::Animal(animal) /> }.into_any(),
-        Route::GroupDay(group) => view! { <plan::Day of=Subject::Group(group) /> }.into_any(),
         Route::Horse(animal) => view! { <horses::One animal /> }.into_any(),
         Route::NextStep(animal) => view! { <horses::NextStep animal /> }.into_any(),
         Route::LookBack(animal) => view! { <horses::LookBack animal /> }.into_any(),
+        _ => view! { <horses::List /> }.into_any(),
+    }
+}
+
+fn what_it_is_fed(route: Route) -> AnyView {
+    match route {
         Route::Plan(animal) => view! { <plan::Plan animal asked=None /> }.into_any(),
         Route::PlanAt(animal, level) => {
             view! { <plan::Plan animal asked=Some(level) /> }.into_any()
         }
+        Route::Day(animal) => view! { <plan::Day of=Subject::Animal(animal) /> }.into_any(),
+        Route::GroupDay(group) => view! { <plan::Day of=Subject::Group(group) /> }.into_any(),
         Route::VetWord(animal) => view! { <plan::VetWord animal /> }.into_any(),
         Route::Ledger(animal) => view! { <horses::Ledger of=Subject::Animal(animal) /> }.into_any(),
         Route::GroupLedger(group) => {
             view! { <horses::Ledger of=Subject::Group(group) /> }.into_any()
         }
+        Route::NewGroup => view! { <horses::NewGroup /> }.into_any(),
+        Route::Group(group) => view! { <horses::Group group /> }.into_any(),
         _ => view! { <horses::List /> }.into_any(),
     }
 }

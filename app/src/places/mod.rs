@@ -91,7 +91,6 @@ fn screen(route: Route, later: later::Parts) -> AnyView {
         Route::Example => view! { <example::Example /> }.into_any(),
         Route::Horses => view! { <horses::List /> }.into_any(),
         Route::NewHorse => view! { <horses::New /> }.into_any(),
-        Route::Weigh(animal) => view! { <horses::Weigh animal /> }.into_any(),
         behind => later.screen(behind),
     }
 }

@@ -1,8 +1,9 @@
 //! From records to the jobs due.
 
 use super::bodies::{Body, NetShareV1, PlanV1};
+use super::entry::{Entry, read};
 use super::envelope::Record;
-use super::gather::{Entry, Problem};
+use super::gather::Problem;
 use super::holding::{Holding, is_group};
 use super::kind::Kind;
 use super::subject::Subject as About;
@@ -55,19 +56,7 @@ pub fn round_of(records: &[&Record], now: Instant, zone: &impl Zone) -> Round {
 impl Due {
     /// Gathers what the records say.
     pub fn of(records: &[&Record], now: Instant, zone: &impl Zone) -> Self {
-        let mut problems = Vec::new();
-        let mut entries: Vec<Entry<'_>> = records
-            .iter()
-            .filter(|record| !record.gone && (record.at <= now || stays(record)))
-            .filter_map(|record| match Body::read(record) {
-                Ok(body) => Some(Entry { record, body }),
-                Err(error) => {
-                    problems.push(Problem::Log(error));
-                    None
-                }
-            })
-            .collect();
-        entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+        let (entries, problems) = read(records, |record| record.at <= now || stays(record));
         let yard = Yard {
             holding: Holding::of(&entries),
             entries: &entries,

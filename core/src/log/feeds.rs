@@ -1,7 +1,8 @@
 //! What a yard has and how an animal is fed there: forages, balancer, visits, nets, soaking, weather.
 
 use super::bodies::{Body, FeedingV1};
-use super::gather::{Entry, Problem, Wish};
+use super::entry::Entry;
+use super::gather::{Problem, Wish};
 use super::timed::own_rates_of;
 use crate::animal::{AnimalId, Group, LotId};
 use crate::day::NetKind;

@@ -5,6 +5,7 @@
 
 use super::bodies::base::BodyHundredths;
 use super::bodies::{AnimalV1, Body, Condition};
+use super::entry::{Entry, read};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
@@ -160,12 +161,6 @@ impl Gathered {
     }
 }
 
-/// A record with its body, when it holds and is read.
-pub(super) struct Entry<'a> {
-    pub record: &'a Record,
-    pub body: Body,
-}
-
 /// Gathers what the records say of an animal at an instant. `None` when the animal is not among them.
 ///
 /// `records` are the versions that hold, of any subject, in any order; what is deleted or later than now is left out.
@@ -177,19 +172,7 @@ pub fn gather(
     wish: &Wish,
 ) -> Option<Gathered> {
     let day = zone.to_local(now).date;
-    let mut problems = Vec::new();
-    let mut entries: Vec<Entry<'_>> = records
-        .iter()
-        .filter(|record| !record.gone && record.at <= now)
-        .filter_map(|record| match Body::read(record) {
-            Ok(body) => Some(Entry { record, body }),
-            Err(error) => {
-                problems.push(Problem::Log(error));
-                None
-            }
-        })
-        .collect();
-    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+    let (entries, mut problems) = read(records, |record| record.at <= now);
     let (who, said, of_it, written) = entries.iter().find_map(|entry| match &entry.body {
         Body::Animal(body) if entry.record.id.0 == animal.0 => Some((
             body.animal(&entry.record.id),

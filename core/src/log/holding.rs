@@ -5,8 +5,8 @@
 //! Who is in a group goes by whole days.
 
 use super::bodies::{Body, PlanV1};
+use super::entry::{self, Entry};
 use super::envelope::Record;
-use super::gather::Entry;
 use super::kind::Kind;
 use super::stamp::Stamp;
 use crate::animal::{AnimalId, Group, GroupId, Member, group_of};
@@ -249,18 +249,9 @@ pub(super) fn is_group(subject: &Subject, group: &Group) -> bool {
 
 /// The groups and plans among records, oldest first.
 fn read<'r>(records: &[&'r Record], now: Instant) -> Vec<Entry<'r>> {
-    let mut entries: Vec<Entry<'r>> = records
-        .iter()
-        .copied()
-        .filter(|record| !record.gone && record.at <= now)
-        .filter(|record| matches!(record.kind, Kind::Plan | Kind::Group))
-        .filter_map(|record| {
-            let body = Body::read(record).ok()?;
-            Some(Entry { record, body })
-        })
-        .collect();
-    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
-    entries
+    let picks =
+        |record: &Record| record.at <= now && matches!(record.kind, Kind::Plan | Kind::Group);
+    entry::read(records, picks).0
 }
 
 /// The group whose plan gives an animal its hay on a day; `None` where its own does, or none.

@@ -1,8 +1,9 @@
 //! From records to what changed in the days before an episode.
 
 use super::bodies::{Body, Chip, ConditionV1, PlanV1, WeatherV1};
+use super::entry::{Entry, up_to};
 use super::envelope::Record;
-use super::gather::{Entry, Wish, gather};
+use super::gather::{Wish, gather};
 use super::ledger::ledger_of;
 use crate::animal::{AnimalId, Answer, VetFlag};
 use crate::assess::ConditionRange;
@@ -24,15 +25,7 @@ pub fn looked_back(
     zone: &impl Zone,
 ) -> Option<LookBack> {
     let gathered = gather(records, animal, now, zone, &Wish::default())?;
-    let mut entries: Vec<Entry<'_>> = records
-        .iter()
-        .filter(|record| !record.gone && record.at <= now)
-        .filter_map(|record| {
-            let body = Body::read(record).ok()?;
-            Some(Entry { record, body })
-        })
-        .collect();
-    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+    let entries = up_to(records, now);
     let days = LookBack::days(began);
     let of = Before {
         entries: &entries,

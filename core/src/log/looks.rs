@@ -1,7 +1,7 @@
 //! From look-overs to the signs that stand and the looks that are still to be made.
 
 use super::bodies::{Body, LookOverV1};
-use super::gather::Entry;
+use super::entry::Entry;
 use crate::animal::{Answer, Seen};
 use crate::plan::published::{LOOK_AGAIN_BEFORE, LOOK_AGAIN_SOON, LOOK_AGAIN_TONIGHT};
 use crate::plan::{AtRest, LookAgain, LookedOver, Signs, Taken};

@@ -19,6 +19,7 @@ mod canonical;
 mod case;
 mod differs;
 mod due;
+mod entry;
 mod envelope;
 mod error;
 mod feeds;

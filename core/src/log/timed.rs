@@ -1,8 +1,8 @@
 //! From timed nets to the animal's own eating rate.
 
 use super::bodies::{Body, LotV1, NetTimedV1};
+use super::entry::{Entry, read};
 use super::envelope::Record;
-use super::gather::Entry;
 use crate::animal::{AnimalId, LotId};
 use crate::day::{DayError, NetKind, OwnRate, Timed, Timing, own_rate};
 use crate::soak::{Recipe, dry_loss};
@@ -29,7 +29,7 @@ pub struct TimedNet {
 /// The nets that an animal was timed with, the oldest first. `recipe` is how hay is soaked here, for what is lost in the
 /// water. What is deleted or cannot be read is left out.
 pub fn timed_nets(records: &[&Record], animal: &AnimalId, recipe: &Recipe) -> Vec<TimedNet> {
-    let entries = read(records);
+    let (entries, _) = read(records, |_| true);
     of_animal(&entries, animal)
         .map(|(record, body)| TimedNet {
             record: record.id.clone(),
@@ -49,7 +49,7 @@ pub fn own_rates(
     kind: NetKind,
     recipe: &Recipe,
 ) -> [OwnRate; 2] {
-    own_rates_of(&read(records), animal, kind, recipe)
+    own_rates_of(&read(records, |_| true).0, animal, kind, recipe)
 }
 
 /// The likely dry matter of a net of so much hay; `soaked` is how it was soaked, for what is lost in the water. `None` when
@@ -80,19 +80,6 @@ pub(super) fn own_rates_of(
             .collect();
         own_rate(&timings)
     })
-}
-
-fn read<'a>(records: &[&'a Record]) -> Vec<Entry<'a>> {
-    let mut entries: Vec<Entry<'a>> = records
-        .iter()
-        .filter(|record| !record.gone)
-        .filter_map(|record| {
-            let body = Body::read(record).ok()?;
-            Some(Entry { record, body })
-        })
-        .collect();
-    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
-    entries
 }
 
 fn of_animal<'e>(

@@ -1,9 +1,9 @@
 //! From records to what a group's plan is made from, and how its members eat at one pile.
 
-use super::bodies::Body;
+use super::entry::up_to;
 use super::envelope::Record;
 use super::feeds::most_for_all;
-use super::gather::{Entry, Gathered, Wish, gather};
+use super::gather::{Gathered, Wish, gather};
 use crate::animal::{Group, GroupId};
 use crate::plan::{GroupDraft, GroupFor, HayOffer, NoGroupDraft, group};
 use crate::units::{AsFed, Instant, Zone};
@@ -52,15 +52,7 @@ pub fn gather_group(
 ) -> GatheredGroup {
     let day = zone.to_local(now).date;
     let members = group.on(day);
-    let mut entries: Vec<Entry<'_>> = records
-        .iter()
-        .filter(|record| !record.gone && record.at <= now)
-        .filter_map(|record| {
-            let body = Body::read(record).ok()?;
-            Some(Entry { record, body })
-        })
-        .collect();
-    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+    let entries = up_to(records, now);
     GatheredGroup {
         most_at_once: most_for_all(&entries, group, &members),
         members: members

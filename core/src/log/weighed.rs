@@ -1,8 +1,9 @@
 //! From records to the weighings of an animal, to what changed under them, and to the trend of its weight.
 
 use super::bodies::{AnimalV1, Body, PlanV1, ReadingV1, WeightV1};
+use super::entry::{Entry, up_to};
 use super::envelope::Record;
-use super::gather::{Entry, Gathered, Problem, conditions};
+use super::gather::{Gathered, Problem, conditions};
 use super::holding::Holding;
 use crate::animal::{Animal, AnimalId, LotId, VetFlag};
 use crate::assess::{
@@ -305,15 +306,7 @@ pub fn trend_of(
     now: Instant,
     zone: &impl Zone,
 ) -> Result<Trend, ProgressError> {
-    let mut entries: Vec<Entry<'_>> = records
-        .iter()
-        .filter(|record| !record.gone && record.at <= now)
-        .filter_map(|record| {
-            let body = Body::read(record).ok()?;
-            Some(Entry { record, body })
-        })
-        .collect();
-    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+    let entries = up_to(records, now);
     let day = zone.to_local(now).date;
     let of = |course: Course, _: &Animal| course.trend(day);
     course_of(&entries, animal, &Holding::of(&entries), zone, of)

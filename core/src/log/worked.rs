@@ -1,7 +1,8 @@
 //! From records to the work of an animal: what it may do, what is asked of it, and its sessions.
 
 use super::bodies::Body;
-use super::gather::{Entry, Gathered};
+use super::entry::Entry;
+use super::gather::Gathered;
 use crate::animal::VetScope;
 use crate::safety::{Refusal, VetUrgency};
 use crate::units::Zone;

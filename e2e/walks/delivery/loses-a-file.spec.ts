@@ -9,7 +9,7 @@ const losses = [
   ['wasm', /app-\w+\.wasm$/, '#/start'],
   ['wasm of the horses', /later-horses-\w+\.wasm$/, '#/start'],
   ['wasm of the shed', /later-shed-\w+\.wasm$/, '#/shed/hay/new'],
-  ['wasm that both need', /later-horses-shed-\w+\.wasm$/, '#/shed/hay/new'],
+  ['wasm that all parts need', /later-horses-plans-shed-\w+\.wasm$/, '#/shed/hay/new'],
   ['app script', /app-\w+\.js$/, '#/start'],
   ['join script', /join-\w+\.js$/, '#/start'],
   ['start script', /start-\w+\.js$/, '#/start'],

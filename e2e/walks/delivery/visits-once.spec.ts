@@ -34,7 +34,7 @@ test('the wasm keeps exactly its type, on the line and in the cache', async ({ h
   const wasm = (await filesOf()).filter((file) => file.endsWith('.wasm'));
   const parts = wasm.map((file) => file.replace(/-\w+\.wasm$/, ''));
   expect(parts, 'the first part, one a place, and what several places need').toEqual(
-    expect.arrayContaining(['app', 'later-horses', 'later-shed', 'later-horses-shed']),
+    expect.arrayContaining(['app', 'later-horses', 'later-plans', 'later-shed', 'later-horses-plans-shed']),
   );
   for (const file of wasm) {
     const answer = await request.get(`${host.home}${file}`);

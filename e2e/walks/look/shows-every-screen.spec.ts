@@ -7,7 +7,7 @@ import { haveAPlan } from '../../models/start.ts';
 import { expect, test } from '../../walk.ts';
 
 test('round, shed, nets, hay, tub, details, group, vet and plan hold up', async ({ hands, page, holds }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(420_000);
   const faults: string[] = [];
   // One screen that does not hold up must not hide the others.
   const look = async (name: string): Promise<void> => {

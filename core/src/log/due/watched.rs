@@ -3,7 +3,8 @@
 use super::{Held, Yard, first_visit};
 use crate::animal::{Animal, AnimalId, VetScope};
 use crate::log::bodies::{AnimalV1, Body, PlanV1};
-use crate::log::gather::{Entry, said_on, words};
+use crate::log::entry::Entry;
+use crate::log::gather::{said_on, words};
 use crate::log::looks::looked_over;
 use crate::log::weighed::{Course, course_of};
 use crate::log::worked::{by_reading, sessions};

@@ -2,8 +2,9 @@
 
 use super::bodies::{Body, PlanV1};
 use super::due::issued;
+use super::entry::{Entry, up_to};
 use super::envelope::Record;
-use super::gather::{Entry, Wish, gather};
+use super::gather::{Wish, gather};
 use super::holding::Holding;
 use crate::animal::AnimalId;
 use crate::day::{DayOfLedger, Ledger};
@@ -31,15 +32,7 @@ pub fn ledger_of(
     now: Instant,
     zone: &impl Zone,
 ) -> Ledger {
-    let mut entries: Vec<Entry<'_>> = records
-        .iter()
-        .filter(|record| !record.gone && record.at <= now)
-        .filter_map(|record| {
-            let body = Body::read(record).ok()?;
-            Some(Entry { record, body })
-        })
-        .collect();
-    entries.sort_by_key(|entry| (entry.record.at, entry.record.stamp));
+    let entries = up_to(records, now);
     let today = zone.to_local(now).date;
     let book = Book {
         holding: Holding::of(&entries),

@@ -113,7 +113,7 @@ impl NextStepWords for English {
         let day = self.day(review);
         if view.review_is_due() {
             Said::because(
-                format!("The review is due since {day}"),
+                format!("The review has been due since {day}"),
                 "Using the plan sets the next one.",
             )
         } else {

@@ -91,7 +91,7 @@ impl SessionWords for English {
     fn not_sound(&self) -> Said {
         Said::because(
             "Stop grazing and work. Soft bed. Vet today",
-            "Any one sign is enough. Saving this stops its work until somebody has looked it over and it goes as usual, or the vet allows it.",
+            "Saving this ends its work until a look-over finds it as usual, or the vet allows it.",
         )
     }
     fn save_work(&self) -> &'static str {

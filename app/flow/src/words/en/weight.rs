@@ -63,7 +63,7 @@ impl WeightWords for English {
             Pace::OnCourse => ": on course",
             Pace::Slow => ": slower than 0.25",
             Pace::TooFast => ": too fast",
-            Pace::NotSure => ": too early to say whether that is on course",
+            Pace::NotSure => ": not clear yet whether that is on course",
             Pace::NotWanted => "",
         };
         Some(format!("{band}{course}"))

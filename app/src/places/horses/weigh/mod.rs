@@ -65,10 +65,17 @@ pub fn Weigh(
     let how = sheet.how();
     let seen = sheet.seen();
     let open = sheet.open(seen);
+    let asked = NodeRef::<leptos::html::Div>::new();
     let failed = RwSignal::new(false);
     let busy = RwSignal::new(false);
     let save = Callback::new(move |()| {
         let Some(act) = sheet.act(&form.id("id")) else {
+            // What is asked stands under the last field: it is brought in sight.
+            request_animation_frame(move || {
+                if let Some(asked) = asked.get_untracked() {
+                    asked.scroll_into_view();
+                }
+            });
             return;
         };
         busy.set(true);
@@ -122,7 +129,7 @@ pub fn Weigh(
                 <ByTape sheet />
             </Show>
             <WhatItSays sheet seen />
-            <Asked sheet open />
+            <Asked sheet open at=asked />
             <Caution said=words.no_dose() />
         </Frame>
     }

@@ -83,7 +83,11 @@ pub(super) fn WhatItSays(sheet: Sheet, seen: Memo<Option<Seen>>) -> impl IntoVie
 
 /// What is asked back, each with its answers.
 #[component]
-pub(super) fn Asked(sheet: Sheet, open: Memo<Vec<Doubt>>) -> impl IntoView {
+pub(super) fn Asked(
+    sheet: Sheet,
+    open: Memo<Vec<Doubt>>,
+    at: NodeRef<leptos::html::Div>,
+) -> impl IntoView {
     let words = sheet.words;
     let one = move |doubt: Doubt| {
         let Said { sentence, why } = words.doubt(&doubt);
@@ -97,5 +101,10 @@ pub(super) fn Asked(sheet: Sheet, open: Memo<Vec<Doubt>>) -> impl IntoView {
             .collect();
         view! { <AskedBack said=sentence why_word=words.why() why=why.unwrap_or_default() keys /> }
     };
-    move || open.get().into_iter().map(one).collect_view()
+    let asked = move || open.get().into_iter().map(one).collect_view();
+    // Without a question it takes no room of its own.
+    move || {
+        open.with(|open| !open.is_empty())
+            .then(|| view! { <div class="group" node_ref=at>{asked}</div> })
+    }
 }
