@@ -11,6 +11,7 @@ mod assess;
 mod day;
 mod forage;
 mod limits;
+mod ration;
 mod soak;
 mod trend;
 mod units;
@@ -33,6 +34,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("limits", limits::formulas(), limits::rows()),
         ("forage", forage::formulas(), forage::rows()),
         ("soak", soak::formulas(), soak::rows()),
+        ("ration", ration::formulas(), ration::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]
