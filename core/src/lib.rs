@@ -55,6 +55,7 @@ pub fn constants() -> Vec<sources::Constant> {
         soak::published::constants(),
         ration::published::constants(),
         ration::catalogue::published::constants(),
+        ration::solve::published::constants(),
         work::published::constants(),
         day::published::constants(),
         progress::published::constants(),

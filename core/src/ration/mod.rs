@@ -7,6 +7,7 @@
 //! - [`whole`] holds a whole ration against everything at once: rows with ceilings and unknown parts, ratios, sugar and
 //!   starch of the day and of each bucket, forage, lucerne and straw.
 //! - [`dose`] is the least of a food that covers what a hay-only ration is short of.
+//! - [`solve`] finds the cheapest amounts between bounds and limits, and knows nothing of foods.
 
 mod balance;
 mod bucket;
@@ -18,6 +19,7 @@ mod error;
 mod food;
 mod label;
 pub mod published;
+pub mod solve;
 mod whole;
 
 pub use balance::{Line, Part, Standing, balance};

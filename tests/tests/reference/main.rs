@@ -13,6 +13,7 @@ mod forage;
 mod limits;
 mod ration;
 mod soak;
+mod solve;
 mod trend;
 mod units;
 mod work;
@@ -35,6 +36,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("forage", forage::formulas(), forage::rows()),
         ("soak", soak::formulas(), soak::rows()),
         ("ration", ration::formulas(), ration::rows()),
+        ("ration/solve", solve::formulas(), solve::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]
