@@ -302,7 +302,7 @@ proptest! {
         let need = |case: &Case| {
             needs(&NeedFor {
                 kind: case.animal.kind,
-                state: case.animal.state,
+                stage: Stage::of(case.animal.state),
                 work: case.animal.work,
                 current: case.weight.likely,
                 target: case.target.map(|target| target.likely),

@@ -1,6 +1,7 @@
 //! What an animal needs and what it may have.
 //!
-//! - [`needs`]: energy, protein, minerals and vitamins a day; [`upper_limit`] and the ratios bound them from above.
+//! - [`needs`]: energy, protein, minerals and vitamins a day of every [`Stage`]; [`upper_limit`] and the ratios bound
+//!   them from above.
 //! - [`energy_floor`], [`judge_energy`]: how little energy a day may hold.
 //! - [`allowance`]: dry matter a day, the starting level, what stands in the way of less, and what never is less.
 //! - [`vet_list`], [`lowest_level_word`]: who is never restricted without a vet's word, and the word that opens it.
@@ -9,7 +10,8 @@
 //! - [`intervals`]: look-over and review of each phase.
 //!
 //! The room judges and does not plan: it does not know hay, nets or visits, it steps nothing down by itself, and it is
-//! no diagnosis. Growing animals and mares in foal or in milk have no needs here and are never restricted.
+//! no diagnosis. Growing animals and mares in foal or in milk have needs, so that a ration can be balanced for them, and
+//! are never restricted.
 
 mod allowance;
 mod bar;
@@ -24,6 +26,7 @@ mod phase;
 pub mod published;
 mod rules;
 mod salt;
+pub mod stage;
 mod sugar;
 mod upper;
 mod vet_list;
@@ -52,6 +55,7 @@ pub use nutrient::{Amount, Nutrient, NutrientUnit};
 pub use phase::{Intervals, Review, intervals};
 pub use rules::RULES_VERSION;
 pub use salt::{salt_for, salt_sodium};
+pub use stage::{Milk, Stage, daily_gain, growing_weight, milk};
 pub use sugar::{
     MealLimit, MealVerdict, SugarLimits, feeds_needed, judge_meal, meal_limit, sugar_limits,
 };

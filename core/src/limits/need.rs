@@ -1,4 +1,5 @@
-//! What a grown animal needs of protein, minerals and vitamins a day; NRC 2007.
+//! What an animal needs of protein, minerals and vitamins a day; NRC 2007. Growth, gestation and lactation stand in
+//! [`super::stage`]; what follows is of grown animals.
 //!
 //! Protein and lysine follow **current** weight. Minerals and vitamins follow **target** weight, and those that are
 //! published by dry matter are reckoned on the class's dry matter (2 % of target weight at rest), never on a restricted
@@ -14,6 +15,7 @@ use super::published::{
     PROTEIN_IN_SWEAT, PROTEIN_LOW, RIBOFLAVIN, SELENIUM, SODIUM, SODIUM_IN_SWEAT, SULPHUR, SWEAT,
     THIAMIN, VITAMIN_A, VITAMIN_D, VITAMIN_E, ZINC,
 };
+use super::stage::{self, Stage};
 use crate::animal::{Kind, State, Temperament, Workload};
 use crate::sources::{Provenance, Published};
 use crate::units::{BodyMass, PartOfBody, ShareOfDm};
@@ -32,8 +34,8 @@ pub enum Basis {
 pub struct NeedFor {
     /// What kind of equid.
     pub kind: Kind,
-    /// Adult, growing, in foal, in milk.
-    pub state: State,
+    /// Adult, growing, in foal, in milk, as far as it is known.
+    pub stage: Stage,
     /// Its work.
     pub work: Workload,
     /// Its current weight.
@@ -74,8 +76,12 @@ impl Needs {
 /// What is to be said beside the needs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Finding {
-    /// Growing, in foal or in milk: the equations are not here. Such an animal is never restricted.
-    NotPublishedHere(State),
+    /// Growing, in foal or in milk, and its age or month is not known: nothing is reckoned. It is never restricted.
+    StageNotKnown(State),
+    /// Growing, in foal or in milk: its needs are reckoned, and it is never restricted.
+    NeverRestricted(State),
+    /// Its work comes on top of growth, foal or milk and is not in the needs.
+    WorkNotReckoned,
     /// A donkey or mule: energy goes by weight and condition, the horse equation is not used.
     EnergyByWeightAndCondition,
     /// A donkey or mule: the needs of a horse of the same weight stand in.
@@ -93,23 +99,38 @@ pub fn needs(whose: &NeedFor) -> Result<(Needs, Vec<Finding>), LimitsError> {
     if let Some(target) = whose.target {
         WEIGHT.check(target.to_kg())?;
     }
-    if whose.state != State::Adult {
+    whose.stage.check()?;
+    if let Stage::NotKnown(state) = whose.stage {
         let nothing = Needs {
             energy: None,
             rows: Vec::new(),
         };
-        return Ok((nothing, vec![Finding::NotPublishedHere(whose.state)]));
+        return Ok((nothing, vec![Finding::StageNotKnown(state)]));
     }
     let mut findings = Vec::new();
+    let adult = whose.stage == Stage::Adult;
+    if !adult {
+        findings.push(Finding::NeverRestricted(whose.stage.state()));
+        if !matches!(whose.work, Workload::Maintenance(_)) {
+            findings.push(Finding::WorkNotReckoned);
+        }
+    }
     let energy = if whose.kind.is_donkey() {
         findings.push(Finding::EnergyByWeightAndCondition);
         findings.push(Finding::HorseNeedsStandIn);
         None
-    } else {
+    } else if adult {
         Some(energy_need(whose.work, whose.current)?)
+    } else {
+        stage::energy(whose.stage, stage::body(whose).0)
     };
-    if whose.target.is_none() {
+    let by_target = adult || matches!(whose.stage, Stage::Pregnant { .. });
+    if by_target && whose.target.is_none() {
         findings.push(Finding::TargetNotKnown);
+    }
+    if !adult {
+        let rows = stage::rows(whose);
+        return Ok((Needs { energy, rows }, findings));
     }
     let rows = Nutrient::ALL.map(|nutrient| need(nutrient, whose)).into();
     Ok((Needs { energy, rows }, findings))

@@ -12,8 +12,8 @@ use crate::day::{self, DayNeeds, lay_out, mends};
 use crate::forage::ForageKind;
 use crate::limits::{
     self, Allowance, AllowanceFor, ConditionScore, Ends, NeedFor, Needs, Nutrient, Offer,
-    RULES_VERSION, Weighings, allowance, energy_floor, judge_cap, judge_energy, meal_limit, needs,
-    salt_for, straw_cap, sugar_limits, vet_list, water_need,
+    RULES_VERSION, Stage, Weighings, allowance, energy_floor, judge_cap, judge_energy, meal_limit,
+    needs, salt_for, straw_cap, sugar_limits, vet_list, water_need,
 };
 use crate::ration::{Dose, Food, Line, Part, balance, dose, typical_balancer};
 use crate::soak::{SoakTimes, timeline};
@@ -41,7 +41,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     let allowance = allowance(&allowance_for(of, weighed, target.as_ref(), &scores(of)))?;
     let (needs, needed) = needs(&NeedFor {
         kind: of.animal.kind,
-        state: of.animal.state,
+        stage: Stage::of(of.animal.state),
         work: of.animal.work,
         current: weighed.weight.value,
         target: target.as_ref().map(|target| target.value),

@@ -14,6 +14,35 @@ pub enum Part<'a> {
     Forage(DryMatter, &'a Supply),
     /// A food, as fed.
     Food(AsFed, &'a Food),
+    /// Dry matter of which nobody knows what it holds, such as grass.
+    NotKnown(DryMatter),
+}
+
+impl Part<'_> {
+    /// Its dry matter.
+    pub fn dry(&self) -> DryMatter {
+        match self {
+            Self::Forage(dry, _) | Self::NotKnown(dry) => *dry,
+            Self::Food(fed, food) => fed.dry(food.dry),
+        }
+    }
+
+    /// What it brings of a nutrient; `None` when nobody knows.
+    pub fn brings(&self, nutrient: Nutrient) -> Option<Amount> {
+        match self {
+            Self::NotKnown(_) => None,
+            Self::Food(fed, food) => food.brings(nutrient, *fed),
+            Self::Forage(dry, supply) => match (Analyte::of_nutrient(nutrient), nutrient) {
+                (Some(analyte), _) => {
+                    Some(Amount::Mass(supply.content(analyte)?.value.in_dry(*dry)))
+                }
+                (None, Nutrient::VitaminE) => {
+                    Some(nutrient.amount(HAY_VITAMIN_E.value * dry.to_kg()))
+                }
+                (None, _) => None,
+            },
+        }
+    }
 }
 
 /// How a supply stands to its limits.
@@ -52,73 +81,24 @@ pub struct Line {
     pub from: Provenance,
 }
 
-/// The content of a forage that answers a need.
-const fn analyte(nutrient: Nutrient) -> Option<Analyte> {
-    Some(match nutrient {
-        Nutrient::CrudeProtein => Analyte::CrudeProtein,
-        Nutrient::Lysine => Analyte::Lysine,
-        Nutrient::Calcium => Analyte::Calcium,
-        Nutrient::Phosphorus => Analyte::Phosphorus,
-        Nutrient::Magnesium => Analyte::Magnesium,
-        Nutrient::Potassium => Analyte::Potassium,
-        Nutrient::Sodium => Analyte::Sodium,
-        Nutrient::Chloride => Analyte::Chloride,
-        Nutrient::Sulphur => Analyte::Sulphur,
-        Nutrient::Copper => Analyte::Copper,
-        Nutrient::Zinc => Analyte::Zinc,
-        Nutrient::Manganese => Analyte::Manganese,
-        Nutrient::Iron => Analyte::Iron,
-        Nutrient::Iodine => Analyte::Iodine,
-        Nutrient::Selenium => Analyte::Selenium,
-        Nutrient::Cobalt => Analyte::Cobalt,
-        Nutrient::VitaminA
-        | Nutrient::VitaminD
-        | Nutrient::VitaminE
-        | Nutrient::Thiamin
-        | Nutrient::Riboflavin => return None,
-    })
-}
-
-/// What one part brings of a nutrient; `None` when nobody knows.
-fn brings(part: Part<'_>, nutrient: Nutrient) -> Option<Amount> {
-    match part {
-        Part::Food(fed, food) => food.brings(nutrient, fed),
-        Part::Forage(dry, supply) => match (analyte(nutrient), nutrient) {
-            (Some(analyte), _) => Some(Amount::Mass(supply.content(analyte)?.value.in_dry(dry))),
-            (None, Nutrient::VitaminE) => Some(nutrient.amount(HAY_VITAMIN_E.value * dry.to_kg())),
-            (None, _) => None,
-        },
-    }
-}
-
-/// The dry matter of a ration.
-fn dry_matter(parts: &[Part<'_>]) -> DryMatter {
-    parts
-        .iter()
-        .map(|part| match part {
-            Part::Forage(dry, _) => *dry,
-            Part::Food(fed, food) => fed.dry(food.dry),
-        })
-        .sum()
-}
-
 /// Holds a ration against the needs of an animal, a line a nutrient in the order of the needs.
 ///
 /// A ceiling is judged on what is known, for more can only come on top; a shortage only where every part is known.
 pub fn balance(parts: &[Part<'_>], needs: &[Need]) -> Vec<Line> {
-    let dry = dry_matter(parts);
+    let dry = parts.iter().map(Part::dry).sum();
     let sources = parts
         .iter()
         .fold(Provenance::new(), |from, part| match part {
             Part::Forage(_, supply) => from.and(&supply.provenance),
             Part::Food(_, food) => from.and(&food.from),
+            Part::NotKnown(_) => from,
         });
     needs
         .iter()
         .map(|need| {
             let amounts: Vec<Option<Amount>> = parts
                 .iter()
-                .map(|part| brings(*part, need.nutrient))
+                .map(|part| part.brings(need.nutrient))
                 .collect();
             let partly_unknown = amounts.iter().any(Option::is_none);
             let supplied = amounts

@@ -1,7 +1,7 @@
 //! Why a food or a ration was refused.
 
-use crate::limits::Nutrient;
-use crate::units::OutOfRange;
+use crate::limits::{LimitsError, Nutrient};
+use crate::units::{Bounds, OutOfRange};
 
 /// Why a food or a ration was refused.
 #[derive(Clone, Debug, PartialEq)]
@@ -20,5 +20,20 @@ pub enum RationError {
 impl From<OutOfRange> for RationError {
     fn from(error: OutOfRange) -> Self {
         Self::OutOfRange(error)
+    }
+}
+
+impl From<LimitsError> for RationError {
+    fn from(error: LimitsError) -> Self {
+        Self::OutOfRange(match error {
+            LimitsError::OutOfRange(error) => error,
+            LimitsError::NotInOrder {
+                field,
+                values: [least, likely, most],
+            } => OutOfRange {
+                bounds: Bounds::new(field, least, most),
+                value: likely,
+            },
+        })
     }
 }

@@ -1,11 +1,15 @@
 //! A food as its label says it.
 
+use super::catalogue::TypicalFood;
+use super::class::FoodClass;
 use super::error::RationError;
 use super::published as p;
 use crate::animal::FoodId;
 use crate::limits::{Amount, Nutrient};
 use crate::sources::{Provenance, Published, RecordId, Source};
-use crate::units::{AsFed, BodyMass, DryFraction, NutrientMass, ShareOfAsFed};
+use crate::units::{
+    AsFed, BodyMass, DryFraction, Energy, EnergyDensity, NutrientMass, ShareOfAsFed, ShareOfDm,
+};
 use std::collections::BTreeMap;
 
 /// A label as it is typed: every content in a kilogram as fed, in the nutrient's own unit.
@@ -15,10 +19,18 @@ pub struct FoodLabel {
     pub id: Option<FoodId>,
     /// Its name.
     pub name: String,
+    /// What it is.
+    pub class: FoodClass,
     /// Dry matter in percent, when the label says it.
     pub dry_percent: Option<f64>,
     /// Contents in a kilogram as fed.
     pub per_kg: Vec<(Nutrient, f64)>,
+    /// Digestible energy in Mcal a kilogram as fed.
+    pub energy_mcal_per_kg: Option<f64>,
+    /// Neutral detergent fibre, in percent as fed.
+    pub fibre_percent: Option<f64>,
+    /// The fatty acid DHA, in percent as fed.
+    pub dha_percent: Option<f64>,
     /// Sugar and starch together, in percent as fed.
     pub sugar_starch_percent: Option<f64>,
     /// Starch alone, in percent as fed.
@@ -36,8 +48,18 @@ pub struct Food {
     pub id: Option<FoodId>,
     /// Its name; empty for a typical profile, which the screen names.
     pub name: String,
+    /// What it is.
+    pub class: FoodClass,
+    /// Which of the catalogue it is, when it is a typical profile.
+    pub profile: Option<TypicalFood>,
     /// Dry matter.
     pub dry: DryFraction,
+    /// Digestible energy.
+    pub energy: Option<EnergyDensity>,
+    /// Neutral detergent fibre.
+    pub fibre: Option<ShareOfDm>,
+    /// The fatty acid DHA.
+    pub dha: Option<ShareOfAsFed>,
     /// Sugar and starch together.
     pub sugar_starch: Option<ShareOfAsFed>,
     /// Starch alone.
@@ -46,8 +68,8 @@ pub struct Food {
     pub typical: bool,
     /// Where it comes from.
     pub from: Provenance,
-    per_kg: BTreeMap<Nutrient, Amount>,
-    rate_g_per_kg: f64,
+    pub(super) per_kg: BTreeMap<Nutrient, Amount>,
+    pub(super) rate_g_per_kg: f64,
 }
 
 impl Food {
@@ -86,7 +108,16 @@ impl Food {
         Ok(Self {
             id: label.id,
             name: label.name,
+            class: label.class,
+            profile: None,
             dry,
+            energy: label
+                .energy_mcal_per_kg
+                .map(|mcal| p::ENERGY.check(mcal))
+                .transpose()?
+                .map(|mcal| EnergyDensity::mcal_per_kg(mcal / dry.to_fraction())),
+            fibre: share(label.fibre_percent, "fibre_percent")?.map(|share| share.of_dry(dry)),
+            dha: share(label.dha_percent, "dha_percent")?,
             sugar_starch: share(label.sugar_starch_percent, "sugar_starch_percent")?,
             starch: share(label.starch_percent, "starch_percent")?,
             typical: false,
@@ -114,6 +145,11 @@ impl Food {
     /// How much of it is fed a day at most: the label's rate, else that of a typical balancer.
     pub fn most_a_day(&self, body: BodyMass) -> AsFed {
         AsFed::kg(self.rate_g_per_kg / 1000.0 * body.to_kg())
+    }
+
+    /// Digestible energy in an amount of it; `None` when nobody says.
+    pub fn energy_in(&self, fed: AsFed) -> Option<Energy> {
+        self.energy.map(|energy| energy.in_dry(fed.dry(self.dry)))
     }
 
     /// Sugar and starch in an amount of it.
@@ -149,6 +185,11 @@ pub fn typical_balancer() -> Food {
     Food {
         id: None,
         name: String::new(),
+        class: FoodClass::Balancer,
+        profile: Some(TypicalFood::Balancer),
+        energy: None,
+        fibre: None,
+        dha: None,
         dry: DryFraction::constant_percent(*p::BALANCER_DRY),
         sugar_starch: Some(ShareOfAsFed::percent(*p::BALANCER_SUGAR_STARCH)),
         starch: None,

@@ -1,17 +1,39 @@
 //! Foods other than forage, and a ration held against the limits.
 //!
 //! - [`Food`] is what a label says: every content in a kilogram as fed; what the label does not say is unknown, never
-//!   zero. [`typical_balancer`] stands in until a label is typed, and is marked as from memory.
+//!   zero. [`TypicalFood`] is the catalogue of what a feed room meets; [`typical_balancer`] stands in until a label is typed, and is marked as from memory.
+//! - [`check_label`] brings a label in its own units to a kilogram as fed and says what cannot be or was likely swapped.
 //! - [`balance`] adds up what forage and foods bring and holds each nutrient against its need and its ceiling.
+//! - [`whole`] holds a whole ration against everything at once: rows with ceilings and unknown parts, ratios, sugar and
+//!   starch of the day and of each bucket, forage, lucerne and straw.
 //! - [`dose`] is the least of a food that covers what a hay-only ration is short of.
+//! - [`solve`] finds the cheapest amounts between bounds and limits, and knows nothing of foods.
 
 mod balance;
+mod bucket;
+pub mod catalogue;
+mod class;
+mod content;
 mod dose;
 mod error;
 mod food;
+mod label;
 pub mod published;
+pub mod solve;
+mod whole;
 
 pub use balance::{Line, Part, Standing, balance};
+pub use bucket::{Bucket, DayStarch, bucket_verdict, day_starch};
+pub use catalogue::{Stated, Typical, TypicalFood, typical_forage};
+pub use class::FoodClass;
+pub use content::Content;
 pub use dose::{Dose, dose};
 pub use error::RationError;
 pub use food::{Food, FoodLabel, typical_balancer};
+pub use label::{
+    LabelBasis, LabelField, LabelFinding, LabelLine, LabelUnit, Measure, RawLabel, check_label,
+};
+pub use whole::{
+    Against, EnergyRow, FedContent, Forage, ForageRow, ForageVerdict, Ration, Row, SugarRow, Whole,
+    whole,
+};

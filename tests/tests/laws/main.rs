@@ -4,6 +4,7 @@
 //! how many cases each law is tried on. A failing case is kept in `tests/tests/proptest-regressions/` and tried first from
 //! then on: commit it with the mending.
 
+mod cheapest;
 mod day;
 mod eats;
 mod floors;

@@ -3,9 +3,9 @@
 use tussock_core::animal::{Kind, RiskLevel, State, Temperament, Workload};
 use tussock_core::limits::{
     Amount, DonkeyLossVerdict, Ends, EnergyVerdict, LimitsError, Litres, MealLimit, MealVerdict,
-    NeedFor, Nutrient, NutrientUnit, UpperContent, WaterWeather, donkey_loss_cap, energy_need,
-    feeds_needed, judge_donkey_loss, judge_energy, judge_meal, meal_limit, needs, salt_for,
-    upper_limit, vitamin_e_most, water_need,
+    Milk, NeedFor, Needs, Nutrient, NutrientUnit, Stage, UpperContent, WaterWeather, daily_gain,
+    donkey_loss_cap, energy_need, feeds_needed, growing_weight, judge_donkey_loss, judge_energy,
+    judge_meal, meal_limit, milk, needs, salt_for, upper_limit, vitamin_e_most, water_need,
 };
 use tussock_core::units::{
     BodyMass, DryMatter, Energy, EnergyDensity, Iu, NutrientMass, PartOfBody, ShareOfDm,
@@ -19,6 +19,23 @@ pub fn formulas() -> Formulas {
             Ok(Energy::mcal(energy_mcal(i)?).to_mj())
         }),
         ("limits.need", need),
+        ("limits.stage_energy", stage_energy),
+        ("limits.stage_need", stage_need),
+        ("limits.growing_weight", |i| {
+            growing_weight(whole(i, "months")?, mature(i)?)
+                .map(BodyMass::to_kg)
+                .map_err(refused)
+        }),
+        ("limits.daily_gain", |i| {
+            daily_gain(whole(i, "months")?, mature(i)?)
+                .map(BodyMass::to_kg)
+                .map_err(refused)
+        }),
+        ("limits.milk", |i| {
+            milk(whole(i, "month")?, weight(i)?)
+                .map(Milk::to_kg)
+                .map_err(refused)
+        }),
         ("limits.need_lb", |i| {
             Ok(BodyMass::kg(need(i)? / 1000.0).to_lb())
         }),
@@ -69,7 +86,7 @@ pub fn formulas() -> Formulas {
 
 pub fn rows() -> RowCounts {
     vec![
-        ("nrc_2007", 173),
+        ("nrc_2007", 328),
         ("oklahoma_state_fact_sheet", 4),
         ("nrc_1987", 4),
         ("nrc_2005", 12),
@@ -139,7 +156,7 @@ fn need(inputs: &Inputs) -> Result<f64, String> {
     let current = weight(inputs)?;
     let whose = NeedFor {
         kind: Kind::Horse,
-        state: State::Adult,
+        stage: Stage::Adult,
         work: work(inputs, "work")?,
         current,
         target: Some(current),
@@ -147,6 +164,59 @@ fn need(inputs: &Inputs) -> Result<f64, String> {
     let (found, _) = needs(&whose).map_err(refused)?;
     let nutrient = nutrient(inputs)?;
     let row = found.of(nutrient).ok_or("no need is published here")?;
+    nutrient
+        .in_unit(row.amount)
+        .ok_or_else(|| "the amount is of the other sort".to_owned())
+}
+
+#[allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "whole months in the table"
+)]
+fn whole(inputs: &Inputs, key: &str) -> Result<u32, String> {
+    inputs.number(key).map(|number| number as u32)
+}
+
+fn mature(inputs: &Inputs) -> Result<BodyMass, String> {
+    inputs.number("mature").map(BodyMass::kg)
+}
+
+/// What a growing animal, or a mare in foal or in milk, needs.
+fn of_stage(inputs: &Inputs) -> Result<Needs, String> {
+    let current = weight(inputs)?;
+    let stage = match inputs.text("stage")? {
+        "growing" => Stage::Growing {
+            months: whole(inputs, "months")?,
+            mature: mature(inputs)?,
+        },
+        "pregnant" => Stage::Pregnant {
+            month: whole(inputs, "month")?,
+        },
+        "lactating" => Stage::Lactating {
+            month: whole(inputs, "month")?,
+        },
+        _ => return Err(inputs.unknown("stage")),
+    };
+    let whose = NeedFor {
+        kind: Kind::Horse,
+        stage,
+        work: Workload::Maintenance(Temperament::Average),
+        current,
+        target: Some(current),
+    };
+    needs(&whose).map(|(needs, _)| needs).map_err(refused)
+}
+
+fn stage_energy(inputs: &Inputs) -> Result<f64, String> {
+    let energy = of_stage(inputs)?.energy.ok_or("no energy")?;
+    Ok(energy.energy.to_mcal())
+}
+
+fn stage_need(inputs: &Inputs) -> Result<f64, String> {
+    let nutrient = nutrient(inputs)?;
+    let needs = of_stage(inputs)?;
+    let row = needs.of(nutrient).ok_or("no need is published here")?;
     nutrient
         .in_unit(row.amount)
         .ok_or_else(|| "the amount is of the other sort".to_owned())

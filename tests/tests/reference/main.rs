@@ -11,7 +11,9 @@ mod assess;
 mod day;
 mod forage;
 mod limits;
+mod ration;
 mod soak;
+mod solve;
 mod trend;
 mod units;
 mod work;
@@ -33,6 +35,8 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("limits", limits::formulas(), limits::rows()),
         ("forage", forage::formulas(), forage::rows()),
         ("soak", soak::formulas(), soak::rows()),
+        ("ration", ration::formulas(), ration::rows()),
+        ("ration/solve", solve::formulas(), solve::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]

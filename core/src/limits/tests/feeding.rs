@@ -41,7 +41,7 @@ fn energy_is_not_under_65_percent_without_a_vet_and_never_under_60() {
 fn minerals_follow_target_weight_and_protein_the_body_there_is() {
     let whose = NeedFor {
         kind: Kind::Horse,
-        state: State::Adult,
+        stage: Stage::Adult,
         work: Workload::Maintenance(Temperament::Average),
         current: BodyMass::kg(600.0),
         target: Some(BodyMass::kg(500.0)),

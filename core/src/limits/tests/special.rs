@@ -77,14 +77,14 @@ fn a_mare_in_foal_is_not_restricted_and_her_needs_are_not_made_up() {
     assert_eq!(given.basis, Basis::CurrentWeight);
     let (found, findings) = needs(&NeedFor {
         kind: Kind::Horse,
-        state: State::Pregnant,
+        stage: Stage::of(State::Pregnant),
         work: mare.work,
         current: BodyMass::kg(500.0),
         target: None,
     })
     .unwrap();
     assert!(found.rows.is_empty() && found.energy.is_none());
-    assert_eq!(findings, [Finding::NotPublishedHere(State::Pregnant)]);
+    assert_eq!(findings, [Finding::StageNotKnown(State::Pregnant)]);
 }
 
 #[test]

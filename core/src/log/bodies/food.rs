@@ -1,14 +1,20 @@
 //! A food other than forage, with its label as typed.
 
+#[cfg(test)]
+mod tests;
+
 use super::base::{FeedWeight, Reported};
-use super::reported::{MG_PER_KG_IN_PERCENT, percent, rate_g_per_kg};
+use super::reported::{percent, rate_g_per_kg};
 use crate::animal::FoodId;
 use crate::limits::{Nutrient, NutrientUnit};
 use crate::log::error::{Allowed, LogError, Path};
 use crate::log::stored::{Name, Stored, choice, text, twin};
-use crate::ration::{Food, FoodLabel, RationError};
+use crate::ration::{
+    self, Content, Food, FoodClass, LabelField, LabelFinding, LabelLine, LabelUnit, RationError,
+    RawLabel, check_label,
+};
 use crate::sources::RecordId;
-use crate::units::{Bounds, Money, OutOfRange};
+use crate::units::{Bounds, DryFraction, Money, OutOfRange};
 use serde_json::Value;
 
 choice! {
@@ -28,6 +34,20 @@ choice! {
         Compound = "compound",
         /// Anything else.
         Other = "other",
+    }
+}
+impl FoodUse {
+    /// The class a ration judges it by. Fibre whose kind nobody said is not taken for lucerne.
+    pub const fn class(self) -> FoodClass {
+        match self {
+            Self::Balancer => FoodClass::Balancer,
+            Self::Mineral => FoodClass::MineralMix,
+            Self::Salt => FoodClass::Source,
+            Self::Oil => FoodClass::Fat,
+            Self::Fibre => FoodClass::Fibre,
+            Self::Compound => FoodClass::Compound,
+            Self::Other => FoodClass::Other,
+        }
     }
 }
 choice! {
@@ -77,6 +97,17 @@ const CONTENTS: &[&str] = &[
     "sugar_starch",
     "starch",
 ];
+
+impl LabelContent {
+    /// The same, as the room of rations says it.
+    pub const fn content(self) -> Content {
+        match self {
+            Self::Nutrient(nutrient) => Content::Of(nutrient),
+            Self::SugarStarch => Content::SugarStarch,
+            Self::Starch => Content::Starch,
+        }
+    }
+}
 
 impl Stored for LabelContent {
     fn read(value: Option<&Value>, path: &Path<'_>) -> Result<Self, LogError> {
@@ -134,65 +165,76 @@ twin! {
     }
 }
 
-/// Grams in a kilogram that make a percent.
-const G_PER_KG_IN_PERCENT: f64 = 10.0;
-/// The unit of the vitamins that are counted in international units.
-const IU_WORDS: &[&str] = &["IU/kg"];
+/// The units in which a line of a label is understood; those of a serving stand on no record, for none keeps its weight.
+const LABEL_UNITS: &[&str] = &[
+    "%", "g/100g", "g/kg", "mg/kg", "ppm", "ug/kg", "IU/kg", "g/100kg", "mg/100kg", "ug/100kg",
+    "IU/100kg",
+];
 
 impl FoodV1 {
+    /// The label as it was typed, for [`check_label`]: what cannot be is found there, line by line.
+    ///
+    /// Errors: a unit that is not understood, with its field.
+    pub fn raw_label(&self, id: &RecordId) -> Result<RawLabel, LogError> {
+        let record = Path::Record(id.0.as_str());
+        let body = record.key("body");
+        let dry_percent = match &self.dry_matter {
+            Some(reported) => Some(percent(reported, &body.key("dry_matter"))?),
+            None => None,
+        };
+        let rate_g_per_kg = match &self.rate {
+            Some(reported) => Some(rate_g_per_kg(reported, &body.key("rate"))?),
+            None => None,
+        };
+        let label_path = body.key("label");
+        let mut lines = Vec::new();
+        for (index, line) in self.label.iter().enumerate() {
+            let Some(content) = line.content else {
+                continue;
+            };
+            let word = line.reported.unit.as_str();
+            let line_path = label_path.index(index);
+            let path = line_path.key("reported");
+            let unit = LABEL_UNITS
+                .contains(&word)
+                .then(|| LabelUnit::from_word(word))
+                .flatten()
+                .ok_or_else(|| path.key("unit").refuse(word, Allowed::OneOf(LABEL_UNITS)))?;
+            lines.push(LabelLine {
+                content: content.content(),
+                value: line.reported.value.number(),
+                unit,
+            });
+        }
+        Ok(RawLabel {
+            id: Some(FoodId(id.0.clone())),
+            name: self.name.as_str().to_owned(),
+            class: self.food_use.class(),
+            basis: match self.basis {
+                LabelBasis::AsFed => ration::LabelBasis::AsFed,
+                LabelBasis::DryMatter => ration::LabelBasis::DryMatter,
+            },
+            dry_percent,
+            serving_g: None,
+            rate_g_per_kg,
+            lines,
+            record: Some(id.clone()),
+        })
+    }
+
     /// The food behind a record; `None` when no label was typed, so that a typical profile may stand in.
     ///
-    /// Errors: a unit that is not understood, a label on dry matter that does not say its dry matter, and those of
-    /// [`Food::read`]; each with its field.
+    /// Errors: a unit that is not understood or cannot measure its line, a line that lacks the label's dry matter or rate,
+    /// a number that cannot be; each with its field. What is only unlikely is no error, see [`Self::raw_label`].
     pub fn food(&self, id: &RecordId) -> Result<Option<Food>, LogError> {
         if self.label.is_empty() {
             return Ok(None);
         }
         let record = Path::Record(id.0.as_str());
         let body = record.key("body");
-        let dry_path = body.key("dry_matter");
-        let dry_percent = match &self.dry_matter {
-            Some(reported) => Some(percent(reported, &dry_path)?),
-            None => None,
-        };
-        // What turns a content of the label's basis into one as fed.
-        let part = match (self.basis, dry_percent) {
-            (LabelBasis::AsFed, _) => 1.0,
-            (LabelBasis::DryMatter, Some(dry)) => dry / 100.0,
-            (LabelBasis::DryMatter, None) => return Err(dry_path.missing()),
-        };
-        let rate_path = body.key("rate");
-        let rate = match &self.rate {
-            Some(reported) => Some(rate_g_per_kg(reported, &rate_path)?),
-            None => None,
-        };
-        let label_path = body.key("label");
-        let mut read = FoodLabel {
-            id: Some(FoodId(id.0.clone())),
-            name: self.name.as_str().to_owned(),
-            dry_percent,
-            per_kg: Vec::new(),
-            sugar_starch_percent: None,
-            starch_percent: None,
-            rate_g_per_kg: rate,
-            record: Some(id.clone()),
-        };
-        for (index, line) in self.label.iter().enumerate() {
-            let line_path = label_path.index(index);
-            let path = line_path.key("reported");
-            match line.content {
-                None => {}
-                Some(LabelContent::SugarStarch) => {
-                    read.sugar_starch_percent = Some(percent(&line.reported, &path)? * part);
-                }
-                Some(LabelContent::Starch) => {
-                    read.starch_percent = Some(percent(&line.reported, &path)? * part);
-                }
-                Some(LabelContent::Nutrient(nutrient)) => {
-                    let value = in_own_unit(nutrient, &line.reported, &path)?;
-                    read.per_kg.push((nutrient, value * part));
-                }
-            }
+        let (read, findings) = check_label(&self.raw_label(id)?);
+        for finding in findings {
+            self.refuse(finding, &body)?;
         }
         Food::read(read)
             .map(Some)
@@ -207,99 +249,75 @@ impl FoodV1 {
                 },
             })
     }
-}
 
-/// A content in a kilogram, in the unit the nutrient is shown in.
-fn in_own_unit(nutrient: Nutrient, reported: &Reported, path: &Path<'_>) -> Result<f64, LogError> {
-    match nutrient.unit() {
-        NutrientUnit::Gram => Ok(percent(reported, path)? * G_PER_KG_IN_PERCENT),
-        NutrientUnit::Milligram => Ok(percent(reported, path)? * MG_PER_KG_IN_PERCENT),
-        NutrientUnit::InternationalUnit if reported.unit.as_str() == "IU/kg" => {
-            Ok(reported.value.number())
+    /// Refuses what leaves a line or a field out of the food.
+    fn refuse(&self, finding: LabelFinding, body: &Path<'_>) -> Result<(), LogError> {
+        let out_of_range = |field, [least, most]: [f64; 2], value| {
+            Err(LogError::OutOfRange {
+                place: body.place(),
+                range: OutOfRange {
+                    bounds: Bounds::new(field, least, most),
+                    value,
+                },
+            })
+        };
+        match finding {
+            LabelFinding::Impossible {
+                content,
+                value,
+                allowed,
+                ..
+            } => out_of_range(content.key(), allowed, value),
+            LabelFinding::Field {
+                field,
+                value,
+                allowed,
+            } => out_of_range(
+                match field {
+                    LabelField::DryMatter => DryFraction::BOUNDS.field,
+                    LabelField::Serving => "serving_g",
+                    LabelField::Rate => "rate_g_per_kg_body",
+                },
+                allowed,
+                value,
+            ),
+            LabelFinding::Needs { field, .. } => Err(body
+                .key(match field {
+                    LabelField::DryMatter => "dry_matter",
+                    LabelField::Serving => "serving",
+                    LabelField::Rate => "rate",
+                })
+                .missing()),
+            LabelFinding::UnitOfOtherSort { content, unit } => {
+                let of_it = |line: &LabelLineV1| {
+                    line.content.map(LabelContent::content) == Some(content)
+                        && LabelUnit::from_word(line.reported.unit.as_str()) == Some(unit)
+                };
+                let index = self.label.iter().position(of_it).unwrap_or_default();
+                let allowed = match content {
+                    Content::Of(nutrient) if nutrient.unit() == NutrientUnit::InternationalUnit => {
+                        IU_WORDS
+                    }
+                    _ => MASS_WORDS,
+                };
+                Err(body
+                    .key("label")
+                    .index(index)
+                    .key("reported")
+                    .key("unit")
+                    .refuse(unit.word(), Allowed::OneOf(allowed)))
+            }
+            LabelFinding::Unlikely { .. }
+            | LabelFinding::GivenTwice { .. }
+            | LabelFinding::PartOverWhole { .. }
+            | LabelFinding::PartsOverWhole { .. } => Ok(()),
         }
-        NutrientUnit::InternationalUnit => Err(path
-            .key("unit")
-            .refuse(reported.unit.as_str(), Allowed::OneOf(IU_WORDS))),
     }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::log::bodies::base::Decimal;
-
-    fn line(content: LabelContent, value: &str, unit: &str) -> LabelLineV1 {
-        LabelLineV1 {
-            content: Some(content),
-            name: None,
-            reported: Reported {
-                value: Decimal::new(value).unwrap(),
-                unit: Name::new(unit).unwrap(),
-                typed: None,
-            },
-        }
-    }
-
-    fn balancer(basis: LabelBasis, label: Vec<LabelLineV1>) -> FoodV1 {
-        FoodV1 {
-            name: Name::new("Balancer").unwrap(),
-            food_use: FoodUse::Balancer,
-            basis,
-            dry_matter: None,
-            label,
-            rate: None,
-            pack: None,
-            price: None,
-        }
-    }
-
-    #[test]
-    fn every_content_has_its_word() {
-        let nutrients = Nutrient::ALL.map(Nutrient::key);
-        let words = [nutrients.as_slice(), &["sugar_starch", "starch"]].concat();
-        assert_eq!(CONTENTS, words);
-        for word in CONTENTS {
-            let value = Value::from(*word);
-            let read = LabelContent::read(Some(&value), &Path::Root).unwrap();
-            assert_eq!(read.write(), Some(value));
-        }
-    }
-
-    #[test]
-    fn a_label_is_read_in_its_own_units() {
-        let id = RecordId("balancer".to_owned());
-        let label = vec![
-            line(LabelContent::Nutrient(Nutrient::Calcium), "3.2", "%"),
-            line(LabelContent::Nutrient(Nutrient::Copper), "400", "mg/kg"),
-            line(LabelContent::Nutrient(Nutrient::VitaminE), "2500", "IU/kg"),
-            line(LabelContent::SugarStarch, "14", "%"),
-        ];
-        let food = balancer(LabelBasis::AsFed, label.clone())
-            .food(&id)
-            .unwrap()
-            .unwrap();
-        for (nutrient, value) in [
-            (Nutrient::Calcium, 32.0),
-            (Nutrient::Copper, 400.0),
-            (Nutrient::VitaminE, 2500.0),
-        ] {
-            assert_eq!(food.per_kg(nutrient), Some(nutrient.amount(value)));
-        }
-        assert!((food.sugar_starch.unwrap().to_percent() - 14.0).abs() < 1e-12);
-        assert!(!food.typical);
-        // On dry matter nothing can be said without the dry matter.
-        let error = balancer(LabelBasis::DryMatter, label)
-            .food(&id)
-            .unwrap_err();
-        assert_eq!(error.place().unwrap().field, "body.dry_matter");
-        let none = balancer(LabelBasis::AsFed, Vec::new()).food(&id).unwrap();
-        assert_eq!(none, None);
-        let cups = vec![line(
-            LabelContent::Nutrient(Nutrient::VitaminA),
-            "1",
-            "mg/kg",
-        )];
-        let error = balancer(LabelBasis::AsFed, cups).food(&id).unwrap_err();
-        assert_eq!(error.place().unwrap().field, "body.label[0].reported.unit");
-    }
-}
+/// The units of what is counted in international units.
+const IU_WORDS: &[&str] = &["IU/kg", "IU/100kg"];
+/// The units of what is counted by mass.
+const MASS_WORDS: &[&str] = &[
+    "%", "g/100g", "g/kg", "mg/kg", "ppm", "ug/kg", "g/100kg", "mg/100kg", "ug/100kg",
+];

@@ -88,9 +88,16 @@ impl LimitsWords for English {
 
     fn needs_finding(&self, finding: Finding) -> Said {
         match finding {
-            Finding::NotPublishedHere(state) => Said::because(
-                "Its needs are not reckoned here, and it is never restricted: ask the vet",
+            Finding::StageNotKnown(state) => Said::because(
+                "Its needs are not reckoned, and it is never restricted: ask the vet",
+                format!("{}; its age or month is not known.", self.state(state)),
+            ),
+            Finding::NeverRestricted(state) => Said::because(
+                "It is balanced and never restricted",
                 format!("{}.", self.state(state)),
+            ),
+            Finding::WorkNotReckoned => Said::plain(
+                "Its work comes on top and is not in these needs: feed more and watch its condition",
             ),
             Finding::EnergyByWeightAndCondition => Said::plain(
                 "Energy goes by weight and condition: the equation of horses is not used for it",

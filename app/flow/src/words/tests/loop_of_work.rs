@@ -1,5 +1,6 @@
 //! Limits, forage, soak, ration, day, plan and safety.
 
 mod fed;
+mod foods;
 mod judged;
 mod limits;

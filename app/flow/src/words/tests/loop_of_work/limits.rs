@@ -121,7 +121,9 @@ fn every_verdict_of_the_limits_is_worded() {
                 .contains("64.99 %")
         );
         for finding in every![
-            Finding::NotPublishedHere(_) => Finding::NotPublishedHere(State::Lactating),
+            Finding::StageNotKnown(_) => Finding::StageNotKnown(State::Lactating),
+            Finding::NeverRestricted(_) => Finding::NeverRestricted(State::Growing),
+            Finding::WorkNotReckoned => Finding::WorkNotReckoned,
             Finding::EnergyByWeightAndCondition => Finding::EnergyByWeightAndCondition,
             Finding::HorseNeedsStandIn => Finding::HorseNeedsStandIn,
             Finding::TargetNotKnown => Finding::TargetNotKnown,
