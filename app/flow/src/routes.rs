@@ -9,9 +9,10 @@ mod tests;
 pub use step::Step;
 
 use std::fmt;
-use tussock_core::animal::{AnimalId, GroupId, LotId, NetId, TubId};
+use tussock_core::animal::{AnimalId, FoodId, GroupId, LotId, NetId, TubId};
 use tussock_core::log::bodies::Pose;
 use tussock_core::log::bodies::base::BodyHundredths;
+use tussock_core::ration::TypicalFood;
 use tussock_core::sources::RecordId;
 
 /// A place of the app, in the order of the place bar.
@@ -90,6 +91,12 @@ pub enum Route {
     Plan(AnimalId),
     /// Its plan with a level asked for.
     PlanAt(AnimalId, BodyHundredths),
+    /// What it gets now against what it needs.
+    Ration(AnimalId),
+    /// The cheapest mend of its ration.
+    Mend(AnimalId),
+    /// Changing over to the ration that was decided.
+    ChangeOver(AnimalId),
     /// The day of its plan.
     Day(AnimalId),
     /// The vet's word.
@@ -154,6 +161,14 @@ pub enum Route {
     Reminders,
     /// The desk.
     Desk,
+    /// The foods of the yard and the typical ones.
+    Foods,
+    /// A new food.
+    NewFood,
+    /// A food of the yard.
+    Food(FoodId),
+    /// A typical food.
+    TypicalFood(TypicalFood),
     /// Copies of the records.
     Copies,
     /// Where each number comes from.
@@ -210,6 +225,9 @@ impl Route {
                 let level = BodyHundredths::new(level.parse().ok()?).ok()?;
                 Self::PlanAt(animal(id)?, level)
             }
+            ["horses", id, "ration"] => Self::Ration(animal(id)?),
+            ["horses", id, "ration", "mend"] => Self::Mend(animal(id)?),
+            ["horses", id, "ration", "change"] => Self::ChangeOver(animal(id)?),
             ["horses", id, "day"] => Self::Day(animal(id)?),
             ["horses", id, "vet"] => Self::VetWord(animal(id)?),
             ["horses", id, "ledger"] => Self::Ledger(animal(id)?),
@@ -235,6 +253,10 @@ impl Route {
             ["shed", "tub", id, "remind"] => Self::Remind(TubId(id_text(id)?)),
             ["shed", "reminders"] => Self::Reminders,
             ["desk"] => Self::Desk,
+            ["desk", "foods"] => Self::Foods,
+            ["desk", "foods", "new"] => Self::NewFood,
+            ["desk", "foods", "typical", key] => Self::TypicalFood(TypicalFood::from_key(key)?),
+            ["desk", "foods", id] => Self::Food(FoodId(id_text(id)?)),
             ["desk", "copies"] => Self::Copies,
             ["desk", "sources"] => Self::Sources,
             ["desk", "settings"] => Self::Settings,
@@ -272,6 +294,9 @@ impl Route {
             | Self::LookBack(_)
             | Self::Plan(_)
             | Self::PlanAt(..)
+            | Self::Ration(_)
+            | Self::Mend(_)
+            | Self::ChangeOver(_)
             | Self::Day(_)
             | Self::VetWord(_)
             | Self::Ledger(_)
@@ -303,7 +328,14 @@ impl Route {
             | Self::Tub(_)
             | Self::Remind(_)
             | Self::Reminders => Some(Place::Shed),
-            Self::Desk | Self::Copies | Self::Sources | Self::Settings => Some(Place::Desk),
+            Self::Desk
+            | Self::Foods
+            | Self::NewFood
+            | Self::Food(_)
+            | Self::TypicalFood(_)
+            | Self::Copies
+            | Self::Sources
+            | Self::Settings => Some(Place::Desk),
         }
     }
 }
@@ -324,7 +356,8 @@ fn pose_of(word: &str) -> Option<Pose> {
 /// An id in an address: letters, digits and dashes, not one of the words that stand in its place.
 fn id_text(text: &str) -> Option<String> {
     let plain = !text.is_empty() && text.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
-    (plain && text != "new" && text != "group" && text != "weighbridge").then(|| text.to_owned())
+    (plain && text != "new" && text != "group" && text != "weighbridge" && text != "typical")
+        .then(|| text.to_owned())
 }
 
 impl fmt::Display for Route {
@@ -359,6 +392,9 @@ impl fmt::Display for Route {
             Self::LookBack(id) => write!(f, "#/horses/{}/look-back", id.0),
             Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
             Self::PlanAt(id, level) => write!(f, "#/horses/{}/plan/{}", id.0, level.get()),
+            Self::Ration(id) => write!(f, "#/horses/{}/ration", id.0),
+            Self::Mend(id) => write!(f, "#/horses/{}/ration/mend", id.0),
+            Self::ChangeOver(id) => write!(f, "#/horses/{}/ration/change", id.0),
             Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
             Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
             Self::Ledger(id) => write!(f, "#/horses/{}/ledger", id.0),
@@ -391,6 +427,10 @@ impl fmt::Display for Route {
             Self::Remind(id) => write!(f, "#/shed/tub/{}/remind", id.0),
             Self::Reminders => f.write_str("#/shed/reminders"),
             Self::Desk => f.write_str("#/desk"),
+            Self::Foods => f.write_str("#/desk/foods"),
+            Self::NewFood => f.write_str("#/desk/foods/new"),
+            Self::Food(id) => write!(f, "#/desk/foods/{}", id.0),
+            Self::TypicalFood(food) => write!(f, "#/desk/foods/typical/{}", food.key()),
             Self::Copies => f.write_str("#/desk/copies"),
             Self::Sources => f.write_str("#/desk/sources"),
             Self::Settings => f.write_str("#/desk/settings"),

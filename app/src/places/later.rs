@@ -6,7 +6,7 @@
 //! without signal nothing is missing. A screen that is opened before its part has come waits for it, and says so when it
 //! does not come.
 
-use super::{horses, plan, round, shed, start};
+use super::{desk, horses, plan, round, shed, start};
 use crate::parts::{Action, ActionRow, Frame, FrameKind, Sentence};
 use leptos::prelude::*;
 use std::future::Future;
@@ -85,12 +85,16 @@ enum Behind {
     Plans,
     /// The shed and the round.
     Shed,
+    /// The desk: rations and foods.
+    Desk,
 }
 
 const fn behind(route: &Route) -> Behind {
     match route.place() {
         Some(Place::Round | Place::Shed) => Behind::Shed,
-        None | Some(Place::Horses | Place::Paddock | Place::Desk) => match route {
+        Some(Place::Desk) => Behind::Desk,
+        None | Some(Place::Horses | Place::Paddock) => match route {
+            Route::Ration(_) | Route::Mend(_) | Route::ChangeOver(_) => Behind::Desk,
             Route::Plan(_)
             | Route::PlanAt(..)
             | Route::Day(_)
@@ -153,6 +157,7 @@ parts! {
     horses: Behind::Horses => Drawn { screen: beside_an_animal, bell: None },
     plans: Behind::Plans => Drawn { screen: what_it_is_fed, bell: None },
     shed: Behind::Shed => Drawn { screen: in_the_shed, bell: Some(bell) },
+    desk: Behind::Desk => Drawn { screen: at_the_desk, bell: None },
 }
 
 impl Parts {
@@ -297,5 +302,11 @@ fn in_the_shed(route: Route) -> AnyView {
         Route::Remind(tub) => view! { <shed::Remind tub /> }.into_any(),
         Route::Reminders => view! { <shed::Reminders /> }.into_any(),
         _ => view! { <shed::Shed /> }.into_any(),
+    }
+}
+
+fn at_the_desk(route: Route) -> AnyView {
+    match route {
+        _ => view! { <desk::Desk /> }.into_any(),
     }
 }

@@ -1,5 +1,6 @@
 //! The screens, a folder a place, and the way from an address to its screen.
 
+pub mod desk;
 pub mod example;
 pub mod first;
 pub mod horses;
@@ -21,7 +22,7 @@ use std::time::Duration;
 use tussock_core::units::Zone;
 use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
-use tussock_flow::words::{English, HorsesWords, RoundWords, ShedWords};
+use tussock_flow::words::{DeskWords, English, HorsesWords, RoundWords, ShedWords};
 
 pub(crate) use update::UpdateOffer;
 
@@ -111,6 +112,7 @@ pub(crate) fn Places(
             Route::Horses,
         ),
         (Place::Shed, Drawing::Shed, words.shed(), Route::Shed),
+        (Place::Desk, Drawing::Desk, words.desk(), Route::Desk),
     ]
     .into_iter()
     .map(|(place, icon, word, route)| PlaceTab {

@@ -31,11 +31,14 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Soaks,
         Route::AddTub,
         Route::Desk,
+        Route::Foods,
+        Route::NewFood,
+        Route::TypicalFood(TypicalFood::CopperSulphate),
         Route::Copies,
         Route::Sources,
         Route::Settings,
     ]);
-    let of_an_animal = (ids(), 0usize..25, 1u8..8).prop_map(|(id, which, step)| {
+    let of_an_animal = (ids(), 0usize..28, 1u8..8).prop_map(|(id, which, step)| {
         let id = AnimalId(id);
         match which {
             0 => Route::Horse(id),
@@ -65,10 +68,13 @@ fn routes() -> impl Strategy<Value = Route> {
             21 => Route::NextStep(id),
             22 => Route::LookBack(id),
             23 => Route::PlanAt(id, BodyHundredths::new(i64::from(step) * 25).unwrap()),
+            24 => Route::Ration(id),
+            25 => Route::Mend(id),
+            26 => Route::ChangeOver(id),
             _ => Route::VetWord(id),
         }
     });
-    let others = (ids(), 0usize..14).prop_map(|(id, which)| match which {
+    let others = (ids(), 0usize..15).prop_map(|(id, which)| match which {
         0 => Route::Group(GroupId(id)),
         1 => Route::Hay(LotId(id)),
         2 => Route::Nets(AnimalId(id)),
@@ -82,6 +88,7 @@ fn routes() -> impl Strategy<Value = Route> {
         10 => Route::TubForm(TubId(id)),
         11 => Route::GroupDay(GroupId(id)),
         12 => Route::WhoWillNotEat(GroupId(id)),
+        13 => Route::Food(FoodId(id)),
         _ => Route::Tub(TubId(id)),
     });
     prop_oneof![plain, of_an_animal, others]

@@ -7,6 +7,7 @@ pub mod compare;
 pub mod condition;
 pub mod cut;
 pub mod day;
+pub mod desk;
 pub mod details;
 pub mod filled;
 pub mod group;

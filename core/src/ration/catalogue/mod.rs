@@ -140,6 +140,39 @@ impl TypicalFood {
         Self::LowSugarFeed,
     ];
 
+    /// A stable key.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::BeetPulp => "beet_pulp",
+            Self::BeetPulpMolassed => "beet_pulp_molassed",
+            Self::SoyaHulls => "soya_hulls",
+            Self::LucerneChaff => "lucerne_chaff",
+            Self::LucernePellets => "lucerne_pellets",
+            Self::WheatBran => "wheat_bran",
+            Self::Oats => "oats",
+            Self::Linseed => "linseed",
+            Self::SoybeanMeal => "soybean_meal",
+            Self::Oil => "oil",
+            Self::Salt => "salt",
+            Self::Limestone => "limestone",
+            Self::DicalciumPhosphate => "dicalcium_phosphate",
+            Self::MagnesiumOxide => "magnesium_oxide",
+            Self::CopperSulphate => "copper_sulphate",
+            Self::ZincSulphate => "zinc_sulphate",
+            Self::VitaminE => "vitamin_e",
+            Self::SeleniumYeast => "selenium_yeast",
+            Self::DhaSource => "dha_source",
+            Self::LiveYeast => "live_yeast",
+            Self::Balancer => "balancer",
+            Self::LowSugarFeed => "low_sugar_feed",
+        }
+    }
+
+    /// The food of a key.
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|food| food.key() == key)
+    }
+
     /// What it is.
     pub const fn class(self) -> FoodClass {
         self.profile().class

@@ -9,6 +9,7 @@ mod condition;
 mod day;
 mod day_screen;
 mod delivery;
+mod desk;
 mod details;
 mod differs;
 mod example;
