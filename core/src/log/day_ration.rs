@@ -10,7 +10,6 @@ use crate::animal::{Animal, AnimalId, LotId};
 use crate::forage::{Fed, ForageClass, Lot, SugarEstimate, Supply, supply};
 use crate::plan::{Draft, PlanError, Soaking, Standard, sugar_as_fed};
 use crate::ration::mend::{FoodChoice, ForageChoice};
-use crate::ration::published::FOOD_STEP;
 use crate::ration::{Bucket, Food, Forage, Ration, RationError, Whole, whole};
 use crate::units::{AsFed, DryFraction, DryMatter, Instant, LocalDate, PricePerKg, Zone};
 
@@ -431,7 +430,7 @@ impl YardFood {
         FoodChoice {
             food: &self.food,
             between: [AsFed::ZERO, self.food.most_a_day(standard.weight.likely)],
-            step: self.scoop.unwrap_or_else(|| AsFed::kg(*FOOD_STEP / 1000.0)),
+            step: self.scoop.unwrap_or_else(|| self.food.step()),
             whole_steps: self.scoop.is_some(),
             offered,
             price: self.price.map(|price| price.minor),
