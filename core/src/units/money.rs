@@ -1,5 +1,7 @@
 //! Prices in minor units with their currency. Nothing is converted.
 
+use super::AsFed;
+
 /// An ISO 4217 code.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Currency([u8; 3]);
@@ -69,6 +71,15 @@ impl Money {
         (self.minor as f64 / self.currency.minor_in_whole() as f64).to_string()
     }
 
+    /// What a kilogram costs when this was paid for so much as fed; `None` for a price of no weight.
+    pub fn per_kg(self, weight: AsFed) -> Option<PricePerKg> {
+        let minor = self.minor as f64 / weight.to_kg();
+        (weight.to_kg() > 0.0 && minor.is_finite()).then_some(PricePerKg {
+            minor,
+            currency: self.currency,
+        })
+    }
+
     /// The sum, when both are of one currency and it fits.
     pub fn plus(self, other: Self) -> Result<Self, MoneyError> {
         if self.currency != other.currency {
@@ -85,6 +96,15 @@ impl Money {
             None => Err(MoneyError::TooLarge),
         }
     }
+}
+
+/// The price of a kilogram as fed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PricePerKg {
+    /// Minor units for a kilogram as fed; not rounded.
+    pub minor: f64,
+    /// Of which currency.
+    pub currency: Currency,
 }
 
 /// Why an amount of money was refused.
@@ -109,6 +129,19 @@ pub enum MoneyError {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_kilogram_is_the_pack_divided_and_no_weight_has_no_price() {
+        let gbp = Currency::from_code("GBP").unwrap();
+        let pack = Money {
+            minor: 2_495,
+            currency: gbp,
+        };
+        let kilogram = pack.per_kg(AsFed::kg(20.0)).unwrap();
+        assert!((kilogram.minor - 124.75).abs() < 1e-12);
+        assert_eq!(kilogram.currency, gbp);
+        assert_eq!(pack.per_kg(AsFed::ZERO), None);
+    }
 
     #[test]
     fn a_total_over_two_currencies_is_refused() {
