@@ -131,6 +131,17 @@ impl Food {
         })
     }
 
+    /// The same food, fed at most at this rate in grams a kilogram of body weight a day.
+    ///
+    /// # Errors
+    /// A rate that is not believed.
+    pub fn at_rate(self, g_per_kg: f64) -> Result<Self, RationError> {
+        Ok(Self {
+            rate_g_per_kg: p::RATE.check(g_per_kg)?,
+            ..self
+        })
+    }
+
     /// A content in a kilogram as fed; `None` when the label does not say.
     pub fn per_kg(&self, nutrient: Nutrient) -> Option<Amount> {
         self.per_kg.get(&nutrient).copied()

@@ -3,6 +3,7 @@
 //! - [`Food`] is what a label says: every content in a kilogram as fed; what the label does not say is unknown, never
 //!   zero. [`TypicalFood`] is the catalogue of what a feed room meets; [`typical_balancer`] stands in until a label is typed, and is marked as from memory.
 //! - [`check_label`] brings a label in its own units to a kilogram as fed and says what cannot be or was likely swapped.
+//! - [`read_label`] reads a pasted text into proposals, none of which is taken before the person accepts it.
 //! - [`balance`] adds up what forage and foods bring and holds each nutrient against its need and its ceiling.
 //! - [`whole`] holds a whole ration against everything at once: rows with ceilings and unknown parts, ratios, sugar and
 //!   starch of the day and of each bucket, forage, lucerne and straw.
@@ -33,7 +34,8 @@ pub use dose::{Dose, dose};
 pub use error::RationError;
 pub use food::{Food, FoodLabel, typical_balancer};
 pub use label::{
-    LabelBasis, LabelField, LabelFinding, LabelLine, LabelUnit, Measure, RawLabel, check_label,
+    FromText, LabelBasis, LabelField, LabelFinding, LabelLine, LabelUnit, Measure, PastedLabel,
+    RawLabel, check_label, read_label,
 };
 pub use whole::{
     Against, EnergyRow, FedContent, Forage, ForageRow, ForageVerdict, Ration, Row, SugarRow, Whole,
