@@ -48,8 +48,11 @@ impl Knots {
         }
     }
 
-    /// Where a supply hangs, 0 to 100; under nothing it hangs at nothing.
+    /// Where a supply hangs, 0 to 100; what is under nothing or no number hangs at nothing.
     pub fn position(self, supply: f64) -> f64 {
+        if supply.is_nan() {
+            return 0.0;
+        }
         let at = match self {
             Self::Both { need, .. } | Self::Need(need) if supply < need => NEED * supply / need,
             Self::Both { ceiling, .. } | Self::Ceiling(ceiling) if ceiling < supply => {
@@ -63,11 +66,7 @@ impl Knots {
             }
             Self::Ceiling(ceiling) => CEILING * supply / ceiling,
         };
-        if at.is_finite() {
-            at.clamp(0.0, END)
-        } else {
-            0.0
-        }
+        at.clamp(0.0, END)
     }
 
     /// Whether there is a knot of the need.
@@ -104,7 +103,9 @@ impl Cord {
         Self {
             need: knots.has_need(),
             ceiling: knots.has_ceiling(),
-            at: supply.map(|supply| knots.position(supply)),
+            at: supply
+                .filter(|supply| supply.is_finite())
+                .map(|supply| knots.position(supply)),
             band: None,
             was: None,
             dotted,

@@ -4,7 +4,7 @@ pub mod cord;
 mod judged;
 mod rows;
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 
 pub use cord::Cord;
 pub use judged::Judged;
