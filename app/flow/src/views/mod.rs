@@ -1,5 +1,6 @@
 //! What a screen shows, from the records it asked for. Pure: the records, now and the zone in, plain values out.
 
+pub mod balance;
 pub mod beats;
 pub mod beside;
 pub mod changeover;
@@ -28,6 +29,7 @@ pub mod plan;
 pub mod remind;
 pub mod round;
 pub mod shed;
+pub mod slip;
 pub mod soaks;
 pub mod stock;
 #[cfg(test)]

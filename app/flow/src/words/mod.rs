@@ -10,6 +10,7 @@
 
 mod animal;
 mod assess;
+mod balance;
 mod beside;
 mod condition;
 mod day;
@@ -46,6 +47,7 @@ mod safety;
 mod said;
 mod session;
 mod shed;
+mod slip;
 mod soak;
 mod soaks;
 mod sources;
@@ -66,6 +68,7 @@ mod tests;
 
 pub use animal::AnimalWords;
 pub use assess::AssessWords;
+pub use balance::BalanceWords;
 pub use beside::{BesideWords, Task};
 pub use condition::ConditionWords;
 pub use day::DayWords;
@@ -102,6 +105,7 @@ pub use safety::SafetyWords;
 pub use said::{EnergyUnit, Region, Said, Shown};
 pub use session::SessionWords;
 pub use shed::ShedWords;
+pub use slip::SlipWords;
 pub use soak::SoakWords;
 pub use soaks::SoaksWords;
 pub use sources::SourceWords;
