@@ -139,11 +139,8 @@ fn yard_foods(entries: &[Entry<'_>], problems: &mut Vec<Problem>) -> Vec<YardFoo
             match body.food(&entry.record.id) {
                 Ok(food) => Some(YardFood {
                     food: food?,
-                    price: body
-                        .price
-                        .zip(body.pack.as_ref())
-                        .and_then(|(price, pack)| price.per_kg(pack.g.as_fed())),
-                    scoop: None,
+                    price: body.price_per_kg(),
+                    scoop: body.scoop.as_ref().map(|scoop| scoop.g.as_fed()),
                 }),
                 Err(error) => {
                     problems.push(Problem::Log(error));
