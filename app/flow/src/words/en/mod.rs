@@ -14,6 +14,7 @@ mod details;
 mod differs;
 mod example;
 mod fields;
+mod foods;
 mod forage;
 mod group;
 mod guide;
