@@ -11,6 +11,7 @@ pub mod day;
 pub mod desk;
 pub mod details;
 pub mod filled;
+pub mod foods;
 pub mod group;
 pub mod guide;
 pub mod hanging;

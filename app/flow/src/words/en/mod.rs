@@ -15,6 +15,7 @@ mod details;
 mod differs;
 mod example;
 mod fields;
+mod foods;
 mod forage;
 mod group;
 mod guide;
