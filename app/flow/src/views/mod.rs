@@ -21,6 +21,7 @@ pub mod last_step;
 pub mod ledger;
 pub mod look_back;
 pub mod measures;
+pub mod mend;
 pub mod net_list;
 pub mod nets;
 pub mod next_step;

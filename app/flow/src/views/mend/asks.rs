@@ -124,7 +124,10 @@ mod tests {
             assert!((read - kg).abs() < 1e-9, "{typed}: {read}");
         }
         assert!(matches!(amount("a cup"), Err(SetWrong::Parse(_))));
-        assert!(matches!(amount("-4"), Err(SetWrong::OutOfRange(_) | SetWrong::Parse(_))));
+        assert!(matches!(
+            amount("-4"),
+            Err(SetWrong::OutOfRange(_) | SetWrong::Parse(_))
+        ));
         assert!(matches!(amount("90000"), Err(SetWrong::OutOfRange(_))));
     }
 

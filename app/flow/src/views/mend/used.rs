@@ -2,21 +2,23 @@
 
 use super::{MendView, Proposal};
 use crate::acts::{Act, New};
+use crate::forms::food::take;
 use tussock_core::animal::FoodId;
 use tussock_core::log::bodies::base::FeedGrams;
-use tussock_core::log::bodies::{DecidedAs, FoodV2, LabelBasis, RationFoodV1, RationV1};
-use tussock_core::log::{Body, Known, LogError, Name, Subject};
+use tussock_core::log::bodies::{DecidedAs, RationFoodV1, RationV1};
+use tussock_core::log::{Body, Known, LogError, Subject};
 use tussock_core::ration::TypicalFood;
 use tussock_core::ration::mend::Aim;
 use tussock_core::sources::RecordId;
-use tussock_core::units::AsFed;
 
 /// Ids and names that are made for it.
 pub struct Made<'a> {
     /// The id of the ration.
     pub ration: RecordId,
     /// An id for a food that comes into the yard, the same for the same food until it is saved.
-    pub food: &'a dyn Fn(TypicalFood) -> RecordId,
+    pub food: &'a dyn Fn(TypicalFood) -> FoodId,
+    /// The yard.
+    pub yard: &'a Subject,
     /// The name of a typical food.
     pub name: &'a dyn Fn(TypicalFood) -> String,
     /// Whether a person set any amount by hand.
@@ -41,19 +43,13 @@ pub fn use_it(view: &MendView, proposal: &Proposal, made: &Made<'_>) -> Result<A
             Some(TypicalFood::Balancer) => None,
             Some(typical) => {
                 let id = (made.food)(typical);
-                acts.push(Act::Add(New {
-                    id: id.clone(),
-                    subject: Subject::Yard,
-                    at: None,
-                    known: Known::Seen,
-                    body: Body::Food(typical_in_yard(typical, &(made.name)(typical))?),
-                }));
-                Some(FoodId(id.0))
+                acts.push(take(typical, &(made.name)(typical), made.yard, &id)?);
+                Some(id)
             }
         };
         foods.push(RationFoodV1 {
             food: id,
-            as_fed_g: grams(*a_day)?,
+            as_fed_g: FeedGrams::of(*a_day)?,
         });
     }
     acts.push(Act::Add(New {
@@ -72,10 +68,6 @@ pub fn use_it(view: &MendView, proposal: &Proposal, made: &Made<'_>) -> Result<A
     Ok(Act::All(acts))
 }
 
-fn grams(a_day: AsFed) -> Result<FeedGrams, LogError> {
-    FeedGrams::of(a_day)
-}
-
 const fn decided_as(aim: Aim, by_hand: bool) -> DecidedAs {
     match aim {
         _ if by_hand => DecidedAs::ByHand,
@@ -83,20 +75,4 @@ const fn decided_as(aim: Aim, by_hand: bool) -> DecidedAs {
         Aim::FewestFoods => DecidedAs::Fewest,
         Aim::Lightest => DecidedAs::Lightest,
     }
-}
-
-fn typical_in_yard(typical: TypicalFood, name: &str) -> Result<FoodV2, LogError> {
-    Ok(FoodV2 {
-        name: Name::new(name)?,
-        class: typical.class(),
-        profile: Some(typical),
-        basis: LabelBasis::AsFed,
-        dry_matter: None,
-        serving: None,
-        label: Vec::new(),
-        rate: None,
-        scoop: None,
-        pack: None,
-        price: None,
-    })
 }

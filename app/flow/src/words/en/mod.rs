@@ -30,6 +30,7 @@ mod look_back;
 mod look_over;
 mod lots;
 mod measure;
+mod mend;
 mod net;
 mod nets;
 mod next_step;
