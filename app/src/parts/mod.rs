@@ -16,6 +16,7 @@
 
 mod action;
 mod asked;
+mod balance_cord;
 mod banner;
 mod beats;
 mod caution;
@@ -39,6 +40,7 @@ mod quiet;
 mod rows;
 mod sentence;
 pub mod shell;
+mod slip;
 mod slot;
 mod sourced;
 mod state;
@@ -52,6 +54,7 @@ mod weight_chart;
 
 pub use action::{Action, ActionRow, Back};
 pub use asked::{AskedBack, AskedKey};
+pub use balance_cord::{BalanceCord, BalanceLine, BalanceRows};
 pub use banner::{Banner, Notice};
 pub use beats::{BeatCords, BeatRow, Beats};
 pub use caution::Caution;
@@ -73,6 +76,7 @@ pub use question::{Answer, AnswerWords, Question};
 pub use quiet::{Quiet, QuietRow};
 pub use rows::{Row, Rows};
 pub use sentence::{Rank, Sentence};
+pub use slip::{ChangeSlip, SlipRow};
 pub use slot::{Entry, Figure, LargeSlot, ReadingSlot};
 pub use sourced::Sourced;
 pub use state::{State, StateShape, Stated};

@@ -307,6 +307,7 @@ fn in_the_shed(route: Route) -> AnyView {
 
 fn at_the_desk(route: Route) -> AnyView {
     match route {
+        Route::Ration(animal) => view! { <desk::Ration animal /> }.into_any(),
         _ => view! { <desk::Desk /> }.into_any(),
     }
 }

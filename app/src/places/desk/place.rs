@@ -7,7 +7,7 @@ use crate::world::World;
 use leptos::prelude::*;
 use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::desk::{desk, needs};
-use tussock_flow::words::{DeskWords, English, HorsesWords, LogWords, YardVisitWords};
+use tussock_flow::words::{DeskWords, English, HorsesWords, UnitWords, YardVisitWords};
 
 /// The desk.
 #[component]

@@ -19,7 +19,7 @@ use tussock_core::limits::Nutrient;
 use tussock_core::log::{DayRation, GivenBy, Problem, Record, Wish, day_ration, gather};
 use tussock_core::plan::PlanError;
 use tussock_core::ration::{RationError, Whole};
-use tussock_core::safety::{Refused, SafetyVerdict, judge};
+use tussock_core::safety::{Refusal, SafetyVerdict, VetUrgency, judge};
 use tussock_core::units::{Instant, Zone};
 
 /// How something stands, worst first.
@@ -141,6 +141,15 @@ impl Balance {
     }
 }
 
+/// What safety says against any plan today.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Stop {
+    /// Why, the most urgent first.
+    pub why: Vec<Refusal>,
+    /// How soon the vet is rung; `None` when it is not for the vet.
+    pub vet: Option<VetUrgency>,
+}
+
 /// The ration of an animal and how it stands.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shown {
@@ -149,7 +158,7 @@ pub struct Shown {
     /// How that stands.
     pub balance: Balance,
     /// What safety says against any plan today, where a plan in use feeds it all the same.
-    pub refused: Option<Refused>,
+    pub refused: Option<Stop>,
 }
 
 impl Shown {
@@ -170,7 +179,7 @@ pub enum Outcome {
     /// Something is missing or cannot be used.
     Nothing(PlanError),
     /// No plan is in use, and safety refuses today's.
-    Refused(Box<Refused>),
+    Refused(Stop),
     /// An amount or a weight is not believed.
     NotReckoned(RationError),
     /// A ration.
@@ -223,7 +232,10 @@ pub fn ration(
     let wish = wish(&records, animal, now, zone)?;
     let gathered = gather(&records, animal, now, zone, &wish)?;
     let refused = match gathered.draft().map(judge) {
-        Ok(SafetyVerdict::Refused(refused)) => Some(refused),
+        Ok(SafetyVerdict::Refused(refused)) => Some(Stop {
+            why: refused.why,
+            vet: refused.vet,
+        }),
         Ok(SafetyVerdict::Allowed(_)) | Err(_) => None,
     };
     let mut problems = gathered.problems;
@@ -232,7 +244,7 @@ pub fn ration(
         // Nothing that safety refuses is shown as what it could be given.
         (Ok(ration), Some(refused)) if ration.by == GivenBy::Draft => {
             problems = ration.problems;
-            Outcome::Refused(Box::new(refused))
+            Outcome::Refused(refused)
         }
         (Ok(ration), refused) => {
             problems.clone_from(&ration.problems);
