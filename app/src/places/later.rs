@@ -308,6 +308,8 @@ fn in_the_shed(route: Route) -> AnyView {
 fn at_the_desk(route: Route) -> AnyView {
     match route {
         Route::Ration(animal) => view! { <desk::Ration animal /> }.into_any(),
+        Route::Mend(animal) => view! { <desk::Mend animal /> }.into_any(),
+        Route::ChangeOver(animal) => view! { <desk::ChangeOver animal /> }.into_any(),
         _ => view! { <desk::Desk /> }.into_any(),
     }
 }

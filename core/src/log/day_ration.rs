@@ -102,6 +102,28 @@ pub fn day_ration(
     zone: &impl Zone,
     wish: &Wish,
 ) -> Option<Result<DayRation, PlanError>> {
+    ration(records, animal, now, zone, wish, true)
+}
+
+/// What today's draft would give it, whatever plan feeds it.
+pub(super) fn draft_ration(
+    records: &[&Record],
+    animal: &AnimalId,
+    now: Instant,
+    zone: &impl Zone,
+    wish: &Wish,
+) -> Option<Result<DayRation, PlanError>> {
+    ration(records, animal, now, zone, wish, false)
+}
+
+fn ration(
+    records: &[&Record],
+    animal: &AnimalId,
+    now: Instant,
+    zone: &impl Zone,
+    wish: &Wish,
+    by_plan: bool,
+) -> Option<Result<DayRation, PlanError>> {
     let gathered = gather(records, animal, now, zone, wish)?;
     let draft = match gathered.draft() {
         Ok(draft) => draft,
@@ -110,7 +132,9 @@ pub fn day_ration(
     let entries = up_to(records, now);
     let mut problems = gathered.problems.clone();
     let yard = yard_foods(&entries, &mut problems);
-    let planned = of_plan(records, &entries, &gathered, &draft, &yard, now);
+    let planned = by_plan
+        .then(|| of_plan(records, &entries, &gathered, &draft, &yard, now))
+        .flatten();
     let (by, forages, foods) = planned.unwrap_or_else(|| {
         let (forages, foods) = of_draft(&gathered, &draft, &yard);
         (GivenBy::Draft, forages, foods)

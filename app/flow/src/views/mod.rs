@@ -3,6 +3,7 @@
 pub mod balance;
 pub mod beats;
 pub mod beside;
+pub mod change_over;
 pub mod changeover;
 pub mod compare;
 pub mod condition;

@@ -221,7 +221,7 @@ fn cautions(shown: &Shown) -> AnyView {
 }
 
 /// A caution with what stands behind it.
-fn told(said: Said) -> AnyView {
+pub(super) fn told(said: Said) -> AnyView {
     let words = English::default();
     match said.why {
         Some(why) => {

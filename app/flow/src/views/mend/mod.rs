@@ -151,6 +151,20 @@ pub fn mend_of(
     })))
 }
 
+/// The keys of all foods that may be given, so that what is set of them can be read.
+pub fn keys(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> Vec<String> {
+    let records: Vec<&Record> = shelf.records().collect();
+    let ration = wish(&records, animal, now, zone)
+        .and_then(|wish| day_ration(&records, animal, now, zone, &wish));
+    match ration {
+        Some(Ok(ration)) => candidates(&ration, true)
+            .iter()
+            .map(Candidate::key)
+            .collect(),
+        Some(Err(_)) | None => Vec::new(),
+    }
+}
+
 /// The foods of the yard and of the typical ones those that do not stand in the yard under their own numbers. A typical
 /// balancer stands in only where the yard has no balancer.
 fn candidates(ration: &DayRation, typical_too: bool) -> Vec<Candidate> {

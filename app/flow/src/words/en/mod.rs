@@ -6,6 +6,7 @@ mod assess;
 mod balance;
 mod because;
 mod beside;
+mod change_over;
 mod condition;
 mod day;
 mod day_screen;
