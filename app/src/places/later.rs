@@ -307,6 +307,10 @@ fn in_the_shed(route: Route) -> AnyView {
 
 fn at_the_desk(route: Route) -> AnyView {
     match route {
+        Route::Foods => view! { <desk::Foods /> }.into_any(),
+        Route::NewFood => view! { <desk::NewFood /> }.into_any(),
+        Route::Food(food) => view! { <desk::Food food /> }.into_any(),
+        Route::TypicalFood(food) => view! { <desk::Typical food /> }.into_any(),
         _ => view! { <desk::Desk /> }.into_any(),
     }
 }
