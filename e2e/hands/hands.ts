@@ -87,7 +87,7 @@ export interface Hands {
   open(address: string): Promise<void>;
   /** Touches a thing once, when it can be touched. */
   tap(what: Thing): Promise<void>;
-  /** Types into a field key by key; touches it first when it has not the focus. */
+  /** Types into a field key by key; touches it first when it has not the focus. Of a list that opens, chooses by its words. */
   type(into: Thing, text: string): Promise<void>;
   /** Waits until a thing is in sight and gives the words on it; of a field, what it holds. */
   see(what: Thing): Promise<string>;

@@ -46,6 +46,12 @@ export class PlaywrightHands implements Hands {
   async type(into: Thing, text: string): Promise<void> {
     const one = this.find(into);
     await expect(one, `${nameOf(into)} can be typed in`).toBeEditable();
+    // A list that opens is no part of the page: its offer is chosen by its words, as by one tap more.
+    if (into.role === 'combobox') {
+      await one.selectOption({ label: text });
+      this.touches.taps += 2;
+      return;
+    }
     const focused = await one.evaluate((element) => element === document.activeElement);
     if (!focused) await this.tap(into);
     await one.pressSequentially(text);
@@ -59,6 +65,8 @@ export class PlaywrightHands implements Hands {
     return one.evaluate((element) =>
       (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement
         ? element.value
+        : element instanceof HTMLSelectElement
+        ? (element.selectedOptions[0]?.text ?? '')
         : (element as HTMLElement).innerText
       ).trim(),
     );

@@ -310,6 +310,10 @@ fn at_the_desk(route: Route) -> AnyView {
         Route::Ration(animal) => view! { <desk::Ration animal /> }.into_any(),
         Route::Mend(animal) => view! { <desk::Mend animal /> }.into_any(),
         Route::ChangeOver(animal) => view! { <desk::ChangeOver animal /> }.into_any(),
+        Route::Foods => view! { <desk::Foods /> }.into_any(),
+        Route::NewFood => view! { <desk::NewFood /> }.into_any(),
+        Route::Food(food) => view! { <desk::Food food /> }.into_any(),
+        Route::TypicalFood(food) => view! { <desk::Typical food /> }.into_any(),
         _ => view! { <desk::Desk /> }.into_any(),
     }
 }

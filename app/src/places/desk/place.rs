@@ -7,7 +7,7 @@ use crate::world::World;
 use leptos::prelude::*;
 use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::desk::{desk, needs};
-use tussock_flow::words::{DeskWords, English, HorsesWords, UnitWords, YardVisitWords};
+use tussock_flow::words::{DeskWords, English, FoodsWords, HorsesWords, UnitWords, YardVisitWords};
 
 /// The desk.
 #[component]
@@ -48,6 +48,15 @@ pub fn Desk() -> impl IntoView {
             )
         })
     };
+    let foods = move || {
+        let count = seen.with(|seen| seen.as_ref().map(|seen| seen.foods))?;
+        let to = Route::Foods.to_string();
+        Some(view! {
+            <Rows name=words.foods()>
+                <Row name=words.foods() second=words.foods_count(count) press=to />
+            </Rows>
+        })
+    };
     let foot = move || {
         view! {
             <UpdateOffer />
@@ -68,6 +77,7 @@ pub fn Desk() -> impl IntoView {
             <Sentence said=said />
             <Unread shelf />
             {rations}
+            {foods}
         </Frame>
     }
 }

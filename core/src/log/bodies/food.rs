@@ -136,7 +136,7 @@ impl FoodV2 {
             }
             return Food::read(read)
                 .map(Some)
-                .map_err(|error| refuse::refused(error, &body));
+                .map_err(|error| refuse::refused(&error, &body));
         }
         let Some(profile) = self.profile else {
             return Ok(None);
@@ -149,7 +149,7 @@ impl FoodV2 {
             Some(rate) => typical
                 .at_rate(rate)
                 .map(Some)
-                .map_err(|error| refuse::refused(error, &body)),
+                .map_err(|error| refuse::refused(&error, &body)),
             None => Ok(Some(typical)),
         }
     }

@@ -183,32 +183,32 @@ Feed 100 g per 100 kg body weight";
             .collect()
     }
 
-    fn of(nutrient: Nutrient) -> Option<Content> {
-        Some(Content::Of(nutrient))
+    const fn of(nutrient: Nutrient) -> Content {
+        Content::Of(nutrient)
     }
 
     #[test]
     fn a_label_is_read_line_by_line_and_nothing_is_guessed() {
         let wanted: Vec<(Option<Content>, &str, &str)> = vec![
-            (of(Nutrient::CrudeProtein), "14.5", "%"),
+            (Some(of(Nutrient::CrudeProtein)), "14.5", "%"),
             (None, "9", "%"),
-            (of(Nutrient::Calcium), "3", "%"),
-            (of(Nutrient::Calcium), "4", "%"),
-            (of(Nutrient::Calcium), "1.2", "%"),
-            (of(Nutrient::Phosphorus), "0.5", "%"),
+            (Some(of(Nutrient::Calcium)), "3", "%"),
+            (Some(of(Nutrient::Calcium)), "4", "%"),
+            (Some(of(Nutrient::Calcium)), "1.2", "%"),
+            (Some(of(Nutrient::Phosphorus)), "0.5", "%"),
             (None, "4", "%"),
             (Some(Content::Starch), "6", "%"),
             (Some(Content::SugarStarch), "10", "%"),
             (Some(Content::Starch), "6", "%"),
             (Some(Content::Energy), "10.4", "MJ/kg"),
-            (of(Nutrient::Copper), "400", "mg/kg"),
+            (Some(of(Nutrient::Copper)), "400", "mg/kg"),
             (None, "1.6", "mg/kg"),
             (None, "1600", "mg/kg"),
-            (of(Nutrient::Selenium), "2", "mg/kg"),
-            (of(Nutrient::VitaminE), "2.5", "IU/kg"),
-            (of(Nutrient::VitaminE), "2500", "IU/kg"),
-            (of(Nutrient::VitaminD), "3000", "?"),
-            (of(Nutrient::Zinc), "120", "?"),
+            (Some(of(Nutrient::Selenium)), "2", "mg/kg"),
+            (Some(of(Nutrient::VitaminE)), "2.5", "IU/kg"),
+            (Some(of(Nutrient::VitaminE)), "2500", "IU/kg"),
+            (Some(of(Nutrient::VitaminD)), "3000", "?"),
+            (Some(of(Nutrient::Zinc)), "120", "?"),
             (None, "1", "%"),
             (None, "100", "g/100kg"),
         ];

@@ -130,7 +130,7 @@ fn among<T: Copy + PartialEq>(
         )
     };
     let last = words.iter().rev().find(warrant);
-    if let Some((_, named)) = symbols.iter().find(|(symbol, _)| last == Some(&symbol)) {
+    if let Some((_, named)) = symbols.iter().find(|(symbol, _)| last == Some(symbol)) {
         add(Some(*named));
     }
     match found {

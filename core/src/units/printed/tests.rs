@@ -19,12 +19,12 @@ fn one(text: &str) -> PrintedNumber<'_> {
     numbers.remove(0)
 }
 
-fn unit(counted: Counted, per: Per) -> Option<PrintedUnit> {
-    Some(PrintedUnit {
+const fn unit(counted: Counted, per: Per) -> PrintedUnit {
+    PrintedUnit {
         counted,
         per,
         digestible: false,
-    })
+    }
 }
 
 #[test]
@@ -32,30 +32,30 @@ fn units_are_read_as_they_are_written() {
     use Counted::*;
     use Per::*;
     for (text, wanted) in [
-        ("x 1.2 %", unit(Percent, Kilogram)),
-        ("x 1.2%", unit(Percent, Kilogram)),
-        ("x 1.2 per cent", unit(Percent, Kilogram)),
-        ("x 1.2 g/100g", unit(Percent, Kilogram)),
-        ("x 1.2 g / 100 g", unit(Percent, Kilogram)),
-        ("x 1.2 g/kg", unit(Gram, Kilogram)),
-        ("x 1.2 g per kg", unit(Gram, Kilogram)),
-        ("x 400mg/kg", unit(Milligram, Kilogram)),
-        ("x 400 MG/KG", unit(Milligram, Kilogram)),
-        ("x 400 ppm", unit(Milligram, Kilogram)),
-        ("x 400 µg/kg", unit(Microgram, Kilogram)),
-        ("x 400 (mg/kg)", unit(Milligram, Kilogram)),
-        ("x, mg/kg 400", unit(Milligram, Kilogram)),
-        ("x (%) 4", unit(Percent, Kilogram)),
-        ("x 900 I.U./kg", unit(InternationalUnit, Kilogram)),
-        ("x 900 iu per kg", unit(InternationalUnit, Kilogram)),
-        ("x 20 mg per serving", unit(Milligram, Serving)),
+        ("x 1.2 %", Some(unit(Percent, Kilogram))),
+        ("x 1.2%", Some(unit(Percent, Kilogram))),
+        ("x 1.2 per cent", Some(unit(Percent, Kilogram))),
+        ("x 1.2 g/100g", Some(unit(Percent, Kilogram))),
+        ("x 1.2 g / 100 g", Some(unit(Percent, Kilogram))),
+        ("x 1.2 g/kg", Some(unit(Gram, Kilogram))),
+        ("x 1.2 g per kg", Some(unit(Gram, Kilogram))),
+        ("x 400mg/kg", Some(unit(Milligram, Kilogram))),
+        ("x 400 MG/KG", Some(unit(Milligram, Kilogram))),
+        ("x 400 ppm", Some(unit(Milligram, Kilogram))),
+        ("x 400 µg/kg", Some(unit(Microgram, Kilogram))),
+        ("x 400 (mg/kg)", Some(unit(Milligram, Kilogram))),
+        ("x, mg/kg 400", Some(unit(Milligram, Kilogram))),
+        ("x (%) 4", Some(unit(Percent, Kilogram))),
+        ("x 900 I.U./kg", Some(unit(InternationalUnit, Kilogram))),
+        ("x 900 iu per kg", Some(unit(InternationalUnit, Kilogram))),
+        ("x 20 mg per serving", Some(unit(Milligram, Serving))),
         (
             "x 80 mg per 100 kg body weight",
-            unit(Milligram, HundredKgBody),
+            Some(unit(Milligram, HundredKgBody)),
         ),
-        ("x 80 mg/100kg", unit(Milligram, HundredKgBody)),
-        ("x 10 MJ/kg", unit(Megajoule, Kilogram)),
-        ("x 2.4 Mcal/kg", unit(Megacalorie, Kilogram)),
+        ("x 80 mg/100kg", Some(unit(Milligram, HundredKgBody))),
+        ("x 10 MJ/kg", Some(unit(Megajoule, Kilogram))),
+        ("x 2.4 Mcal/kg", Some(unit(Megacalorie, Kilogram))),
         // Not understood, and not taken for something else.
         ("x 12 mg/100g", None),
         ("x 12 mg", None),

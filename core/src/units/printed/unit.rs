@@ -56,18 +56,28 @@ pub(super) struct Found<'a> {
     pub(super) next: usize,
 }
 
-/// A word that begins a unit; those that no line of a label is read in are `None`.
-fn counted(word: &str) -> Option<Option<Counted>> {
-    Some(match word {
-        "%" | "percent" | "pct" => Some(Counted::Percent),
-        "g" | "gram" | "grams" => Some(Counted::Gram),
-        "mg" | "ppm" | "milligram" | "milligrams" => Some(Counted::Milligram),
-        "ug" | "µg" | "μg" | "mcg" | "microgram" | "micrograms" => Some(Counted::Microgram),
-        "iu" => Some(Counted::InternationalUnit),
-        "mj" => Some(Counted::Megajoule),
-        "mcal" => Some(Counted::Megacalorie),
-        "kcal" | "kj" | "ppb" | "‰" | "kg" | "cfu" => None,
-        _ => return None,
+/// What a word begins.
+#[derive(Clone, Copy)]
+enum Begins {
+    /// A unit of this.
+    Counted(Counted),
+    /// A unit in which no line is read.
+    Other,
+    /// No unit.
+    Nothing,
+}
+
+fn begins(word: &str) -> Begins {
+    Begins::Counted(match word {
+        "%" | "percent" | "pct" => Counted::Percent,
+        "g" | "gram" | "grams" => Counted::Gram,
+        "mg" | "ppm" | "milligram" | "milligrams" => Counted::Milligram,
+        "ug" | "µg" | "μg" | "mcg" | "microgram" | "micrograms" => Counted::Microgram,
+        "iu" => Counted::InternationalUnit,
+        "mj" => Counted::Megajoule,
+        "mcal" => Counted::Megacalorie,
+        "kcal" | "kj" | "ppb" | "‰" | "kg" | "cfu" => return Begins::Other,
+        _ => return Begins::Nothing,
     })
 }
 
@@ -135,7 +145,11 @@ fn read<'a>(line: &'a str, tokens: &[Token<'a>], from: usize) -> Option<Found<'a
     } else if reader.eat(&["per", "cent"]) {
         Some(Counted::Percent)
     } else {
-        let counted = counted(&word)?;
+        let counted = match begins(&word) {
+            Begins::Counted(counted) => Some(counted),
+            Begins::Other => None,
+            Begins::Nothing => return None,
+        };
         reader.take(1);
         counted
     };

@@ -8,7 +8,7 @@ use tussock_core::log::Subject;
 use tussock_core::log::bodies::LabelBasis;
 
 /// The food that an act adds, as an entry of the yard.
-fn entry<'a>(id: &'a str, act: Act) -> Entry<'a> {
+fn entry(id: &str, act: Act) -> Entry<'_> {
     let Act::Add(new) = act else {
         panic!("adds a food")
     };

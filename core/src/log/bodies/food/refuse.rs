@@ -8,14 +8,14 @@ use crate::ration::{Content, LabelField, LabelFinding, LabelUnit, RationError};
 use crate::units::{Bounds, DryFraction, OutOfRange};
 
 /// A food that was refused, at its place.
-pub(super) fn refused(error: RationError, body: &Path<'_>) -> LogError {
+pub(super) fn refused(error: &RationError, body: &Path<'_>) -> LogError {
     LogError::OutOfRange {
         place: body.place(),
         range: match error {
-            RationError::OutOfRange(range) => range,
+            RationError::OutOfRange(range) => *range,
             RationError::Content { nutrient, value } => OutOfRange {
                 bounds: Bounds::new(nutrient.key(), 0.0, f64::MAX),
-                value,
+                value: *value,
             },
         },
     }
