@@ -14,9 +14,7 @@ use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
 use tussock_flow::routes::Route;
 use tussock_flow::views::change_over::{Change, Days, change_of, needs};
-use tussock_flow::words::{
-    BalanceWords, ChangeOverWords, English, HorsesWords, LogWords, PlanScreenWords, VisitsWords,
-};
+use tussock_flow::words::{BalanceWords, BesideWords, ChangeOverWords, English, HorsesWords};
 
 /// The field of how long it takes.
 const WEEKS: &str = "weeks";
@@ -116,16 +114,9 @@ fn shown(change: &Change) -> AnyView {
         .iter()
         .map(|days| {
             let state = state_of(change, days);
-            view! {
-                <Hang>
-                    <Tag
-                        state=state
-                        word=words.days_word(change, days)
-                        what=words.days_lead(days)
-                        second=words.fed_on(days)
-                    />
-                </Hang>
-            }
+            let word = words.days_word(change, days);
+            let (lead, fed) = (words.days_lead(days), words.fed_on(days));
+            view! { <Hang><Tag state=state word=word what=lead second=fed /></Hang> }
         })
         .collect_view();
     let breaks = change.days.iter().any(|days| days.breaks);

@@ -22,8 +22,7 @@ use tussock_flow::views::mend::{
     use_it,
 };
 use tussock_flow::words::{
-    BalanceWords, English, HorsesWords, LogWords, MendWords, PlanScreenWords, PlanWords,
-    RationWords, SlipWords, VisitsWords,
+    BalanceWords, BesideWords, English, HorsesWords, MendWords, PlanWords, RationWords, SlipWords,
 };
 
 /// The field of which of the proposals is looked at.
@@ -37,7 +36,6 @@ struct AtMend {
     world: World,
     form: Form,
     seen: Memo<Option<Outcome>>,
-    wrong: RwSignal<Vec<(String, SetWrong)>>,
     failed: RwSignal<bool>,
     busy: RwSignal<bool>,
     id: StoredValue<AnimalId>,
@@ -69,12 +67,10 @@ pub fn Mend(
         _ => None,
     };
     let seen = Memo::new(move |_| at(minute.get()));
-    let wrong = RwSignal::new(Vec::new());
     let here = AtMend {
         world,
         form,
         seen,
-        wrong,
         failed: RwSignal::new(false),
         busy: RwSignal::new(false),
         id,

@@ -18,8 +18,8 @@ use tussock_flow::views::balance::{
     Balance, EnergyLine, Judged, Look, NutrientRow, Outcome, RationView, Shown, Stop, needs, ration,
 };
 use tussock_flow::words::{
-    BalanceWords, BesideWords, English, HorsesWords, LimitsWords, LogWords, PlanScreenWords,
-    PlanWords, RationWords, SafetyWords, Said, UnitWords, VisitsWords,
+    BalanceWords, BesideWords, English, HorsesWords, LimitsWords, LogWords, MendWords,
+    PlanScreenWords, PlanWords, RationWords, SafetyWords, Said, UnitWords, VisitsWords,
 };
 
 /// The ration of an animal.
@@ -44,6 +44,9 @@ pub fn Ration(
             press: Press::from(back.clone()),
         };
         let plan = id.with_value(|id| Route::Plan(id.clone())).to_string();
+        let change = id
+            .with_value(|id| Route::ChangeOver(id.clone()))
+            .to_string();
         let does = move || {
             seen.with(|seen| seen.as_ref().map(|seen| leads(seen, &id.get_value())))
                 .map(|(says, to)| view! { <Action says=says press=to.to_string() /> })
@@ -51,6 +54,7 @@ pub fn Ration(
         view! {
             <QuietRow>
                 <Quiet says=words.see_plan() press=plan />
+                <Quiet says=words.how_to_change_over() press=change.clone() />
                 <Quiet says=words.to_the_foods() press=Route::Foods.to_string() />
             </QuietRow>
             <ActionRow back=back>{does}</ActionRow>
