@@ -12,12 +12,16 @@ use tussock_core::assess::{
     Tape,
 };
 use tussock_core::forage::ForageClass;
+use tussock_core::limits::Nutrient;
+use tussock_core::log::bodies::base::{Decimal, FeedWeight, Reported};
 use tussock_core::log::bodies::{
-    AnimalV1, ConditionV1, CrestV1, LookOverV1, LotV1, VisitsV1, WeightV1, YardV1,
+    AnimalV1, ConditionV1, CrestV1, FoodV2, LabelBasis, LabelLineV2, LookOverV1, LotV1, VisitsV1,
+    WeightV1, YardV1,
 };
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
+use tussock_core::ration::{Content, FoodClass, TypicalFood};
 use tussock_core::sources::RecordId;
-use tussock_core::units::{BodyMass, Instant, Length, LocalTime, Span};
+use tussock_core::units::{AsFed, BodyMass, Currency, Instant, Length, LocalTime, Money, Span};
 
 /// Everything the invented yard holds when it is opened for the first time.
 ///
@@ -54,6 +58,13 @@ pub fn yard(yard: &YardId, now: Instant) -> Result<Act, ExampleFault> {
             Body::Lot(LotV1::of_class("Meadow, June cut", ForageClass::Meadow)?),
         ),
     ];
+    for (id, food) in [
+        ("minerals", minerals()?),
+        ("salt", salt()?),
+        ("pulp", pulp()?),
+    ] {
+        acts.push(add(id, Subject::yard(yard), days(20), Body::Food(food)));
+    }
     for who in [bramble(), moss(), fern()] {
         acts.extend(animal(&who, &days)?);
     }
@@ -154,6 +165,92 @@ fn animal(who: &Invented, days: &impl Fn(i64) -> Instant) -> Result<Vec<Act>, Ex
         }),
     ));
     Ok(acts)
+}
+
+/// A price in the invented yard's currency.
+fn price(minor: i64) -> Option<Money> {
+    let currency = Currency::from_code("GBP").ok()?;
+    Some(Money { minor, currency })
+}
+
+fn pack(kg: f64) -> Result<Option<FeedWeight>, LogError> {
+    FeedWeight::of(AsFed::kg(kg), None).map(Some)
+}
+
+/// A food of which nobody typed a label.
+fn unlabelled(name: &str, typical: TypicalFood) -> Result<FoodV2, LogError> {
+    Ok(FoodV2 {
+        name: Name::new(name)?,
+        class: typical.class(),
+        profile: Some(typical),
+        basis: LabelBasis::AsFed,
+        dry_matter: None,
+        serving: None,
+        label: Vec::new(),
+        rate: None,
+        scoop: None,
+        pack: None,
+        price: None,
+    })
+}
+
+/// A mix of minerals and vitamins that does not exist, with its label.
+fn minerals() -> Result<FoodV2, LogError> {
+    let line = |content, value: &str, unit: &str| {
+        Ok::<_, LogError>(LabelLineV2 {
+            content: Some(content),
+            name: None,
+            reported: Reported {
+                value: Decimal::new(value)?,
+                unit: Name::new(unit)?,
+                typed: Some(value.to_owned()),
+            },
+        })
+    };
+    let of = Content::Of;
+    Ok(FoodV2 {
+        class: FoodClass::MineralMix,
+        profile: None,
+        label: vec![
+            line(of(Nutrient::CrudeProtein), "20", "%")?,
+            line(of(Nutrient::Calcium), "6", "%")?,
+            line(of(Nutrient::Phosphorus), "3", "%")?,
+            line(of(Nutrient::Magnesium), "2", "%")?,
+            line(of(Nutrient::Sodium), "1.5", "%")?,
+            line(of(Nutrient::Copper), "700", "mg/kg")?,
+            line(of(Nutrient::Zinc), "2400", "mg/kg")?,
+            line(of(Nutrient::Manganese), "900", "mg/kg")?,
+            line(of(Nutrient::Iodine), "7", "mg/kg")?,
+            line(of(Nutrient::Selenium), "6", "mg/kg")?,
+            line(of(Nutrient::VitaminE), "5000", "IU/kg")?,
+            line(Content::SugarStarch, "9", "%")?,
+        ],
+        rate: Some(Reported {
+            value: Decimal::new("0.6")?,
+            unit: Name::new("g/kg")?,
+            typed: Some("0.6".to_owned()),
+        }),
+        scoop: pack(0.04)?,
+        pack: pack(10.0)?,
+        price: price(2_800),
+        ..unlabelled("Yard minerals", TypicalFood::Balancer)?
+    })
+}
+
+fn salt() -> Result<FoodV2, LogError> {
+    Ok(FoodV2 {
+        pack: pack(10.0)?,
+        price: price(650),
+        ..unlabelled("Plain salt", TypicalFood::Salt)?
+    })
+}
+
+fn pulp() -> Result<FoodV2, LogError> {
+    Ok(FoodV2 {
+        pack: pack(20.0)?,
+        price: price(1_450),
+        ..unlabelled("Beet pulp, no molasses", TypicalFood::BeetPulp)?
+    })
 }
 
 fn visits() -> Vec<LocalTime> {

@@ -111,6 +111,8 @@ pub struct Slip {
     pub lines: Vec<Line>,
     /// What a day costs; `None` when a price is not known or they are not of one currency.
     pub a_day: Option<Sum>,
+    /// What the bought foods of a day cost, where the price of a hay is not known.
+    pub bought_a_day: Option<Sum>,
 }
 
 impl Slip {
@@ -134,7 +136,34 @@ pub fn slip(now: &DayRation, proposed: &DayRation) -> Slip {
             then: then.minor,
             currency: now.currency,
         });
-    Slip { lines, a_day }
+    let only_foods = |ration: &DayRation| DayRation {
+        forages: Vec::new(),
+        ..ration.clone()
+    };
+    let bought_a_day = match a_day {
+        Some(_) => None,
+        None => bought(&only_foods(now), &only_foods(proposed)),
+    };
+    Slip {
+        lines,
+        a_day,
+        bought_a_day,
+    }
+}
+
+/// What foods alone cost; none of them cost nothing.
+fn bought(now: &DayRation, then: &DayRation) -> Option<Sum> {
+    let currency = now.cost().or(then.cost())?.currency;
+    let cost = |ration: &DayRation| match ration.cost() {
+        _ if ration.foods.is_empty() => Some(0.0),
+        Some(cost) => (cost.currency == currency).then_some(cost.minor),
+        None => None,
+    };
+    Some(Sum {
+        now: cost(now)?,
+        then: cost(then)?,
+        currency,
+    })
 }
 
 fn line(of: Of, price: Option<PricePerKg>, from: AsFed, to: AsFed) -> Line {

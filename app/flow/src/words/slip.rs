@@ -18,6 +18,8 @@ pub trait SlipWords {
     fn slip_sum(&self, sum: Sum) -> String;
     /// The words before the sum, and before that of a month.
     fn slip_sum_of(&self) -> [&'static str; 2];
+    /// The same where the price of the hay is not known.
+    fn slip_sum_of_bought(&self) -> [&'static str; 2];
     /// Nothing changes, or the cost is not known; `None` when there is nothing to say.
     fn slip_note(&self, slip: &Slip) -> Option<String>;
 }

@@ -404,9 +404,13 @@ pub(super) fn slip_view(slip: &tussock_flow::views::slip::Slip) -> AnyView {
             cost: words.slip_cost(line),
         })
         .collect();
-    let [day, month] = words.slip_sum_of();
+    let [day, month] = match slip.a_day {
+        Some(_) => words.slip_sum_of(),
+        None => words.slip_sum_of_bought(),
+    };
     let sums: Vec<[String; 2]> = slip
         .a_day
+        .or(slip.bought_a_day)
         .map(|sum| {
             vec![
                 [day.to_owned(), words.slip_sum(sum)],

@@ -198,13 +198,11 @@ fn candidates(ration: &DayRation, typical_too: bool) -> Vec<Candidate> {
     found
 }
 
-/// Where every food that is on offer has a price, the cheapest; else the fewest foods.
+/// Where a food of the yard that is on offer has a price, the cheapest; else the fewest foods.
 fn usual_aim(candidates: &[Candidate]) -> Aim {
-    let mut offered = candidates
+    let priced = candidates
         .iter()
-        .filter(|one| one.not_offered.is_none())
-        .peekable();
-    let priced = offered.peek().is_some() && offered.all(|one| one.of.price.is_some());
+        .any(|one| one.not_offered.is_none() && one.of.price.is_some());
     if priced {
         Aim::Cheapest
     } else {

@@ -73,6 +73,10 @@ impl SlipWords for English {
         ["a day", "in 30 days"]
     }
 
+    fn slip_sum_of_bought(&self) -> [&'static str; 2] {
+        ["bought food a day", "bought food in 30 days"]
+    }
+
     fn slip_note(&self, slip: &Slip) -> Option<String> {
         if slip.is_same() {
             return Some("Nothing changes.".to_owned());
