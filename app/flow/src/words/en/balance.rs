@@ -20,6 +20,15 @@ impl English {
             )
         })
     }
+
+    /// The same beside a name, short.
+    fn stands_not_known(unknown: f64) -> String {
+        if unknown > 0.0 {
+            format!("not known in {} of it", percent_above_nothing(unknown))
+        } else {
+            "not known".to_owned()
+        }
+    }
 }
 
 impl BalanceWords for English {
@@ -118,6 +127,10 @@ impl BalanceWords for English {
         })
     }
 
+    fn only_what_is_written_down(&self) -> &'static str {
+        "Only this is counted. Grass, treats and licks beside it are not."
+    }
+
     fn row_stands(&self, row: &NutrientRow) -> String {
         match row.is.standing {
             Standing::Within => self.look(Look::Within).to_owned(),
@@ -130,8 +143,7 @@ impl BalanceWords for English {
                     || self.look(Look::Over).to_owned(),
                     |by| format!("over by {}", self.amount(row.nutrient, by)),
                 ),
-            Standing::NotKnown => Self::not_known_of(row.is.unknown)
-                .unwrap_or_else(|| self.look(Look::NotKnown).to_owned()),
+            Standing::NotKnown => Self::stands_not_known(row.is.unknown),
         }
     }
 
@@ -207,8 +219,7 @@ impl BalanceWords for English {
             EnergyStands::Short { floor } => {
                 format!("short: at least {} wanted", self.energy(floor))
             }
-            EnergyStands::NotKnown => Self::not_known_of(line.unknown)
-                .unwrap_or_else(|| self.look(Look::NotKnown).to_owned()),
+            EnergyStands::NotKnown => Self::stands_not_known(line.unknown),
             EnergyStands::ByWeightAndCondition => "goes by weight and condition".to_owned(),
             EnergyStands::NotReckoned => "not known: no need is reckoned for it".to_owned(),
         }
