@@ -87,6 +87,23 @@ fn every_file_ever_written_is_of_a_kind_that_is_still_read() {
     assert!(seen >= Kind::KNOWN.len());
 }
 
+#[test]
+fn a_food_of_the_first_version_climbs_to_the_second() {
+    let text = std::fs::read_to_string(file("food.v1.json")).unwrap();
+    let Value::Array(mut records) = tussock_core::log::parse(&text).unwrap() else {
+        panic!("food.v1.json is no list");
+    };
+    let record = Record::from_value(records.remove(0)).unwrap();
+    assert_eq!(record.v, 1);
+    let body = Body::read(&record).unwrap();
+    assert_eq!(body, samples::bodies(&Kind::Food).remove(0));
+    // An edit writes the second version, and the record before it stays as it was.
+    let next = record.next(record.stamp, None, &body).unwrap();
+    assert_eq!(next.v, 2);
+    assert_eq!(next.body, body.to_value().unwrap());
+    assert_eq!(record.body["food_use"], "balancer");
+}
+
 /// What a field allows: asked by putting there what nothing allows.
 fn asked(record: &Record, path: &mut Vec<String>, value: &Value, out: &mut Vec<String>) {
     match value {

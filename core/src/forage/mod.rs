@@ -13,6 +13,7 @@
 //!   stack; [`instead`] is the lot that was opened in place of another; [`tonight`] is a night without hay.
 //! - [`test_outlook`] says what a laboratory test would be likely to decide, [`worth_of_test`] whether it pays;
 //!   [`hazards`] what else to look at.
+//! - [`read_report`] reads a pasted report into proposals, none of which is taken before the person accepts it.
 //!
 //! What this room does not do: it knows no limit of its own (the caller gives it), it soaks nothing (room `soak`), and
 //! an untested hay is never safe here.
@@ -35,6 +36,7 @@ mod sampling;
 mod stock;
 mod storage;
 mod supply;
+mod text;
 mod tonight;
 mod verdict;
 mod worth;
@@ -67,6 +69,7 @@ pub use storage::{
     most_moisture, watch_until,
 };
 pub use supply::{Content, ContentOrigin, Supply, supply};
+pub use text::{PastedReport, ReportLine, ReportText, read_report};
 pub use tonight::{Borrowed, Hungry, Pulp, Straw, Tonight, tonight};
 pub use verdict::{Doubt, Judgement, SugarMeasure, Verdict, WayOut, judge};
 pub use worth::{

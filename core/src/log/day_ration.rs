@@ -10,7 +10,6 @@ use crate::animal::{Animal, AnimalId, LotId};
 use crate::forage::{Fed, ForageClass, Lot, SugarEstimate, Supply, supply};
 use crate::plan::{Draft, PlanError, Soaking, Standard, sugar_as_fed};
 use crate::ration::mend::{FoodChoice, ForageChoice};
-use crate::ration::published::FOOD_STEP;
 use crate::ration::{Bucket, Food, Forage, Ration, RationError, Whole, whole};
 use crate::units::{AsFed, DryFraction, DryMatter, Instant, LocalDate, PricePerKg, Zone};
 
@@ -140,11 +139,8 @@ fn yard_foods(entries: &[Entry<'_>], problems: &mut Vec<Problem>) -> Vec<YardFoo
             match body.food(&entry.record.id) {
                 Ok(food) => Some(YardFood {
                     food: food?,
-                    price: body
-                        .price
-                        .zip(body.pack.as_ref())
-                        .and_then(|(price, pack)| price.per_kg(pack.g.as_fed())),
-                    scoop: None,
+                    price: body.price_per_kg(),
+                    scoop: body.scoop.as_ref().map(|scoop| scoop.g.as_fed()),
                 }),
                 Err(error) => {
                     problems.push(Problem::Log(error));
@@ -431,7 +427,7 @@ impl YardFood {
         FoodChoice {
             food: &self.food,
             between: [AsFed::ZERO, self.food.most_a_day(standard.weight.likely)],
-            step: self.scoop.unwrap_or_else(|| AsFed::kg(*FOOD_STEP / 1000.0)),
+            step: self.scoop.unwrap_or_else(|| self.food.step()),
             whole_steps: self.scoop.is_some(),
             offered,
             price: self.price.map(|price| price.minor),

@@ -158,11 +158,11 @@ fn balancer(
     said: Option<&FeedingV1>,
     problems: &mut Vec<Problem>,
 ) -> Option<Food> {
-    use super::bodies::FoodUse;
+    use crate::ration::FoodClass;
     let wanted = said.and_then(|said| said.balancer.as_ref());
     let (record, body) = entries.iter().rev().find_map(|entry| match &entry.body {
         Body::Food(body)
-            if wanted.map_or(body.food_use == FoodUse::Balancer, |id| {
+            if wanted.map_or(body.class == FoodClass::Balancer, |id| {
                 id.0 == entry.record.id.0
             }) =>
         {

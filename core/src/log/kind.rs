@@ -1,5 +1,6 @@
 //! The kinds of record, and the ladder from an old shape to the present one.
 
+use super::bodies::food_with_class;
 use super::error::{Allowed, Form, LogError, Path};
 use super::subject::is_word;
 use serde_json::Value;
@@ -61,7 +62,7 @@ kinds! {
     /// A paddock.
     Paddock = "paddock", 1;
     /// A food other than forage, with its label.
-    Food = "food", 1;
+    Food = "food", 2;
     /// A net.
     Net = "net", 1;
     /// A soak tub.
@@ -132,8 +133,12 @@ pub(crate) struct Rung {
     pub(crate) up: fn(Value) -> Value,
 }
 
-/// Every change of shape so far. All kinds are in their first version, so there is none.
-pub(crate) const LADDER: &[Rung] = &[];
+/// Every change of shape so far.
+pub(crate) const LADDER: &[Rung] = &[Rung {
+    kind: Kind::Food,
+    from: 1,
+    up: food_with_class,
+}];
 
 /// Brings a body up from the version it was written in as far as the ladder goes; gives the version it reached.
 pub(crate) fn climb(ladder: &[Rung], kind: &Kind, version: i64, body: Value) -> (i64, Value) {

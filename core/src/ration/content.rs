@@ -22,6 +22,23 @@ pub enum Content {
 }
 
 impl Content {
+    /// Those that are no nutrient with a need.
+    const APART: [Self; 6] = [
+        Self::DryMatter,
+        Self::Energy,
+        Self::NeutralFibre,
+        Self::SugarStarch,
+        Self::Starch,
+        Self::Dha,
+    ];
+
+    /// All of them, in the order in which a person is asked.
+    pub fn all() -> impl Iterator<Item = Self> {
+        Self::APART
+            .into_iter()
+            .chain(Nutrient::ALL.into_iter().map(Self::Of))
+    }
+
     /// A stable key.
     pub const fn key(self) -> &'static str {
         match self {
@@ -37,16 +54,9 @@ impl Content {
 
     /// The content of a key.
     pub fn from_key(key: &str) -> Option<Self> {
-        [
-            Self::DryMatter,
-            Self::Energy,
-            Self::NeutralFibre,
-            Self::SugarStarch,
-            Self::Starch,
-            Self::Dha,
-        ]
-        .into_iter()
-        .find(|content| content.key() == key)
-        .or_else(|| Nutrient::from_key(key).map(Self::Of))
+        Self::APART
+            .into_iter()
+            .find(|content| content.key() == key)
+            .or_else(|| Nutrient::from_key(key).map(Self::Of))
     }
 }

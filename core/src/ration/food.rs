@@ -131,6 +131,17 @@ impl Food {
         })
     }
 
+    /// The same food, fed at most at this rate in grams a kilogram of body weight a day.
+    ///
+    /// # Errors
+    /// A rate that is not believed.
+    pub fn at_rate(self, g_per_kg: f64) -> Result<Self, RationError> {
+        Ok(Self {
+            rate_g_per_kg: p::RATE.check(g_per_kg)?,
+            ..self
+        })
+    }
+
     /// A content in a kilogram as fed; `None` when the label does not say.
     pub fn per_kg(&self, nutrient: Nutrient) -> Option<Amount> {
         self.per_kg.get(&nutrient).copied()
@@ -140,6 +151,15 @@ impl Food {
     pub fn brings(&self, nutrient: Nutrient, fed: AsFed) -> Option<Amount> {
         self.per_kg(nutrient)
             .map(|amount| amount.scaled(fed.to_kg()))
+    }
+
+    /// The step in which it is weighed, where no scoop of it was weighed.
+    pub fn step(&self) -> AsFed {
+        let grams = match self.class {
+            FoodClass::Source => *p::SOURCE_STEP,
+            _ => *p::FOOD_STEP,
+        };
+        AsFed::kg(grams / 1000.0)
     }
 
     /// How much of it is fed a day at most: the label's rate, else that of a typical balancer.

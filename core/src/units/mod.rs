@@ -6,7 +6,7 @@
 //! - [`Energy`] is read in Mcal or MJ by name; there is no bare number of energy.
 //! - Constructors and getters are named by unit. There is no `From<f64>` and no `Deref`; `Debug` shows the unit.
 //! - Every value a person or a file gives passes [`Bounds::check`], which refuses what is not finite.
-//! - [`parse`] reads what people type, [`show`] is the only place that rounds.
+//! - [`parse`] reads what people type, [`printed`] what a pasted text says, [`show`] is the only place that rounds.
 //!
 //! What this room does not do: it knows no clock and no zone table. [`Instant`] is a number, [`Zone`] an argument.
 
@@ -14,6 +14,7 @@ mod bounds;
 mod feed;
 mod money;
 pub mod parse;
+pub mod printed;
 pub mod published;
 mod quantity;
 pub mod show;

@@ -11,6 +11,7 @@ use tussock_core::forage::{Analyte, BaleKind, Basis, Fault, Fed, ForageClass, St
 use tussock_core::limits::Nutrient;
 use tussock_core::log::bodies::base::{BodyHundredths, Count, MicroDegrees};
 use tussock_core::log::bodies::*;
+use tussock_core::ration::{Content, FoodClass, TypicalFood};
 use tussock_core::soak::Water;
 
 pub(super) fn yard() -> YardV1 {
@@ -277,33 +278,73 @@ pub(super) fn counts() -> Vec<LotCountV1> {
     ]
 }
 
-pub(super) fn food() -> FoodV1 {
-    FoodV1 {
+/// The food of the first version's file, as it is read now.
+fn first_food() -> FoodV2 {
+    FoodV2 {
         name: name("Balancer"),
-        food_use: FoodUse::Balancer,
+        class: FoodClass::Balancer,
+        profile: None,
         basis: LabelBasis::AsFed,
         dry_matter: Some(reported("89", "%", "89")),
+        serving: None,
         label: vec![
-            LabelLineV1 {
-                content: Some(LabelContent::Nutrient(Nutrient::CrudeProtein)),
+            LabelLineV2 {
+                content: Some(Content::Of(Nutrient::CrudeProtein)),
                 name: Some(name("Crude protein")),
                 reported: reported("14.5", "%", "14,5 %"),
             },
-            LabelLineV1 {
-                content: Some(LabelContent::SugarStarch),
+            LabelLineV2 {
+                content: Some(Content::SugarStarch),
                 name: Some(name("Sugar and starch")),
                 reported: reported("12", "%", "12"),
             },
-            LabelLineV1 {
-                content: Some(LabelContent::Starch),
+            LabelLineV2 {
+                content: Some(Content::Starch),
                 name: Some(name("Starch")),
                 reported: reported("6", "%", "6"),
             },
         ],
         rate: Some(reported("100", "g/100kg", "100 g per 100 kg")),
+        scoop: None,
         pack: Some(feed(15_000, Some("15 kg"))),
         price: Some(pounds(2_495)),
     }
+}
+
+/// The food of the first version, one by its label with every content, one of every class by a typical food.
+pub(super) fn foods() -> Vec<FoodV2> {
+    let mut label: Vec<LabelLineV2> = Content::all()
+        .map(|content| LabelLineV2 {
+            content: Some(content),
+            name: None,
+            reported: reported("1.5", "mg/serving", "1,5"),
+        })
+        .collect();
+    label.push(LabelLineV2 {
+        content: None,
+        name: Some(name("Live yeast")),
+        reported: reported("3", "CFU/kg", "3"),
+    });
+    let by_label = FoodV2 {
+        basis: LabelBasis::DryMatter,
+        serving: Some(reported("50", "g", "50 g")),
+        label,
+        scoop: Some(feed(120, Some("120 g"))),
+        ..first_food()
+    };
+    let by_class = FoodClass::ALL.iter().map(|class| FoodV2 {
+        class: *class,
+        profile: TypicalFood::ALL
+            .iter()
+            .copied()
+            .find(|food| food.class() == *class),
+        label: Vec::new(),
+        ..first_food()
+    });
+    [first_food(), by_label]
+        .into_iter()
+        .chain(by_class)
+        .collect()
 }
 
 pub(super) fn feeding() -> FeedingV1 {

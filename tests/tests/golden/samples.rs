@@ -14,7 +14,7 @@ mod documents;
 mod entries;
 mod weights;
 
-use documents::{animals, counts, feeding, food, group, lots, person, yard};
+use documents::{animals, counts, feeding, foods, group, lots, person, yard};
 use entries::{
     appetites, conditions, day_relaid, left_overs, look_over, net_timings, photos, plan, rations,
     soak_steps, vet_word, vitals, work_sessions,
@@ -121,7 +121,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             area_m2: Some(SquareMetres::new(4_200).unwrap()),
             note: Some(said("Oaks along the north side; trough by the gate.")),
         })],
-        Kind::Food => vec![Body::Food(food())],
+        Kind::Food => foods().into_iter().map(Body::Food).collect(),
         Kind::Net => [None, Some(true)]
             .map(|double| {
                 Body::Net(NetV1 {

@@ -15,6 +15,7 @@ mod money;
 mod nets;
 mod parsing;
 mod pictures;
+mod printed;
 mod quantities;
 mod rest;
 mod seed;

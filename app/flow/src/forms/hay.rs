@@ -263,7 +263,7 @@ pub fn line(analyte: Analyte, typed: &str) -> Result<f64, ParseError> {
 }
 
 /// A value as it was reported: its digits with a point, and what was typed.
-fn reported(typed: &str, unit: &str) -> Result<Reported, LogError> {
+pub(super) fn reported(typed: &str, unit: &str) -> Result<Reported, LogError> {
     let digits = typed.replace(',', ".");
     let value = match (Decimal::new(&digits), number(typed)) {
         (Ok(value), _) => value,

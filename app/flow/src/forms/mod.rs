@@ -5,6 +5,7 @@ pub mod condition;
 pub mod correct;
 pub mod delivery;
 pub mod details;
+pub mod food;
 pub mod group;
 pub mod hanging;
 pub mod hay;

@@ -2,6 +2,7 @@
 
 use crate::rows::Range;
 use crate::shelf::Shelf;
+use crate::views::foods;
 use crate::views::horses::list_needs;
 use tussock_core::animal::AnimalId;
 
@@ -10,11 +11,15 @@ use tussock_core::animal::AnimalId;
 pub struct Desk {
     /// The animals whose rations can be looked at, by name.
     pub animals: Vec<(AnimalId, String)>,
+    /// How many foods of the yard's own there are.
+    pub foods: usize,
 }
 
 /// What the screen asks the disk for.
 pub fn needs() -> Vec<Range> {
-    list_needs()
+    let mut needs = list_needs();
+    needs.extend(foods::needs());
+    needs
 }
 
 /// The desk.
@@ -25,5 +30,6 @@ pub fn desk(shelf: &Shelf) -> Desk {
             .into_iter()
             .map(|animal| (animal.id, animal.name))
             .collect(),
+        foods: foods::own(shelf).len(),
     }
 }

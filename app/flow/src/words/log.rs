@@ -1,6 +1,6 @@
 //! Records, and why one was refused.
 
-use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
+use tussock_core::log::bodies::{Chip, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Problem, Shape};
 
 /// Words for records.
@@ -29,8 +29,6 @@ pub trait LogWords {
     fn quarters(&self, quarters: Quarters) -> &'static str;
     /// What a person is here.
     fn role(&self, role: Role) -> &'static str;
-    /// What a food is for.
-    fn food_use(&self, food_use: FoodUse) -> &'static str;
     /// What the shares on a label are of.
     fn label_basis(&self, basis: LabelBasis) -> &'static str;
 }

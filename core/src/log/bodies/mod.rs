@@ -1,4 +1,4 @@
-//! The bodies: one file a kind, each in its first version.
+//! The bodies: one file a kind, each in its latest version.
 
 use super::envelope::Record;
 use super::error::{Allowed, LogError, Path};
@@ -52,7 +52,8 @@ pub use delivery::{
     BaleTenths, DeliveryV1, HeatV1, HeldV1, LotCountV1, LotGrams, LotWeight, RodV1, StackTenths,
 };
 pub use feeding::{FeedingV1, HayShareV1, PartPercent};
-pub use food::{FoodUse, FoodV1, LabelBasis, LabelContent, LabelLineV1};
+pub(crate) use food::food_with_class;
+pub use food::{FoodV2, LabelBasis, LabelLineV2};
 pub use group::GroupV1;
 pub use job::{JobAnswer, JobV1};
 pub use left_over::{LeftAmount, LeftOverV1, Quarters};
@@ -122,7 +123,7 @@ bodies! {
     Lot(LotV1),
     LotCount(LotCountV1),
     Paddock(PaddockV1),
-    Food(FoodV1),
+    Food(FoodV2),
     Net(NetV1),
     Tub(TubV1),
     Visits(VisitsV1),

@@ -55,6 +55,17 @@ pub(super) fn rate_g_per_kg(reported: &Reported, path: &Path<'_>) -> Result<f64,
     }
 }
 
+/// A weight in grams.
+pub(super) fn grams(reported: &Reported, path: &Path<'_>) -> Result<f64, LogError> {
+    match reported.unit.as_str() {
+        "g" => Ok(reported.value.number()),
+        "kg" => Ok(reported.value.number() * 1000.0),
+        other => Err(path.key("unit").refuse(other, Allowed::OneOf(GRAM_WORDS))),
+    }
+}
+
+/// The units in which a weight is understood.
+const GRAM_WORDS: &[&str] = &["g", "kg"];
 /// The units in which a feeding rate is understood, of feed to body weight.
 const RATE_WORDS: &[&str] = &["g/kg", "g/100kg"];
 

@@ -6,10 +6,13 @@
 //! is the person's: a line that cannot be is left out, never mended.
 
 mod check;
+mod names;
 #[cfg(test)]
 mod tests;
+mod text;
 
 pub use check::check_label;
+pub use text::{FromText, PastedLabel, read_label};
 
 use super::class::FoodClass;
 use super::content::Content;

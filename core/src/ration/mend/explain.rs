@@ -43,6 +43,8 @@ pub struct Mended {
     pub pays: Vec<Pays>,
     /// Foods on offer that were left out because nobody knows their price.
     pub without_price: Vec<usize>,
+    /// Whether it holds with care for hay that nobody tested; else at the mean of its class, and a test would tell.
+    pub with_care: bool,
     /// Whether zinc to copper is kept as usual; it is a wish.
     pub zinc_to_copper: bool,
 }
@@ -146,6 +148,7 @@ pub(super) fn mended(rows: &Rows<'_>, priced: &Solution, whole: &Solution) -> Me
         decides: decides(rows, priced),
         pays: pays(rows, priced, &foods),
         without_price,
+        with_care: rows.asks.care,
         zinc_to_copper: rows
             .rows
             .iter()
@@ -169,7 +172,7 @@ fn decides(rows: &Rows<'_>, priced: &Solution) -> Vec<Decides> {
                 Stands::Locked | Stands::Between => return None,
             };
             let price = sum.price.abs();
-            let effect = price * rows.scale(row);
+            let effect = price * rows.size(row);
             (effect > least).then_some((
                 effect,
                 Decides {

@@ -6,8 +6,8 @@
 //! a food counts for nothing towards a need.
 //!
 //! A limit that the hay alone breaks is no limit of the foods: they may not make it worse, and the balance says it
-//! (iron, sugar of the hay). A need of which neither the hay nor any food on offer is known to bring anything is not asked;
-//! the balance shows it as not known.
+//! (iron, sugar of the hay). A need of which nobody knows what the hay brings is not asked, but for what hay often
+//! lacks ([`published::ASKED_WHOLE`]); the balance shows it as not known.
 
 mod explain;
 mod limit;
@@ -26,7 +26,7 @@ pub use wanted::{Aim, FoodChoice, ForageChoice, Wanted};
 
 use super::solve::{Answer, Problem, SolveError, cheapest, fewest, next_sets, shortfall};
 use explain::{closest, mended};
-use rows::Rows;
+use rows::{Asks, Rows};
 
 /// What comes of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,7 +51,9 @@ impl Mends {
     }
 }
 
-/// Finds the mend that is asked for.
+/// Finds the mend that is asked for: first with care for hay that nobody tested and zinc to copper as usual, then without
+/// one or both. Neither is a reason to refuse a ration, and each is said ([`Mended::with_care`],
+/// [`Mended::zinc_to_copper`]).
 ///
 /// # Errors
 /// A number that is none, bounds that are crossed, or an answer that could not be held against the limits.
@@ -60,16 +62,40 @@ pub fn mend(
     forages: &[ForageChoice<'_>],
     foods: &[FoodChoice<'_>],
 ) -> Result<Mends, SolveError> {
-    let first = attempt(&Rows::new(wanted, forages, foods, true))?;
-    if !matches!(first, Mends::NothingFits(_)) {
-        return Ok(first);
+    for asks in Asks::IN_ORDER {
+        let rows = Rows::new(wanted, forages, foods, asks);
+        let found = attempt(&rows)?;
+        if found != Tried::Nothing {
+            return Ok(found.into());
+        }
     }
-    // Zinc to copper is a wish: no ration is refused for it.
-    let without = attempt(&Rows::new(wanted, forages, foods, false))?;
-    Ok(without)
+    let rows = Rows::new(wanted, forages, foods, Asks::LEAST);
+    Ok(Mends::NothingFits(closest(
+        &rows,
+        &shortfall(&rows.problem()?)?,
+    )))
 }
 
-fn attempt(rows: &Rows<'_>) -> Result<Mends, SolveError> {
+/// What one attempt came to.
+#[derive(PartialEq)]
+enum Tried {
+    Found(Mended),
+    NotProven(Mended),
+    NotKnown,
+    Nothing,
+}
+
+impl From<Tried> for Mends {
+    fn from(tried: Tried) -> Self {
+        match tried {
+            Tried::Found(mended) => Self::Found(mended),
+            Tried::NotProven(mended) => Self::NotProven(mended),
+            Tried::NotKnown | Tried::Nothing => Self::NotKnown,
+        }
+    }
+}
+
+fn attempt(rows: &Rows<'_>) -> Result<Tried, SolveError> {
     let problem = rows.problem()?;
     let answer = if rows.wanted.aim == Aim::FewestFoods {
         fewest(&problem)?
@@ -78,18 +104,18 @@ fn attempt(rows: &Rows<'_>) -> Result<Mends, SolveError> {
     };
     Ok(match answer {
         Answer::Cheapest(solution) => match steps::whole(rows, &problem, &solution)? {
-            Some(whole) => Mends::Found(mended(rows, &solution, &whole)),
-            None => Mends::NotProven(mended(rows, &solution, &solution)),
+            Some(whole) => Tried::Found(mended(rows, &solution, &whole)),
+            None => Tried::NotProven(mended(rows, &solution, &solution)),
         },
         Answer::CutOff {
             best: Some(solution),
             ..
         } => {
             let whole = steps::whole(rows, &problem, &solution)?;
-            Mends::NotProven(mended(rows, &solution, whole.as_ref().unwrap_or(&solution)))
+            Tried::NotProven(mended(rows, &solution, whole.as_ref().unwrap_or(&solution)))
         }
-        Answer::CutOff { best: None, .. } | Answer::WithoutEnd { .. } => Mends::NotKnown,
-        Answer::NothingFits => Mends::NothingFits(closest(rows, &shortfall(&problem)?)),
+        Answer::CutOff { best: None, .. } | Answer::WithoutEnd { .. } => Tried::NotKnown,
+        Answer::NothingFits => Tried::Nothing,
     })
 }
 
@@ -103,20 +129,30 @@ pub fn next_mends(
     foods: &[FoodChoice<'_>],
     how_many: usize,
 ) -> Result<Vec<Mended>, SolveError> {
-    for with_ratio in [true, false] {
-        let rows = Rows::new(wanted, forages, foods, with_ratio);
+    for asks in Asks::IN_ORDER {
+        let rows = Rows::new(wanted, forages, foods, asks);
         let problem: Problem = rows.problem()?;
         let answer = cheapest(&problem)?;
         let Some(first) = answer.solution() else {
             continue;
         };
-        return next_sets(&problem, first, how_many)?
-            .iter()
-            .map(|solution| {
-                let whole = steps::whole(&rows, &problem, solution)?;
-                Ok(mended(&rows, solution, whole.as_ref().unwrap_or(solution)))
-            })
-            .collect();
+        let mut found: Vec<Mended> = Vec::new();
+        let mut sets = vec![steps::whole(&rows, &problem, first)?.map(|whole| whole.used())];
+        // What differs in less than a step is the same ration.
+        for solution in next_sets(&problem, first, how_many)? {
+            let whole = steps::whole(&rows, &problem, &solution)?;
+            let set = whole.as_ref().map(|whole| whole.used());
+            if whole.is_some() && sets.contains(&set) {
+                continue;
+            }
+            found.push(mended(
+                &rows,
+                &solution,
+                whole.as_ref().unwrap_or(&solution),
+            ));
+            sets.push(set);
+        }
+        return Ok(found);
     }
     Ok(Vec::new())
 }

@@ -1,5 +1,6 @@
 //! With how much care a mend is made.
 
+use crate::limits::Nutrient;
 use crate::ration::FoodClass;
 use crate::sources::{Mark, Published, Work, list_constants};
 
@@ -35,6 +36,33 @@ pub const SMALL_CLASSES: Published<[FoodClass; 3]> = Published {
     place: "balancer only while losing",
     mark: Mark::CommonPractice,
 };
+/// What hay often lacks, so that the whole need is asked of the foods where nobody tested the hay for it.
+pub const ASKED_WHOLE: Published<[Nutrient; 2]> = Published {
+    id: "ration.mend.asked_whole",
+    value: [Nutrient::Selenium, Nutrient::Iodine],
+    unit: "",
+    work: Work::Tussock,
+    place: "practice rule 1: selenium of an untested hay is unknown, never a class mean; iodine likewise",
+    mark: Mark::Ours,
+};
+/// Of a ration that misses something, what a ceiling may be broken by for each part that a need is missed by.
+pub const MISS_CEILING: Published<f64> = Published {
+    id: "ration.mend.miss_ceiling",
+    value: 0.1,
+    unit: "of the limit",
+    work: Work::Tussock,
+    place: "too much does harm sooner than too little",
+    mark: Mark::Ours,
+};
+/// The same of what is never broken for a need: dry matter, buckets, straw, lucerne.
+pub const MISS_NEVER: Published<f64> = Published {
+    id: "ration.mend.miss_never",
+    value: 0.001,
+    unit: "of the limit",
+    work: Work::Tussock,
+    place: "no ration is closer for being too large",
+    mark: Mark::Ours,
+};
 /// A limit is told to decide when it costs at least this part of the ration.
 pub const DECIDES: Published<f64> = Published {
     id: "ration.mend.decides",
@@ -54,4 +82,11 @@ pub const UNDER: Published<f64> = Published {
     mark: Mark::Ours,
 };
 
-list_constants![HAY_CARE, LOW_SUGAR_FOOD, SMALL_CLASSES, DECIDES, UNDER,];
+list_constants![
+    HAY_CARE,
+    LOW_SUGAR_FOOD,
+    SMALL_CLASSES,
+    ASKED_WHOLE,
+    DECIDES,
+    UNDER
+];

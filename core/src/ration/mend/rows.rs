@@ -1,9 +1,9 @@
 //! The limits as rows, hay and foods as columns.
 
 use super::limit::Limit;
-use super::published::{HAY_CARE, UNDER};
+use super::published::{ASKED_WHOLE, HAY_CARE, MISS_CEILING, MISS_NEVER, UNDER};
 use super::wanted::{Aim, FoodChoice, ForageChoice, Wanted};
-use crate::forage::{ForageClass, ForageKind};
+use crate::forage::{ForageClass, ForageKind, judge};
 use crate::limits::published::{
     CALCIUM_TO_PHOSPHORUS_LEAST, CALCIUM_TO_PHOSPHORUS_MOST, LUCERNE_MOST, MOST_ADDED_SELENIUM,
     ZINC_TO_COPPER_LEAST, ZINC_TO_COPPER_MOST,
@@ -24,6 +24,42 @@ enum End {
     High,
 }
 
+/// What is asked beyond what must be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Asks {
+    /// Hay that nobody tested is taken with care; else at the mean of its class.
+    pub care: bool,
+    /// Zinc to copper as usual.
+    pub zinc_to_copper: bool,
+}
+
+impl Asks {
+    /// What is tried, one after another.
+    pub(super) const IN_ORDER: [Self; 4] = [
+        Self::asks(true, true),
+        Self::asks(true, false),
+        Self::asks(false, true),
+        Self::LEAST,
+    ];
+    /// Only what must be.
+    pub(super) const LEAST: Self = Self::asks(false, false);
+
+    const fn asks(care: bool, zinc_to_copper: bool) -> Self {
+        Self {
+            care,
+            zinc_to_copper,
+        }
+    }
+
+    const fn low(self) -> End {
+        if self.care { End::Low } else { End::Mean }
+    }
+
+    const fn high(self) -> End {
+        if self.care { End::High } else { End::Mean }
+    }
+}
+
 /// One row: what a kilogram as fed of each column brings, between two limits.
 pub(super) struct LimitRow {
     pub limit: Limit,
@@ -37,6 +73,7 @@ pub(super) struct Rows<'a> {
     pub wanted: &'a Wanted<'a>,
     pub forages: &'a [ForageChoice<'a>],
     pub foods: &'a [FoodChoice<'a>],
+    pub asks: Asks,
     pub rows: Vec<LimitRow>,
 }
 
@@ -72,6 +109,17 @@ fn in_food(food: &Food, nutrient: Nutrient) -> Option<f64> {
     food.per_kg(nutrient).map(|amount| number(nutrient, amount))
 }
 
+/// One thing less so many times another. What rounding leaves of two that are equal is nothing.
+fn less(of: Option<f64>, to: Option<f64>, times: f64) -> f64 {
+    let (of, to) = (of.unwrap_or(0.0), times * to.unwrap_or(0.0));
+    let left = of - to;
+    if left.abs() <= f64::EPSILON * 10.0 * (of.abs() + to.abs()) {
+        0.0
+    } else {
+        left
+    }
+}
+
 /// A content of dry matter as a number of the nutrient's unit in a kilogram of dry matter.
 fn in_dry(nutrient: Nutrient, content: UpperContent) -> f64 {
     number(nutrient, content.in_dry(DryMatter::kg(1.0)))
@@ -82,18 +130,19 @@ impl<'a> Rows<'a> {
         wanted: &'a Wanted<'a>,
         forages: &'a [ForageChoice<'a>],
         foods: &'a [FoodChoice<'a>],
-        with_ratio: bool,
+        asks: Asks,
     ) -> Self {
         let mut rows = Self {
             wanted,
             forages,
             foods,
+            asks,
             rows: Vec::new(),
         };
         rows.amounts();
         rows.needs();
         rows.ceilings();
-        rows.ratios(with_ratio);
+        rows.ratios();
         rows.forage_kinds();
         rows.buckets();
         rows.sugar();
@@ -182,8 +231,10 @@ impl<'a> Rows<'a> {
         }
     }
 
-    /// Needs, of which the hay or some food is known to bring anything. Iron is never short of where hay is fed.
+    /// Needs of which it is known what the hay brings, and of what hay often lacks ([`ASKED_WHOLE`]) the whole need where
+    /// some food brings it. Iron is never short where hay is fed.
     fn needs(&mut self) {
+        let low = self.asks.low();
         let needs = self.wanted.against.needs;
         for need in &needs.rows {
             let nutrient = need.nutrient;
@@ -193,10 +244,10 @@ impl<'a> Rows<'a> {
             let hay_known = self
                 .forages
                 .iter()
-                .all(|forage| in_forage(forage, nutrient, End::Low).is_some());
+                .all(|forage| in_forage(forage, nutrient, low).is_some());
+            let asked_whole = ASKED_WHOLE.value.contains(&nutrient);
             let brought = self.foods.iter().any(|choice| {
-                choice.food.class.is_fortified()
-                    && in_food(choice.food, nutrient).is_some_and(|content| content > 0.0)
+                asked_whole && in_food(choice.food, nutrient).is_some_and(|content| content > 0.0)
             });
             if !(hay_known || brought) {
                 continue;
@@ -205,13 +256,14 @@ impl<'a> Rows<'a> {
             self.row(
                 Limit::Need(nutrient),
                 [least, f64::INFINITY],
-                |forage| in_forage(forage, nutrient, End::Low).unwrap_or(0.0),
+                |forage| in_forage(forage, nutrient, low).unwrap_or(0.0),
                 |food| in_food(food, nutrient).unwrap_or(0.0),
             );
         }
     }
 
     fn ceilings(&mut self) {
+        let high = self.asks.high();
         for nutrient in Nutrient::ALL {
             let Some(limit) = upper_limit(nutrient) else {
                 continue;
@@ -221,13 +273,13 @@ impl<'a> Rows<'a> {
             let over = |content: f64, dry: f64| content - most * dry;
             // Of a hay that breaks it alone only the foods are asked, and these may not make it worse.
             let broken = self.forages.iter().any(|forage| {
-                in_forage(forage, nutrient, End::High)
+                in_forage(forage, nutrient, high)
                     .is_some_and(|content| over(content, forage.dry.to_fraction()) > 0.0)
             });
             self.row(
                 Limit::Ceiling(nutrient),
                 [f64::NEG_INFINITY, 0.0],
-                |forage| match in_forage(forage, nutrient, End::High) {
+                |forage| match in_forage(forage, nutrient, high) {
                     _ if broken => 0.0,
                     Some(content) => over(content, forage.dry.to_fraction()),
                     // Unknown: as the balance has it, on what is known.
@@ -272,7 +324,7 @@ impl<'a> Rows<'a> {
     /// `of - times * to`, each at the end that leaves least room.
     fn ratio(&mut self, limit: Limit, [of, to]: [Nutrient; 2], times: f64, at_least: bool) {
         let (of_end, to_end, bounds) = if at_least {
-            (End::Low, End::High, [0.0, f64::INFINITY])
+            (self.asks.low(), self.asks.high(), [0.0, f64::INFINITY])
         } else {
             (End::Mean, End::Mean, [f64::NEG_INFINITY, 0.0])
         };
@@ -280,14 +332,17 @@ impl<'a> Rows<'a> {
             limit,
             bounds,
             |forage| {
-                in_forage(forage, of, of_end).unwrap_or(0.0)
-                    - times * in_forage(forage, to, to_end).unwrap_or(0.0)
+                less(
+                    in_forage(forage, of, of_end),
+                    in_forage(forage, to, to_end),
+                    times,
+                )
             },
-            |food| in_food(food, of).unwrap_or(0.0) - times * in_food(food, to).unwrap_or(0.0),
+            |food| less(in_food(food, of), in_food(food, to), times),
         );
     }
 
-    fn ratios(&mut self, zinc_to_copper: bool) {
+    fn ratios(&mut self) {
         let known = |nutrient: Nutrient| {
             self.forages
                 .iter()
@@ -310,7 +365,7 @@ impl<'a> Rows<'a> {
                 false,
             );
         }
-        if traces && zinc_to_copper {
+        if traces && self.asks.zinc_to_copper {
             let zinc = [Nutrient::Zinc, Nutrient::Copper];
             // At the mean of both: it is a wish, and the spread of a class would never grant it.
             self.mean_ratio(Limit::ZincOverCopper, zinc, *ZINC_TO_COPPER_LEAST);
@@ -323,10 +378,13 @@ impl<'a> Rows<'a> {
             limit,
             [0.0, f64::INFINITY],
             |forage| {
-                in_forage(forage, of, End::Mean).unwrap_or(0.0)
-                    - times * in_forage(forage, to, End::Mean).unwrap_or(0.0)
+                less(
+                    in_forage(forage, of, End::Mean),
+                    in_forage(forage, to, End::Mean),
+                    times,
+                )
             },
-            |food| in_food(food, of).unwrap_or(0.0) - times * in_food(food, to).unwrap_or(0.0),
+            |food| less(in_food(food, of), in_food(food, to), times),
         );
     }
 
@@ -427,7 +485,7 @@ impl<'a> Rows<'a> {
         }
     }
 
-    /// Sugar and starch of the whole day, where the hay alone is likely within the limit: foods may not take it over.
+    /// Sugar and starch of the whole day, where the hay alone is within the limit: foods may not take it over.
     fn sugar(&mut self) {
         let Some(limits) = sugar_limits(self.wanted.against.risk) else {
             return;
@@ -437,10 +495,10 @@ impl<'a> Rows<'a> {
             let belief = forage.sugar?.wsc_starch?;
             Some(careful(belief.mean, Some(belief.spread), End::High))
         };
-        let within = self
-            .forages
-            .iter()
-            .all(|forage| of_hay(forage).is_some_and(|share| share <= most));
+        let within = self.forages.iter().all(|forage| {
+            let judged = forage.sugar.map(|sugar| judge(sugar, &limits));
+            judged.is_some_and(|judged| judged.verdict.is_within())
+        });
         if !within {
             return;
         }
@@ -523,9 +581,9 @@ impl<'a> Rows<'a> {
         )
     }
 
-    /// What a shortfall of this row is measured by: its limit, or of a row that compares, what the hay of a day turns over
-    /// in it.
-    pub(super) fn scale(&self, row: &LimitRow) -> f64 {
+    /// What a change of this row's limit is measured by: its limit, or of a row that compares, what the hay of a day turns
+    /// over in it.
+    pub(super) fn size(&self, row: &LimitRow) -> f64 {
         let larger = [row.lower, row.upper]
             .into_iter()
             .filter(|limit| limit.is_finite())
@@ -533,13 +591,36 @@ impl<'a> Rows<'a> {
         if larger > 0.0 {
             return larger;
         }
-        let day = self.wanted.dry_matter[0].to_kg();
+        let [_, most] = self.wanted.dry_matter;
         let turned = row
             .terms
             .iter()
             .take(self.forages.len())
             .fold(0.0, |larger: f64, term| larger.max(term.abs()))
-            * day;
+            * most.to_kg();
         if turned > 0.0 { turned } else { 1.0 }
+    }
+
+    /// What a shortfall of this row is measured by: what must not be broken weighs more than a ceiling, a ceiling more than
+    /// a need.
+    fn scale(&self, row: &LimitRow) -> f64 {
+        let part = match row.limit {
+            Limit::Need(_) | Limit::Energy | Limit::ZincOverCopper | Limit::ZincNotFarOver => 1.0,
+            Limit::Ceiling(_)
+            | Limit::AddedSelenium
+            | Limit::VitaminEByBody
+            | Limit::CalciumOverPhosphorus
+            | Limit::CalciumNotFarOver => *MISS_CEILING,
+            Limit::DryMatter
+            | Limit::Forage
+            | Limit::PartOf(_)
+            | Limit::Straw
+            | Limit::StrawAtLeast
+            | Limit::Lucerne
+            | Limit::BucketSugar
+            | Limit::BucketStarch
+            | Limit::Sugar => *MISS_NEVER,
+        };
+        self.size(row) * part
     }
 }

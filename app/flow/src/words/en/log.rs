@@ -2,7 +2,7 @@
 
 use super::English;
 use crate::words::{AssessWords, LogWords, UnitWords};
-use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
+use tussock_core::log::bodies::{Chip, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Place, Problem, Shape};
 
 impl English {
@@ -241,18 +241,6 @@ impl LogWords for English {
             Role::Consultant => "Consultant",
             Role::Vet => "Vet",
             Role::Farrier => "Farrier or trimmer",
-        }
-    }
-
-    fn food_use(&self, food_use: FoodUse) -> &'static str {
-        match food_use {
-            FoodUse::Balancer => "Balancer",
-            FoodUse::Mineral => "Mineral mix or lick",
-            FoodUse::Salt => "Salt",
-            FoodUse::Oil => "Oil or fat",
-            FoodUse::Fibre => "Fibre in a bucket",
-            FoodUse::Compound => "Compound feed",
-            FoodUse::Other => "Other",
         }
     }
 

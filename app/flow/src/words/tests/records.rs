@@ -4,7 +4,7 @@ use super::{check, every, tongues};
 use crate::words::{AnimalWords, English, LogWords, SourceWords};
 use tussock_core::animal::{AnimalId, VetPermit, VetWord};
 use tussock_core::assess::AssessError;
-use tussock_core::log::bodies::{Chip, FoodUse, JobAnswer, LabelBasis, Quarters, Role};
+use tussock_core::log::bodies::{Chip, JobAnswer, LabelBasis, Quarters, Role};
 use tussock_core::log::{Added, Allowed, Form, Kind, Known, LogError, Place, Problem, Shape};
 use tussock_core::sources::{Mark, RecordId, Source};
 
@@ -152,13 +152,6 @@ fn every_choice_of_a_record_is_worded() {
         Role::Vet => Role::Vet, Role::Farrier => Role::Farrier,
     ] {
         check(say.role(role));
-    }
-    for food_use in every![
-        FoodUse::Balancer => FoodUse::Balancer, FoodUse::Mineral => FoodUse::Mineral,
-        FoodUse::Salt => FoodUse::Salt, FoodUse::Oil => FoodUse::Oil, FoodUse::Fibre => FoodUse::Fibre,
-        FoodUse::Compound => FoodUse::Compound, FoodUse::Other => FoodUse::Other,
-    ] {
-        check(say.food_use(food_use));
     }
     for basis in every![LabelBasis::AsFed => LabelBasis::AsFed, LabelBasis::DryMatter => LabelBasis::DryMatter]
     {
