@@ -97,10 +97,20 @@ fn what_else_is_judged_is_named_and_said() {
                     floor: PartOfBody::percent(1.0),
                 },
                 of_dry: Some(0.95),
+                level_kept: false,
+            },
+            Judged::Forage {
+                verdict: ForageVerdict::UnderStart {
+                    of_body: PartOfBody::percent(1.45),
+                    start: PartOfBody::percent(1.5),
+                },
+                of_dry: Some(0.95),
+                level_kept: true,
             },
             Judged::Forage {
                 verdict: ForageVerdict::NotKnown,
                 of_dry: None,
+                level_kept: true,
             },
             Judged::Sugar {
                 row: unsaid(),
