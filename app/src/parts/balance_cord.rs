@@ -12,8 +12,8 @@ const CORD: f64 = 12.0;
 /// A row of a balance, worded.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BalanceLine {
-    /// Its state.
-    pub state: State,
+    /// Its state; `None` for what is held against nothing.
+    pub state: Option<State>,
     /// What it is.
     pub name: String,
     /// How it stands, the word of its state among it.
@@ -26,7 +26,7 @@ pub struct BalanceLine {
     pub ceiling: String,
     /// The cord; `None` where words stand instead.
     pub cord: Option<Cord>,
-    /// The cord as one sentence, or why there is none.
+    /// The cord as one sentence, or why there is none; empty where its words say it all.
     pub cord_said: String,
 }
 
@@ -78,11 +78,16 @@ fn BalanceRow(line: BalanceLine) -> impl IntoView {
             let marks = [need.clone(), ceiling.clone()];
             view! { <BalanceCord name=cord_said cord marks /> }.into_any()
         }
+        None if cord_said.is_empty() => ().into_any(),
         None => view! { <p class="balance-words soft small">{cord_said}</p> }.into_any(),
+    };
+    let shape = match state {
+        Some(state) => view! { <StateShape state /> }.into_any(),
+        None => view! { <span></span> }.into_any(),
     };
     view! {
         <li class="balance-row">
-            <StateShape state />
+            {shape}
             <span class="balance-what">
                 <span class="balance-name">{name}</span>
                 " "

@@ -47,8 +47,8 @@ pub fn ChangeSlip(
             .map(|[word, figures]| {
                 view! {
                     <tr>
-                        <th scope="row" colspan="2">{word}</th>
-                        <td class="slip-cost">{figures}</td>
+                        <th scope="row">{word}</th>
+                        <td colspan="2" class="slip-cost">{figures}</td>
                     </tr>
                 }
             })

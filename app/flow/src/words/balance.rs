@@ -30,6 +30,8 @@ pub trait BalanceWords {
     fn ration_costs(&self, ration: &DayRation) -> String;
     /// In how many buckets the foods are shared; `None` without foods.
     fn in_buckets(&self, ration: &DayRation) -> Option<String>;
+    /// What is not counted.
+    fn only_what_is_written_down(&self) -> &'static str;
     /// Beside the name of a nutrient: "short by 62 mg".
     fn row_stands(&self, row: &NutrientRow) -> String;
     /// What it has: "58 mg", "at least 310 mg".

@@ -163,8 +163,10 @@ fn shown_of(shown: &Shown) -> AnyView {
         <Sentence said=words.balance_sentence(balance) />
         {refused}
         <div class="columns">
-            <div class="group">{given(&shown.ration)} {cautions(shown)}</div>
-            <div class="group">{held(balance)} {others(&balance.judged)} {numbers(balance)}</div>
+            <div class="group">{given(&shown.ration)}</div>
+            <div class="group">
+                {held(balance)} {cautions(shown)} {others(&balance.judged)} {numbers(balance)}
+            </div>
         </div>
     }
     .into_any()
@@ -202,6 +204,7 @@ fn given(ration: &DayRation) -> AnyView {
         <Rows name=words.what_it_is_given()>{hays} {foods}</Rows>
         <p>{words.ration_costs(ration)} "."</p>
         {words.in_buckets(ration).map(|said| view! { <p class="soft">{said} "."</p> })}
+        <p class="soft">{words.only_what_is_written_down()}</p>
     }
     .into_any()
 }
@@ -250,7 +253,7 @@ pub(super) const fn shape_of(look: Look) -> Option<State> {
 pub(super) fn line_of(row: &NutrientRow) -> BalanceLine {
     let words = English::default();
     BalanceLine {
-        state: shape_of(row.is.look()).unwrap_or(State::Later),
+        state: shape_of(row.is.look()),
         name: words.nutrient(row.nutrient).to_owned(),
         said: words.row_stands(row),
         has: words.row_has(row),
@@ -268,7 +271,7 @@ pub(super) fn line_of(row: &NutrientRow) -> BalanceLine {
 pub(super) fn energy_of(line: &EnergyLine) -> BalanceLine {
     let words = English::default();
     BalanceLine {
-        state: shape_of(line.stands.look()).unwrap_or(State::Later),
+        state: shape_of(line.stands.look()),
         name: words.energy_name().to_owned(),
         said: words.energy_stands(line),
         has: words.energy_has(line),

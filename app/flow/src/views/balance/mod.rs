@@ -107,7 +107,7 @@ pub fn balance(now: &DayRation, proposed: Option<&DayRation>) -> Result<Balance,
 fn held(ration: &DayRation, is: &Whole, was: Option<&Whole>) -> Balance {
     Balance {
         energy: EnergyLine::of(&ration.standard, &is.energy, was.map(|was| &was.energy)),
-        rows: rows::nutrients(&is.rows, was.map(|was| was.rows.as_slice())),
+        rows: rows::nutrients(is, was),
         judged: judged::judged(ration, is),
     }
 }

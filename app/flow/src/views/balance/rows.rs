@@ -3,11 +3,12 @@
 use super::Look;
 use super::cord::{Cord, Knots};
 use std::cmp::Ordering;
-use tussock_core::limits::{Amount, Ends, Finding, Nutrient, UpperContent};
+use tussock_core::limits::{Amount, Ends, Finding, Nutrient, UpperContent, upper_limit};
 use tussock_core::plan::Standard;
-use tussock_core::ration::{EnergyRow, FedContent, Row, Standing};
+use tussock_core::ration::published::RATIO_UNKNOWN;
+use tussock_core::ration::{EnergyRow, FedContent, Row, Standing, Whole};
 use tussock_core::sources::Provenance;
-use tussock_core::units::Energy;
+use tussock_core::units::{DryMatter, Energy};
 
 /// How one ration stands in a nutrient.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -16,33 +17,38 @@ pub struct Side {
     pub supplied: Option<Amount>,
     /// How that stands.
     pub standing: Standing,
-    /// The bound it is held under: its ceiling, or the bound at which to warn once it is reached; `None` where none is
+    /// The bound it is held under: its ceiling, or the bound at which to warn where there is one; `None` where none is
     /// published.
     pub ceiling: Option<Amount>,
     /// The part of the dry matter in which it is not known, 0 to 1.
     pub unknown: f64,
+    /// Whether its need and what poisons lie so near that what is not known decides.
+    pub poison: bool,
 }
 
 impl Side {
-    fn of(row: &Row) -> Self {
-        let ceiling = match row.line.standing {
-            Standing::Over { most } => Some(most),
-            Standing::Within | Standing::Short { .. } | Standing::NotKnown => row.most,
-        };
+    fn of(row: &Row, dry: DryMatter) -> Self {
+        let warn = upper_limit(row.line.nutrient).and_then(|limit| limit.warn);
+        let ceiling = warn.map(|from| from.in_dry(dry)).or(row.most);
         Self {
             supplied: row.line.supplied,
             standing: row.line.standing,
             ceiling,
             unknown: row.unknown,
+            poison: row.line.nutrient == Nutrient::Selenium,
         }
     }
 
     /// How it stands.
-    pub const fn look(&self) -> Look {
+    ///
+    /// Selenium is never called within while it is not known in more of the ration than a ratio bears: what nobody
+    /// tested may alone be too much.
+    pub fn look(&self) -> Look {
         match self.standing {
             Standing::Over { .. } => Look::Over,
             Standing::Short { .. } => Look::Short,
             Standing::NotKnown => Look::NotKnown,
+            Standing::Within if self.poison && self.unknown > *RATIO_UNKNOWN => Look::NotKnown,
             Standing::Within => Look::Within,
         }
     }
@@ -51,7 +57,7 @@ impl Side {
     fn how_far(&self, need: Amount) -> f64 {
         let times = |of: Amount| self.supplied.and_then(|supplied| supplied.times(of));
         match self.standing {
-            Standing::Over { most } => times(most).unwrap_or_default(),
+            Standing::Over { .. } => self.ceiling.and_then(times).unwrap_or_default(),
             Standing::Short { .. } => 1.0 - times(need).unwrap_or_default(),
             Standing::NotKnown => self.unknown,
             Standing::Within => 0.0,
@@ -81,11 +87,11 @@ pub struct NutrientRow {
 }
 
 impl NutrientRow {
-    fn of(row: &Row, before: Option<&Row>) -> Self {
+    fn of(row: &Row, dry: DryMatter, before: Option<(&Row, DryMatter)>) -> Self {
         let nutrient = row.line.nutrient;
         let need = row.line.need;
-        let is = Side::of(row);
-        let was = before.map(Side::of);
+        let is = Side::of(row, dry);
+        let was = before.map(|(row, dry)| Side::of(row, dry));
         let knots = |side: &Side| {
             Knots::of(
                 nutrient.in_unit(need),
@@ -133,12 +139,14 @@ impl NutrientRow {
 }
 
 /// The nutrients, worst first.
-pub(super) fn nutrients(rows: &[Row], before: Option<&[Row]>) -> Vec<NutrientRow> {
-    let mut found: Vec<NutrientRow> = rows
+pub(super) fn nutrients(is: &Whole, was: Option<&Whole>) -> Vec<NutrientRow> {
+    let mut found: Vec<NutrientRow> = is
+        .rows
         .iter()
         .map(|row| {
             let same = |other: &&Row| other.line.nutrient == row.line.nutrient;
-            NutrientRow::of(row, before.and_then(|before| before.iter().find(same)))
+            let before = was.and_then(|was| Some((was.rows.iter().find(same)?, was.dry)));
+            NutrientRow::of(row, is.dry, before)
         })
         .collect();
     found.sort_by(NutrientRow::against);

@@ -113,8 +113,14 @@ fn the_draft_is_shown_where_no_plan_is_in_use_and_every_row_is_counted_once() {
         balance.to_look_at().count() + balance.within().count(),
         balance.rows.len()
     );
-    // Of an untested hay nobody takes the selenium from a mean.
+    // Of an untested hay nobody takes the selenium from a mean, and a balancer that meets the need clears nothing.
     assert!(balance.not_known().contains(&Nutrient::Selenium));
+    let of_it = |row: &&NutrientRow| row.nutrient == Nutrient::Selenium;
+    let selenium = balance.rows.iter().find(of_it).unwrap();
+    assert_eq!(selenium.is.standing, Standing::Within);
+    assert_eq!(selenium.is.look(), Look::NotKnown);
+    // The level is of all dry matter, and its feed takes nothing from the forage that would be a restriction.
+    assert_eq!(balance.judged[0].look(), Look::Within);
     let words = English::default();
     let said = words.balance_sentence(balance);
     assert!(said.contains("not known"), "{said}");
@@ -149,6 +155,8 @@ fn the_worst_stands_first_and_every_row_agrees_with_its_words() {
                 assert!(said.starts_with("not known"), "{said}");
             }
             Standing::Within => {
+                let poison = row.nutrient == Nutrient::Selenium;
+                assert!(!poison || row.is.look() == Look::NotKnown);
                 let at = cord.at.unwrap();
                 assert!((NEED..=CEILING).contains(&at), "{:?} {at}", row.nutrient);
             }

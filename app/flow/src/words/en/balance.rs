@@ -20,6 +20,15 @@ impl English {
             )
         })
     }
+
+    /// The same beside a name, short.
+    fn stands_not_known(unknown: f64) -> String {
+        if unknown > 0.0 && unknown < 1.0 {
+            format!("not known in {} of it", percent_above_nothing(unknown))
+        } else {
+            "not known".to_owned()
+        }
+    }
 }
 
 impl BalanceWords for English {
@@ -118,20 +127,27 @@ impl BalanceWords for English {
         })
     }
 
+    fn only_what_is_written_down(&self) -> &'static str {
+        "Only this is counted. Grass, treats and licks beside it are not."
+    }
+
     fn row_stands(&self, row: &NutrientRow) -> String {
         match row.is.standing {
+            Standing::Within if row.is.look() == Look::NotKnown => {
+                "need met; whether too much is not known".to_owned()
+            }
             Standing::Within => self.look(Look::Within).to_owned(),
             Standing::Short { by } => self.short_by(row.nutrient, by),
-            Standing::Over { most } => row
+            Standing::Over { .. } => row
                 .is
                 .supplied
-                .and_then(|supplied| supplied.plus(most.scaled(-1.0)))
+                .zip(row.is.ceiling)
+                .and_then(|(supplied, most)| supplied.plus(most.scaled(-1.0)))
                 .map_or_else(
                     || self.look(Look::Over).to_owned(),
                     |by| format!("over by {}", self.amount(row.nutrient, by)),
                 ),
-            Standing::NotKnown => Self::not_known_of(row.is.unknown)
-                .unwrap_or_else(|| self.look(Look::NotKnown).to_owned()),
+            Standing::NotKnown => Self::stands_not_known(row.is.unknown),
         }
     }
 
@@ -145,13 +161,8 @@ impl BalanceWords for English {
                     ""
                 };
                 // Beside the bound that decides, so that the figure never contradicts the word.
-                let bound = match row.is.standing {
-                    Standing::Over { most } => most,
-                    Standing::Short { .. } | Standing::Within | Standing::NotKnown => {
-                        let near = ceiling.filter(|_| supplied.times(row.need) > Some(1.0));
-                        near.unwrap_or(row.need)
-                    }
-                };
+                let near = ceiling.filter(|_| supplied.times(row.need) > Some(1.0));
+                let bound = near.unwrap_or(row.need);
                 format!(
                     "{least}{}",
                     self.amount_beside(row.nutrient, supplied, bound)
@@ -207,8 +218,7 @@ impl BalanceWords for English {
             EnergyStands::Short { floor } => {
                 format!("short: at least {} wanted", self.energy(floor))
             }
-            EnergyStands::NotKnown => Self::not_known_of(line.unknown)
-                .unwrap_or_else(|| self.look(Look::NotKnown).to_owned()),
+            EnergyStands::NotKnown => Self::stands_not_known(line.unknown),
             EnergyStands::ByWeightAndCondition => "goes by weight and condition".to_owned(),
             EnergyStands::NotReckoned => "not known: no need is reckoned for it".to_owned(),
         }

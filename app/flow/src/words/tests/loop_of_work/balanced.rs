@@ -18,7 +18,9 @@ fn every_state_and_every_change_has_its_own_word() {
         ];
         let mut said: Vec<&str> = looks.into_iter().map(|look| say.look(look)).collect();
         said.extend(Change::ALL.map(|change| say.change(change)));
-        said.iter().for_each(|word| check(word));
+        for word in &said {
+            check(word);
+        }
         let own: std::collections::BTreeSet<&str> = said.iter().copied().collect();
         assert_eq!(own.len(), said.len());
     }
@@ -32,6 +34,7 @@ fn the_labels_keep_to_the_rules() {
             say.ration_against_needs(),
             say.what_it_is_given(),
             say.no_cord(),
+            say.only_what_is_written_down(),
             say.energy_name(),
             say.energy_ceiling(),
             say.need_word(),
@@ -94,10 +97,20 @@ fn what_else_is_judged_is_named_and_said() {
                     floor: PartOfBody::percent(1.0),
                 },
                 of_dry: Some(0.95),
+                level_kept: false,
+            },
+            Judged::Forage {
+                verdict: ForageVerdict::UnderStart {
+                    of_body: PartOfBody::percent(1.45),
+                    start: PartOfBody::percent(1.5),
+                },
+                of_dry: Some(0.95),
+                level_kept: true,
             },
             Judged::Forage {
                 verdict: ForageVerdict::NotKnown,
                 of_dry: None,
+                level_kept: true,
             },
             Judged::Sugar {
                 row: unsaid(),
