@@ -25,7 +25,7 @@ mod whole;
 
 pub use balance::{Line, Part, Standing, balance};
 pub use bucket::{Bucket, DayStarch, bucket_verdict, day_starch};
-pub use catalogue::{Stated, Typical, TypicalFood, typical_forage};
+pub use catalogue::{CountedIn, KnownNumber, Stated, Typical, TypicalFood, typical_forage};
 pub use class::FoodClass;
 pub use content::Content;
 pub use dose::{Dose, dose};

@@ -3,12 +3,14 @@
 use super::{check, check_head, every, tongues};
 use crate::forms::food::{Field, LineWrong, Wrong};
 use crate::forms::hay::read_for_fields;
-use crate::views::foods::{CountedIn, FoodRow, Number, Numbers, typical};
+use crate::views::foods::{FoodRow, Numbers, typical};
 use crate::words::{FoodsWords, HayWords};
 use tussock_core::animal::FoodId;
 use tussock_core::log::LogError;
 use tussock_core::log::bodies::LabelBasis;
-use tussock_core::ration::{Content, FoodClass, LabelFinding, TypicalFood, read_label};
+use tussock_core::ration::{
+    Content, CountedIn, FoodClass, KnownNumber, LabelFinding, TypicalFood, read_label,
+};
 use tussock_core::sources::{Mark, Work};
 use tussock_core::units::parse::ParseError;
 use tussock_core::units::printed::BasesSaid;
@@ -96,7 +98,7 @@ fn a_food_says_what_it_is_what_it_costs_and_whose_its_numbers_are() {
             CountedIn::McalPerKgDry => CountedIn::McalPerKgDry, CountedIn::GPerKg => CountedIn::GPerKg,
             CountedIn::MgPerKg => CountedIn::MgPerKg, CountedIn::IuPerKg => CountedIn::IuPerKg,
         ] {
-            check(&say.food_number(&Number {
+            check(&say.food_number(&KnownNumber {
                 value: 1.5,
                 unit,
                 work: Work::Tussock,
