@@ -2,13 +2,13 @@
 //!
 //! [`Route::parse`] and `Display` are inverse. An address that is not understood opens the round, never an error.
 
+mod show;
 mod step;
 #[cfg(test)]
 mod tests;
 
 pub use step::Step;
 
-use std::fmt;
 use tussock_core::animal::{AnimalId, FoodId, GroupId, LotId, NetId, TubId};
 use tussock_core::log::bodies::Pose;
 use tussock_core::log::bodies::base::BodyHundredths;
@@ -358,82 +358,4 @@ fn id_text(text: &str) -> Option<String> {
     let plain = !text.is_empty() && text.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
     (plain && text != "new" && text != "group" && text != "weighbridge" && text != "typical")
         .then(|| text.to_owned())
-}
-
-impl fmt::Display for Route {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Home => f.write_str("#/"),
-            Self::Start => f.write_str("#/start"),
-            Self::Example => f.write_str("#/example"),
-            Self::Round => f.write_str("#/round"),
-            Self::Horses => f.write_str("#/horses"),
-            Self::NewHorse => f.write_str("#/horses/new"),
-            Self::Horse(id) => write!(f, "#/horses/{}", id.0),
-            Self::Details(id) => write!(f, "#/horses/{}/details", id.0),
-            Self::Weigh(id) => write!(f, "#/horses/{}/weigh", id.0),
-            Self::Weight(id) => write!(f, "#/horses/{}/weight", id.0),
-            Self::Measure(id) => write!(f, "#/horses/{}/measure", id.0),
-            Self::Measures(id) => write!(f, "#/horses/{}/measures", id.0),
-            Self::Weighbridge => f.write_str("#/horses/weighbridge"),
-            Self::Condition(id, step) => write!(f, "#/horses/{}/condition/{}", id.0, step.number()),
-            Self::ConditionWho(id) => write!(f, "#/horses/{}/condition/who", id.0),
-            Self::ConditionTwo(id) => write!(f, "#/horses/{}/condition/two", id.0),
-            Self::Crest(id) => write!(f, "#/horses/{}/crest", id.0),
-            Self::LookOver(id) => write!(f, "#/horses/{}/look-over", id.0),
-            Self::Work(id) => write!(f, "#/horses/{}/work", id.0),
-            Self::WorkTimed(id) => write!(f, "#/horses/{}/work/timed", id.0),
-            Self::WorkDone(id) => write!(f, "#/horses/{}/work/done", id.0),
-            Self::Photos(id) => write!(f, "#/horses/{}/photos", id.0),
-            Self::PhotosOf(id, pose) => write!(f, "#/horses/{}/photos/{}", id.0, pose_word(*pose)),
-            Self::Photo(id, photo) => write!(f, "#/horses/{}/photo/{}", id.0, photo.0),
-            Self::NotEating(id) => write!(f, "#/horses/{}/not-eating", id.0),
-            Self::NextStep(id) => write!(f, "#/horses/{}/next", id.0),
-            Self::LookBack(id) => write!(f, "#/horses/{}/look-back", id.0),
-            Self::Plan(id) => write!(f, "#/horses/{}/plan", id.0),
-            Self::PlanAt(id, level) => write!(f, "#/horses/{}/plan/{}", id.0, level.get()),
-            Self::Ration(id) => write!(f, "#/horses/{}/ration", id.0),
-            Self::Mend(id) => write!(f, "#/horses/{}/ration/mend", id.0),
-            Self::ChangeOver(id) => write!(f, "#/horses/{}/ration/change", id.0),
-            Self::Day(id) => write!(f, "#/horses/{}/day", id.0),
-            Self::VetWord(id) => write!(f, "#/horses/{}/vet", id.0),
-            Self::Ledger(id) => write!(f, "#/horses/{}/ledger", id.0),
-            Self::GroupLedger(id) => write!(f, "#/horses/group/{}/ledger", id.0),
-            Self::Visit => f.write_str("#/visit"),
-            Self::VisitReport => f.write_str("#/visit/report"),
-            Self::NewGroup => f.write_str("#/horses/group/new"),
-            Self::Group(id) => write!(f, "#/horses/group/{}", id.0),
-            Self::GroupDay(id) => write!(f, "#/horses/group/{}/day", id.0),
-            Self::WhoWillNotEat(id) => write!(f, "#/horses/group/{}/not-eating", id.0),
-            Self::Shed => f.write_str("#/shed"),
-            Self::Visits => f.write_str("#/shed/visits"),
-            Self::NewHay => f.write_str("#/shed/hay/new"),
-            Self::Hay(id) => write!(f, "#/shed/hay/{}", id.0),
-            Self::CountHay(id) => write!(f, "#/shed/hay/{}/count", id.0),
-            Self::Tonight(id) => write!(f, "#/shed/hay/{}/tonight", id.0),
-            Self::Compare => f.write_str("#/shed/compare"),
-            Self::WorthOfTest(id) => write!(f, "#/shed/hay/{}/test", id.0),
-            Self::Nets(id) => write!(f, "#/shed/nets/{}", id.0),
-            Self::WeighNets => f.write_str("#/shed/weigh"),
-            Self::Hanging(id) => write!(f, "#/shed/hung/{}", id.0),
-            Self::YardNets => f.write_str("#/shed/net"),
-            Self::NewNet => f.write_str("#/shed/net/new"),
-            Self::Net(id) => write!(f, "#/shed/net/{}", id.0),
-            Self::Soaks => f.write_str("#/shed/soaks"),
-            Self::AddTub => f.write_str("#/shed/tubs/new"),
-            Self::TubForm(id) => write!(f, "#/shed/tubs/{}", id.0),
-            Self::NewTub => f.write_str("#/shed/tub/new"),
-            Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
-            Self::Remind(id) => write!(f, "#/shed/tub/{}/remind", id.0),
-            Self::Reminders => f.write_str("#/shed/reminders"),
-            Self::Desk => f.write_str("#/desk"),
-            Self::Foods => f.write_str("#/desk/foods"),
-            Self::NewFood => f.write_str("#/desk/foods/new"),
-            Self::Food(id) => write!(f, "#/desk/foods/{}", id.0),
-            Self::TypicalFood(food) => write!(f, "#/desk/foods/typical/{}", food.key()),
-            Self::Copies => f.write_str("#/desk/copies"),
-            Self::Sources => f.write_str("#/desk/sources"),
-            Self::Settings => f.write_str("#/desk/settings"),
-        }
-    }
 }

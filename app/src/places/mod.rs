@@ -5,6 +5,7 @@ pub mod example;
 pub mod first;
 pub mod horses;
 mod later;
+pub(crate) mod pasted;
 pub mod plan;
 pub mod round;
 pub mod shed;

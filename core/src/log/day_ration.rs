@@ -1,5 +1,7 @@
 //! What an animal is given in a day: by the plan that feeds it, or by today's draft where none does.
 
+mod held;
+
 use super::bodies::{AmountV1, Body, PlanV1};
 use super::entry::{Entry, up_to};
 use super::envelope::Record;
@@ -9,8 +11,7 @@ use super::holding::{Holding, plan_that_feeds};
 use crate::animal::{Animal, AnimalId, LotId};
 use crate::forage::{Fed, ForageClass, Lot, SugarEstimate, Supply, supply};
 use crate::plan::{Draft, PlanError, Soaking, Standard, sugar_as_fed};
-use crate::ration::mend::{FoodChoice, ForageChoice};
-use crate::ration::{Bucket, Food, Forage, Ration, RationError, Whole, whole};
+use crate::ration::Food;
 use crate::units::{AsFed, DryFraction, DryMatter, Instant, LocalDate, PricePerKg, Zone};
 
 /// What says how much it is given.
@@ -315,154 +316,4 @@ fn given_forage(
         tested: lot.report(fed).or_else(|| lot.report(Fed::Dry)).is_some(),
         price: lot.price.and_then(crate::forage::Price::per_kg),
     })
-}
-
-impl DayRation {
-    /// With other amounts of forage, in their order, and other foods.
-    #[must_use]
-    pub fn with(&self, forages: &[AsFed], foods: Vec<GivenFood>) -> Self {
-        Self {
-            forages: self
-                .forages
-                .iter()
-                .zip(forages)
-                .map(|(given, as_fed)| GivenForage {
-                    as_fed: *as_fed,
-                    ..given.clone()
-                })
-                .collect(),
-            foods: foods
-                .into_iter()
-                .filter(|given| AsFed::ZERO < given.a_day)
-                .collect(),
-            ..self.clone()
-        }
-    }
-
-    /// All dry matter.
-    pub fn dry(&self) -> DryMatter {
-        let forage: DryMatter = self
-            .forages
-            .iter()
-            .map(|given| given.as_fed.dry(given.dry))
-            .sum();
-        let food: DryMatter = self
-            .foods
-            .iter()
-            .map(|given| given.a_day.dry(given.of.food.dry))
-            .sum();
-        forage + food
-    }
-
-    /// In how many buckets its foods are given, so that each keeps its limit; as many as there are visits when no number
-    /// of buckets would.
-    pub fn buckets(&self) -> u32 {
-        let foods: Vec<(AsFed, &Food)> = self
-            .foods
-            .iter()
-            .map(|given| (given.a_day, &given.of.food))
-            .collect();
-        let most = self.standard.feeds;
-        crate::ration::feeds_for(&foods, &self.standard.meal).map_or(most, |feeds| feeds.min(most))
-    }
-
-    /// Held against the animal, its foods shared evenly over the buckets.
-    ///
-    /// # Errors
-    /// A weight or an amount that is not believed.
-    pub fn whole(&self) -> Result<Whole, RationError> {
-        let buckets = self.buckets();
-        let each = Bucket {
-            foods: self
-                .foods
-                .iter()
-                .map(|given| (given.a_day * (1.0 / f64::from(buckets)), &given.of.food))
-                .collect(),
-        };
-        let ration = Ration {
-            forage: self
-                .forages
-                .iter()
-                .map(|given| Forage {
-                    fed: given.as_fed,
-                    dry: given.dry,
-                    class: given.class,
-                    supply: &given.supply,
-                    sugar: Some(&given.sugar),
-                })
-                .collect(),
-            grass: DryMatter::ZERO,
-            buckets: (0..buckets).map(|_| each.clone()).collect(),
-        };
-        whole(&ration, &self.standard.against())
-    }
-
-    /// What it costs a day, in minor units of one currency; `None` when the price of something is not known or they are
-    /// not of one currency.
-    pub fn cost(&self) -> Option<PricePerKg> {
-        let prices = self
-            .forages
-            .iter()
-            .map(|given| (given.price, given.as_fed))
-            .chain(self.foods.iter().map(|given| (given.of.price, given.a_day)));
-        prices
-            .map(|(price, fed)| {
-                let price = price?;
-                Some(PricePerKg {
-                    minor: price.minor * fed.to_kg(),
-                    currency: price.currency,
-                })
-            })
-            .reduce(|sum, more| {
-                let (sum, more) = (sum?, more?);
-                (sum.currency == more.currency).then_some(PricePerKg {
-                    minor: sum.minor + more.minor,
-                    currency: sum.currency,
-                })
-            })?
-    }
-
-    /// Its forages as a mend takes them: their parts as they are, each as much as the limits allow.
-    pub fn forage_choices(&self) -> Vec<ForageChoice<'_>> {
-        let all: DryMatter = self
-            .forages
-            .iter()
-            .map(|given| given.as_fed.dry(given.dry))
-            .sum();
-        let [_, most] = self.standard.dry_matter;
-        self.forages
-            .iter()
-            .map(|given| ForageChoice {
-                dry: given.dry,
-                class: given.class,
-                supply: &given.supply,
-                sugar: Some(&given.sugar),
-                between: [AsFed::ZERO, most.as_fed(given.dry)],
-                part: Some(given.as_fed.dry(given.dry) / all),
-                price: given.price.map(|price| price.minor),
-            })
-            .collect()
-    }
-}
-
-impl YardFood {
-    /// As a mend takes it: any amount up to what is usual of it, in scoops where one was weighed.
-    pub fn choice(&self, standard: &Standard, offered: bool) -> FoodChoice<'_> {
-        FoodChoice {
-            food: &self.food,
-            between: [AsFed::ZERO, self.food.most_a_day(standard.weight.likely)],
-            step: self.scoop.unwrap_or_else(|| self.food.step()),
-            whole_steps: self.scoop.is_some(),
-            offered,
-            price: self.price.map(|price| price.minor),
-        }
-    }
-
-    /// The same with an amount that a person set.
-    pub fn locked(&self, standard: &Standard, a_day: AsFed) -> FoodChoice<'_> {
-        FoodChoice {
-            between: [a_day, a_day],
-            ..self.choice(standard, true)
-        }
-    }
 }

@@ -1,6 +1,7 @@
 //! Joining the loop: assess, limits, forage, ration and day into one draft.
 
-use super::draft::{BucketLine, Draft, EnergyLine, GrassLine};
+use super::buckets::{bucket_lines, decided_doses, with_buckets};
+use super::draft::{Draft, EnergyLine, GrassLine};
 use super::error::PlanError;
 use super::hay::{self, Feeding, Floors};
 use super::input::{PlanFor, Scored, Soaked, Soaking};
@@ -11,11 +12,11 @@ use crate::assess::{self, ConditionRange, DatedWeight, Target, best};
 use crate::day::{self, DayNeeds, lay_out, mends};
 use crate::forage::ForageKind;
 use crate::limits::{
-    self, Allowance, AllowanceFor, ConditionScore, Ends, MealLimit, NeedFor, Needs, Nutrient,
-    Offer, RULES_VERSION, Stage, Weighings, allowance, energy_floor, judge_cap, judge_energy,
-    meal_limit, needs, salt_for, straw_cap, sugar_limits, vet_list, water_need,
+    self, Allowance, AllowanceFor, ConditionScore, Ends, NeedFor, Needs, Nutrient, Offer,
+    RULES_VERSION, Stage, Weighings, allowance, energy_floor, judge_cap, judge_energy, meal_limit,
+    needs, salt_for, straw_cap, sugar_limits, vet_list, water_need,
 };
-use crate::ration::{Dose, Food, Line, Part, Standing, balance, dose, feeds_for, typical_balancer};
+use crate::ration::{Line, Part, balance, dose, typical_balancer};
 use crate::soak::{SoakTimes, timeline};
 use crate::units::{AsFed, DryMatter, Energy, Instant, NutrientMass, show};
 
@@ -266,73 +267,10 @@ fn hay_balance(feedings: &[Feeding<'_>], forage: DryMatter, needs: &Needs) -> Ve
     balance(&parts(feedings, forage), &needs.rows)
 }
 
-fn parts<'a>(feedings: &'a [Feeding<'_>], forage: DryMatter) -> Vec<Part<'a>> {
+pub(super) fn parts<'a>(feedings: &'a [Feeding<'_>], forage: DryMatter) -> Vec<Part<'a>> {
     feedings
         .iter()
         .map(|feeding| Part::Forage(forage * feeding.offer.part, &feeding.supply))
-        .collect()
-}
-
-/// The foods that somebody decided on, each in as many feeds as keep the limit of a bucket for all of them.
-fn decided_doses<'a>(decided: &'a [(AsFed, Food)], meal: &MealLimit) -> Vec<(&'a Food, Dose)> {
-    let together: Vec<(AsFed, &Food)> = decided.iter().map(|(fed, food)| (*fed, food)).collect();
-    let feeds = feeds_for(&together, meal);
-    together
-        .into_iter()
-        .filter(|(fed, _)| AsFed::ZERO < *fed)
-        .map(|(a_day, food)| {
-            let dose = Dose {
-                a_day,
-                feeds,
-                decided_by: None,
-                stays_short: Vec::new(),
-                from: food.from.clone(),
-            };
-            (food, dose)
-        })
-        .collect()
-}
-
-fn with_buckets(
-    feedings: &[Feeding<'_>],
-    forage: DryMatter,
-    foods: &[(&Food, Dose)],
-    needs: &Needs,
-) -> Vec<Line> {
-    let mut with = parts(feedings, forage);
-    with.extend(
-        foods
-            .iter()
-            .map(|(food, dose)| Part::Food(dose.a_day, food)),
-    );
-    balance(&with, &needs.rows)
-}
-
-/// What stays short of a ration that was decided is told once, with its first food.
-fn bucket_lines(foods: Vec<(&Food, Dose)>, with: &[Line], decided: bool) -> Vec<BucketLine> {
-    let short: Vec<Nutrient> = with
-        .iter()
-        .filter(|line| matches!(line.standing, Standing::Short { .. }))
-        .map(|line| line.nutrient)
-        .collect();
-    foods
-        .into_iter()
-        .enumerate()
-        .map(|(at, (food, dose))| BucketLine {
-            name: food.name.clone(),
-            class: food.class,
-            typical: food.typical,
-            food: food.id.clone(),
-            dry: dose.a_day.dry(food.dry),
-            dose: if decided && at == 0 {
-                Dose {
-                    stays_short: short.clone(),
-                    ..dose
-                }
-            } else {
-                dose
-            },
-        })
         .collect()
 }
 

@@ -7,6 +7,7 @@
 //!
 //! A draft is not shown, kept or exported: [`crate::safety`] judges it first.
 
+mod buckets;
 mod build;
 mod draft;
 mod error;

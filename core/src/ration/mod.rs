@@ -29,7 +29,7 @@ mod whole;
 
 pub use balance::{Line, Part, Standing, balance};
 pub use bucket::{Bucket, DayStarch, bucket_verdict, day_starch, feeds_for};
-pub use catalogue::{Stated, Typical, TypicalFood, typical_forage};
+pub use catalogue::{CountedIn, KnownNumber, Stated, Typical, TypicalFood, typical_forage};
 pub use changeover::{Changing, Pace, Stage, change_days, change_over};
 pub use class::FoodClass;
 pub use content::Content;

@@ -1,5 +1,9 @@
 //! A lot of hay and its laboratory report, as typed.
 
+mod pasted;
+
+pub use pasted::{ForField, ForFields, read_for_fields};
+
 use super::delivery;
 use crate::acts::{Act, New};
 use tussock_core::animal::LotId;

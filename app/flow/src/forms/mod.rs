@@ -15,6 +15,7 @@ pub mod net;
 pub mod nets;
 pub mod not_eating;
 pub mod open_lot;
+pub mod pasted;
 pub mod photo;
 pub mod round;
 pub mod shed;

@@ -4,12 +4,9 @@ use super::horses::kind_of_limit;
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use tussock_core::animal::FoodId;
-use tussock_core::limits::{Nutrient, NutrientUnit};
 use tussock_core::log::bodies::{FoodV2, PriceV1};
 use tussock_core::log::{Body, Kind, LogError};
-use tussock_core::ration::catalogue::published::PURE;
-use tussock_core::ration::{Content, Food, FoodClass, TypicalFood, published as p};
-use tussock_core::sources::{Mark, Published, Work};
+use tussock_core::ration::{Content, FoodClass, KnownNumber, TypicalFood};
 use tussock_core::units::PricePerKg;
 
 /// The most foods of a yard.
@@ -129,147 +126,23 @@ pub fn currency(shelf: &Shelf) -> String {
     yard.or_else(bought).unwrap_or_default()
 }
 
-/// In what a number of the catalogue is counted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum CountedIn {
-    /// Percent of the food as fed.
-    PercentAsFed,
-    /// Percent of dry matter.
-    PercentOfDry,
-    /// Milligrams in a kilogram of dry matter.
-    MgPerKgDry,
-    /// International units in a kilogram of dry matter.
-    IuPerKgDry,
-    /// Megacalories in a kilogram of dry matter.
-    McalPerKgDry,
-    /// Grams in a kilogram as fed.
-    GPerKg,
-    /// Milligrams in a kilogram as fed.
-    MgPerKg,
-    /// International units in a kilogram as fed.
-    IuPerKg,
-}
-
-/// A number with where it stands.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Number {
-    /// The number.
-    pub value: f64,
-    /// In what it is counted.
-    pub unit: CountedIn,
-    /// Its publication.
-    pub work: Work,
-    /// Where in it.
-    pub place: &'static str,
-    /// How far it can be trusted.
-    pub mark: Mark,
-}
-
 /// What is known of a content.
 #[derive(Clone, Debug, PartialEq)]
 pub struct NumberRow {
     /// Of what.
     pub content: Content,
     /// The number; `None` where it is not known.
-    pub number: Option<Number>,
+    pub number: Option<KnownNumber>,
 }
 
 /// What is known of a typical food, content by content.
 pub fn typical(food: TypicalFood) -> Vec<NumberRow> {
-    let made = food.food();
     Content::all()
         .map(|content| NumberRow {
             content,
-            number: match food {
-                TypicalFood::Balancer => balancer(content),
-                _ => stated(food, &made, content),
-            },
+            number: food.known(content),
         })
         .collect()
-}
-
-/// A number of the catalogue; of a single substance, what is not in it is nothing and not unknown.
-fn stated(food: TypicalFood, made: &Food, content: Content) -> Option<Number> {
-    let unit = on_dry(content);
-    if let Some(stated) = food.number(content) {
-        return Some(of(stated.row, stated.value, unit));
-    }
-    let nothing = match content {
-        Content::DryMatter => false,
-        Content::Energy => made.energy.is_some(),
-        Content::NeutralFibre => made.fibre.is_some(),
-        Content::SugarStarch => made.sugar_starch.is_some(),
-        Content::Starch => made.starch.is_some(),
-        Content::Dha => made.dha.is_some(),
-        Content::Of(nutrient) => made.per_kg(nutrient).is_some(),
-    };
-    nothing.then(|| of(&PURE, *PURE, unit))
-}
-
-const fn of<T>(row: &Published<T>, value: f64, unit: CountedIn) -> Number {
-    Number {
-        value,
-        unit,
-        work: row.work,
-        place: row.place,
-        mark: row.mark,
-    }
-}
-
-/// In what the catalogue counts a content.
-const fn on_dry(content: Content) -> CountedIn {
-    match content {
-        Content::DryMatter => CountedIn::PercentAsFed,
-        Content::Energy => CountedIn::McalPerKgDry,
-        Content::NeutralFibre | Content::SugarStarch | Content::Starch | Content::Dha => {
-            CountedIn::PercentOfDry
-        }
-        Content::Of(nutrient) => match nutrient.unit() {
-            NutrientUnit::Gram => CountedIn::PercentOfDry,
-            NutrientUnit::Milligram => CountedIn::MgPerKgDry,
-            NutrientUnit::InternationalUnit => CountedIn::IuPerKgDry,
-        },
-    }
-}
-
-/// A number of the typical balancer, which is from memory and as fed.
-fn balancer(content: Content) -> Option<Number> {
-    let (row, unit) = match content {
-        Content::DryMatter => (&p::BALANCER_DRY, CountedIn::PercentAsFed),
-        Content::SugarStarch => (&p::BALANCER_SUGAR_STARCH, CountedIn::PercentAsFed),
-        Content::Energy | Content::NeutralFibre | Content::Starch | Content::Dha => return None,
-        Content::Of(nutrient) => (
-            match nutrient {
-                Nutrient::CrudeProtein => &p::BALANCER_PROTEIN,
-                Nutrient::Lysine => &p::BALANCER_LYSINE,
-                Nutrient::Calcium => &p::BALANCER_CALCIUM,
-                Nutrient::Phosphorus => &p::BALANCER_PHOSPHORUS,
-                Nutrient::Copper => &p::BALANCER_COPPER,
-                Nutrient::Zinc => &p::BALANCER_ZINC,
-                Nutrient::Manganese => &p::BALANCER_MANGANESE,
-                Nutrient::Selenium => &p::BALANCER_SELENIUM,
-                Nutrient::VitaminE => &p::BALANCER_VITAMIN_E,
-                Nutrient::Magnesium
-                | Nutrient::Potassium
-                | Nutrient::Sodium
-                | Nutrient::Chloride
-                | Nutrient::Sulphur
-                | Nutrient::Iron
-                | Nutrient::Iodine
-                | Nutrient::Cobalt
-                | Nutrient::VitaminA
-                | Nutrient::VitaminD
-                | Nutrient::Thiamin
-                | Nutrient::Riboflavin => return None,
-            },
-            match nutrient.unit() {
-                NutrientUnit::Gram => CountedIn::GPerKg,
-                NutrientUnit::Milligram => CountedIn::MgPerKg,
-                NutrientUnit::InternationalUnit => CountedIn::IuPerKg,
-            },
-        ),
-    };
-    Some(of(row, row.value, unit))
 }
 
 #[cfg(test)]

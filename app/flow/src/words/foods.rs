@@ -1,9 +1,9 @@
 //! The labels of foods.
 
 use crate::forms::food::{Field, LineWrong, Wrong};
-use crate::views::foods::{FoodRow, Number};
+use crate::views::foods::FoodRow;
 use tussock_core::log::bodies::LabelBasis;
-use tussock_core::ration::{FoodClass, FromText, TypicalFood};
+use tussock_core::ration::{FoodClass, FromText, KnownNumber, TypicalFood};
 use tussock_core::units::PricePerKg;
 use tussock_core::units::printed::BasesSaid;
 
@@ -30,9 +30,9 @@ pub trait FoodsWords {
     /// The sentence of a typical food.
     fn typical_sentence(&self, food: TypicalFood) -> String;
     /// A number of the catalogue with its unit.
-    fn food_number(&self, number: &Number) -> String;
+    fn food_number(&self, number: &KnownNumber) -> String;
     /// Its work and place.
-    fn food_number_from(&self, number: &Number) -> String;
+    fn food_number_from(&self, number: &KnownNumber) -> String;
     /// The list of numbers.
     fn what_is_in_it(&self) -> &'static str;
     /// Nobody says.

@@ -1,6 +1,6 @@
 //! The labels of a lot of hay.
 
-use crate::forms::hay::Wrong;
+use crate::forms::hay::{ForField, Wrong};
 use tussock_core::forage::{Analyte, DryEstimate, Fed};
 use tussock_core::log::bodies::LabReportV1;
 
@@ -26,6 +26,14 @@ pub trait HayWords {
     fn lab_report(&self) -> &'static str;
     /// Its hint.
     fn lab_report_hint(&self) -> &'static str;
+    /// Opens the pasted text of a report.
+    fn paste_report(&self) -> &'static str;
+    /// The field of that text.
+    fn pasted_report(&self) -> &'static str;
+    /// What a number of it was read as: "WSC: 9.2 %".
+    fn report_read(&self, found: &ForField) -> String;
+    /// What is not sure of it.
+    fn report_doubts(&self, found: &ForField) -> Vec<String>;
     /// Asks for the basis, plainly.
     fn which_basis(&self) -> &'static str;
     /// Where it stands on a report.

@@ -41,36 +41,14 @@ pub trait MendWords {
     fn set_wrong(&self, wrong: &SetWrong) -> String;
     /// A food by name.
     fn candidate_name(&self, candidate: &Candidate) -> String;
-    /// A head: what decides it.
-    fn why_so(&self) -> &'static str;
-    /// A limit that decides: name, and what more of it costs.
-    fn decides(&self, view: &MendView, decides: &Decides) -> [String; 2];
-    /// Nothing but the dry matter decides.
-    fn nothing_decides(&self) -> &'static str;
-    /// A limit.
-    fn limit(&self, limit: Limit) -> String;
-    /// A food that would pay under a price.
-    fn would_pay(&self, view: &MendView, food: usize, under: f64) -> Option<[String; 2]>;
     /// A head: other foods that would do.
     fn other_sets(&self) -> &'static str;
     /// A set of foods: their names, and what a day costs.
     fn set_of_foods(&self, view: &MendView, proposal: &Proposal) -> [String; 2];
     /// What is to be said beside a proposal: hay at its mean, zinc to copper, prices that are not known, not proven.
     fn beside_the_mend(&self, view: &MendView, proposal: &Proposal) -> Vec<Said>;
-    /// A head: what is missed when nothing fits.
-    fn what_is_missed(&self) -> &'static str;
-    /// A limit that is missed: name, and by how much.
-    fn missed(&self, missed: &Missed) -> [String; 2];
-    /// A head: what alone would mend it.
-    fn would_mend(&self) -> &'static str;
-    /// A change that alone would mend it.
-    fn mended_by(&self, view: &MendView, by: &MendedBy) -> String;
-    /// No single change would.
-    fn nothing_alone_mends(&self, closest: &Closest) -> &'static str;
     /// Not known in the time that is allowed.
     fn mend_not_known(&self) -> &'static str;
-    /// It could not be reckoned.
-    fn solve_error(&self, error: &SolveError) -> String;
     /// The action.
     fn use_this_ration(&self) -> &'static str;
     /// What using it does.
@@ -81,4 +59,30 @@ pub trait MendWords {
     fn options_and_trials(&self) -> [Said; 2];
     /// A head of them.
     fn options_head(&self) -> &'static str;
+}
+
+/// What decides a mend, what it misses, and why it failed.
+pub trait MendReasonWords {
+    /// A head: what decides it.
+    fn why_so(&self) -> &'static str;
+    /// A limit that decides: name, and what more of it costs.
+    fn decides(&self, view: &MendView, decides: &Decides) -> [String; 2];
+    /// Nothing but the dry matter decides.
+    fn nothing_decides(&self) -> &'static str;
+    /// A limit.
+    fn limit(&self, limit: Limit) -> String;
+    /// A food that would pay under a price.
+    fn would_pay(&self, view: &MendView, food: usize, under: f64) -> Option<[String; 2]>;
+    /// A head: what is missed when nothing fits.
+    fn what_is_missed(&self) -> &'static str;
+    /// A limit that is missed: name, and by how much.
+    fn missed(&self, missed: &Missed) -> [String; 2];
+    /// A head: what alone would mend it.
+    fn would_mend(&self) -> &'static str;
+    /// A change that alone would mend it.
+    fn mended_by(&self, view: &MendView, by: &MendedBy) -> String;
+    /// No single change would.
+    fn nothing_alone_mends(&self, closest: &Closest) -> &'static str;
+    /// It could not be reckoned.
+    fn solve_error(&self, error: &SolveError) -> String;
 }

@@ -96,7 +96,7 @@ pub use look_back::LookBackWords;
 pub use look_over::LookOverWords;
 pub use lots::LotsWords;
 pub use measure::MeasureWords;
-pub use mend::MendWords;
+pub use mend::{MendReasonWords, MendWords};
 pub use net::NetWords;
 pub use nets::NetsWords;
 pub use next_step::NextStepWords;

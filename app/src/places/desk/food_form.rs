@@ -13,7 +13,7 @@ use crate::world::{Reading, World};
 use leptos::prelude::*;
 use tussock_core::animal::FoodId;
 use tussock_core::log::bodies::{FoodV2, LabelBasis};
-use tussock_core::ration::{FoodClass, TypicalFood};
+use tussock_core::ration::FoodClass;
 use tussock_core::sources::RecordId;
 use tussock_flow::acts::Act;
 use tussock_flow::forms::delivery::{of_word, word_of};
@@ -330,10 +330,7 @@ fn typed(form: Form, there: Option<&FoodV2>, usual: &str) -> Typed {
             .held("class")
             .and_then(|word| of_word(&CLASSES, &word))
             .or(stored.class),
-        profile: stored.profile.or_else(|| {
-            let key = form.held("profile")?;
-            TypicalFood::from_key(&key)
-        }),
+        profile: stored.profile,
         basis: form
             .held("basis")
             .and_then(|word| of_word(&BASES, &word))

@@ -22,7 +22,8 @@ use tussock_flow::views::mend::{
     use_it,
 };
 use tussock_flow::words::{
-    BalanceWords, BesideWords, English, HorsesWords, MendWords, PlanWords, RationWords, SlipWords,
+    BalanceWords, BesideWords, English, HorsesWords, MendReasonWords, MendWords, PlanWords,
+    RationWords, SlipWords,
 };
 
 /// The field of which of the proposals is looked at.

@@ -1,6 +1,6 @@
 //! The form of a lot: name, class, dry matter, and a laboratory report as it is printed.
 
-use super::came_form;
+use super::{came_form, paste_report};
 use crate::form::Form;
 use crate::parts::{Caution, Choice, Field, Keyboard, Offer};
 use leptos::prelude::*;
@@ -146,6 +146,7 @@ impl HayForm {
             {self.came()}
             <h2>{words.lab_report()}</h2>
             <p class="soft">{words.lab_report_hint()}</p>
+            {paste_report::view(self)}
             <Choice
                 legend=words.which_basis()
                 offers=BASES.iter().map(|(basis, _)| Offer::new(*basis, words.report_basis(*basis))).collect()

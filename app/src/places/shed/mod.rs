@@ -17,6 +17,7 @@ mod net_form;
 mod net_list;
 mod nets;
 mod new_tub;
+mod paste_report;
 mod place;
 mod remind;
 mod reminders;

@@ -5,9 +5,12 @@
 //! What no row says is unknown. Only a single substance (salt, oil, a sulphate) is taken to hold nothing of what it is
 //! not made of.
 
+mod known;
 pub mod published;
 #[cfg(test)]
 mod tests;
+
+pub use known::{CountedIn, KnownNumber};
 
 use super::class::FoodClass;
 use super::content::Content;

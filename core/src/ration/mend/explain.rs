@@ -258,7 +258,6 @@ fn mended_by(rows: &Rows<'_>, mend: Mend, to: f64) -> Option<MendedBy> {
             let limit = rows.rows.get(row)?.limit;
             (limit == Limit::DryMatter && side == Side::Upper).then_some(MendedBy::DryMatter { to })
         }
-        // numeric: a count of foods, a few hundred at most
         Mend::Bought => Some(MendedBy::MoreFoods { to: to as usize }),
     }
 }

@@ -37,12 +37,12 @@ pub const SMALL_CLASSES: Published<[FoodClass; 3]> = Published {
     mark: Mark::CommonPractice,
 };
 /// What hay often lacks, so that the whole need is asked of the foods where nobody tested the hay for it.
-pub const ASKED_WHOLE: Published<[Nutrient; 2]> = Published {
+pub const ASKED_WHOLE: Published<[Nutrient; 1]> = Published {
     id: "ration.mend.asked_whole",
-    value: [Nutrient::Selenium, Nutrient::Iodine],
+    value: [Nutrient::Selenium],
     unit: "",
     work: Work::Tussock,
-    place: "practice rule 1: selenium of an untested hay is unknown, never a class mean; iodine likewise",
+    place: "practice rule 1: selenium of an untested hay is unknown, never a class mean",
     mark: Mark::Ours,
 };
 /// Of a ration that misses something, what a ceiling may be broken by for each part that a need is missed by.
@@ -87,6 +87,8 @@ list_constants![
     LOW_SUGAR_FOOD,
     SMALL_CLASSES,
     ASKED_WHOLE,
+    MISS_CEILING,
+    MISS_NEVER,
     DECIDES,
     UNDER
 ];

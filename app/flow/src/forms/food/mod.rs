@@ -3,13 +3,11 @@
 mod checked;
 mod fields;
 mod lines;
-mod pasted;
 #[cfg(test)]
 mod tests;
 
 pub use checked::Checked;
 pub use lines::{LineTyped, LineWrong, lines_of, lines_text};
-pub use pasted::{Decided, decided_of, decided_text};
 
 use crate::acts::{Act, New};
 use fields::{grams, kilograms, plain, rate_text, serving, weight};

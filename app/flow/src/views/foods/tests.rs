@@ -4,6 +4,7 @@ use super::*;
 use crate::acts::Act;
 use crate::forms::food::{LineTyped, Typed, take};
 use crate::views::test_yard::{Entry, shelf_of};
+use tussock_core::limits::Nutrient;
 use tussock_core::log::Subject;
 use tussock_core::log::bodies::LabelBasis;
 

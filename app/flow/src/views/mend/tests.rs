@@ -4,7 +4,7 @@ use super::{Asks, Found, Made, MendView, Outcome, keys, mend_of, use_it};
 use crate::acts::{Context, apply};
 use crate::example;
 use crate::shelf::Shelf;
-use crate::words::{English, MendWords, RationWords};
+use crate::words::{English, MendReasonWords, MendWords, RationWords};
 use tussock_core::animal::{AnimalId, FoodId, YardId};
 use tussock_core::log::{Body, DeviceId, Kind, Subject};
 use tussock_core::ration::FoodClass;

@@ -4,10 +4,10 @@ use super::English;
 use super::numbers::sized;
 use super::stock::figure_of;
 use crate::forms::food::{Field, LineWrong, Wrong};
-use crate::views::foods::{CountedIn, FoodRow, Number, Numbers};
+use crate::views::foods::{FoodRow, Numbers};
 use crate::words::{FoodsWords, HorsesWords, LogWords, RationWords, SourceWords, UnitWords};
 use tussock_core::log::bodies::LabelBasis;
-use tussock_core::ration::{FoodClass, FromText, TypicalFood};
+use tussock_core::ration::{CountedIn, FoodClass, FromText, KnownNumber, TypicalFood};
 use tussock_core::sources::Constant;
 use tussock_core::units::PricePerKg;
 use tussock_core::units::printed::{BasesSaid, Warranted};
@@ -61,7 +61,7 @@ impl FoodsWords for English {
     fn typical_sentence(&self, food: TypicalFood) -> String {
         self.typical_food(food).to_owned()
     }
-    fn food_number(&self, number: &Number) -> String {
+    fn food_number(&self, number: &KnownNumber) -> String {
         let unit = match number.unit {
             CountedIn::PercentAsFed => "% as fed",
             CountedIn::PercentOfDry => "% of dry matter",
@@ -74,7 +74,7 @@ impl FoodsWords for English {
         };
         format!("{} {unit}", sized(number.value))
     }
-    fn food_number_from(&self, number: &Number) -> String {
+    fn food_number_from(&self, number: &KnownNumber) -> String {
         self.constant(&Constant {
             id: "",
             value: String::new(),

@@ -2,9 +2,9 @@
 
 use super::English;
 use super::numbers::up_to;
-use crate::forms::hay::Wrong;
+use crate::forms::hay::{ForField, Wrong};
 use crate::words::{DeliveryWords, ForageWords, HayWords, HorsesWords, LogWords, UnitWords};
-use tussock_core::forage::{Analyte, AnalyteUnit, DryEstimate, Fed};
+use tussock_core::forage::{Analyte, AnalyteUnit, DryEstimate, Fed, ReportLine};
 use tussock_core::log::bodies::LabReportV1;
 
 impl HayWords for English {
@@ -37,6 +37,41 @@ impl HayWords for English {
     }
     fn lab_report_hint(&self) -> &'static str {
         "Type what is printed, in the unit shown. Leave out what is not there."
+    }
+    fn paste_report(&self) -> &'static str {
+        "Paste a report"
+    }
+    fn pasted_report(&self) -> &'static str {
+        "Text of the report"
+    }
+    fn report_read(&self, found: &ForField) -> String {
+        let (what, unit) = match found.read.of {
+            ReportLine::DryMatter => ("Dry matter", "%"),
+            ReportLine::Of(analyte) => (self.analyte(analyte), self.line_unit(analyte)),
+        };
+        format!("{what}: {} {unit}", found.text)
+    }
+    fn report_doubts(&self, found: &ForField) -> Vec<String> {
+        let read = &found.read;
+        let unit = match read.of {
+            ReportLine::DryMatter => "%",
+            ReportLine::Of(analyte) => self.line_unit(analyte),
+        };
+        let mut doubts = Vec::new();
+        if read.in_unit.is_none() {
+            doubts.push(if read.unit_said.is_empty() {
+                format!("No unit stands beside it: accept it only if it is {unit}.")
+            } else {
+                format!(
+                    "Its unit, {}, is not understood: accept it only if it is {unit}.",
+                    read.unit_said
+                )
+            });
+        }
+        if read.one_of_several {
+            doubts.push("One of several readings or columns: one at most is right.".to_owned());
+        }
+        doubts
     }
     fn which_basis(&self) -> &'static str {
         "Which column are the numbers from?"

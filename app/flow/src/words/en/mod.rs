@@ -32,6 +32,7 @@ mod look_over;
 mod lots;
 mod measure;
 mod mend;
+mod mend_reasons;
 mod net;
 mod nets;
 mod next_step;

@@ -3,6 +3,7 @@
 mod animal;
 mod cases;
 mod condition;
+mod foods;
 mod guide;
 mod loop_of_work;
 mod measure;

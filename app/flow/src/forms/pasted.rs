@@ -3,7 +3,7 @@
 /// What a person decided of a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Decided {
-    /// It was accepted, and stands among the lines of the label.
+    /// It was accepted, and stands in the form.
     Accepted,
     /// It is not this.
     NotThis,
@@ -33,4 +33,16 @@ pub fn decided_of(text: &str) -> Vec<(usize, Decided)> {
             Some((at.parse().ok()?, decided))
         })
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn decisions_come_back_from_a_draft() {
+        let decided = vec![(0, Decided::Accepted), (12, Decided::NotThis)];
+        assert_eq!(decided_of(&decided_text(&decided)), decided);
+        assert_eq!(decided_of("x 3 4?"), []);
+    }
 }
