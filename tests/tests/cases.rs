@@ -107,7 +107,7 @@ fn the_same_cob_on_hay_tested_within_the_limit_needs_no_soaking() {
             .iter()
             .any(|caution| matches!(caution, Caution::Sugar { .. }))
     );
-    let balancer = draft.balancer.as_ref().expect("hay alone is short");
+    let balancer = draft.buckets.first().expect("hay alone is short");
     assert!(!balancer.typical);
     assert!(
         draft
@@ -116,8 +116,8 @@ fn the_same_cob_on_hay_tested_within_the_limit_needs_no_soaking() {
             .any(|line| matches!(line.standing, Standing::Short { .. }))
     );
     assert!(
-        balancer
-            .with_it
+        draft
+            .with_buckets
             .iter()
             .filter(|line| matches!(line.standing, Standing::Short { .. }))
             .count()

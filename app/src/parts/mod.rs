@@ -16,6 +16,7 @@
 
 mod action;
 mod asked;
+mod balance_cord;
 mod banner;
 mod beats;
 mod caution;
@@ -40,6 +41,7 @@ mod rows;
 mod select;
 mod sentence;
 pub mod shell;
+mod slip;
 mod slot;
 mod sourced;
 mod state;
@@ -53,6 +55,7 @@ mod weight_chart;
 
 pub use action::{Action, ActionRow, Back};
 pub use asked::{AskedBack, AskedKey};
+pub use balance_cord::{BalanceCord, BalanceLine, BalanceRows};
 pub use banner::{Banner, Notice};
 pub use beats::{BeatCords, BeatRow, Beats};
 pub use caution::Caution;
@@ -75,6 +78,7 @@ pub use quiet::{Quiet, QuietRow};
 pub use rows::{Row, Rows};
 pub use select::Select;
 pub use sentence::{Rank, Sentence};
+pub use slip::{ChangeSlip, SlipRow};
 pub use slot::{Entry, Figure, LargeSlot, ReadingSlot};
 pub use sourced::Sourced;
 pub use state::{State, StateShape, Stated};

@@ -307,6 +307,9 @@ fn in_the_shed(route: Route) -> AnyView {
 
 fn at_the_desk(route: Route) -> AnyView {
     match route {
+        Route::Ration(animal) => view! { <desk::Ration animal /> }.into_any(),
+        Route::Mend(animal) => view! { <desk::Mend animal /> }.into_any(),
+        Route::ChangeOver(animal) => view! { <desk::ChangeOver animal /> }.into_any(),
         Route::Foods => view! { <desk::Foods /> }.into_any(),
         Route::NewFood => view! { <desk::NewFood /> }.into_any(),
         Route::Food(food) => view! { <desk::Food food /> }.into_any(),

@@ -2,7 +2,7 @@
 
 use super::error::ForageError;
 use super::published::LOSS_FIELD;
-use crate::units::{AsFed, Bounds, Currency, DryFraction, EnergyDensity, Money};
+use crate::units::{AsFed, Bounds, Currency, DryFraction, EnergyDensity, Money, PricePerKg};
 
 /// A price as it was paid.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -16,6 +16,16 @@ pub enum Price {
         /// Its weight.
         weight: AsFed,
     },
+}
+
+impl Price {
+    /// For a kilogram as fed; `None` for a price of no weight.
+    pub fn per_kg(self) -> Option<PricePerKg> {
+        match self {
+            Self::Tonne(money) => money.per_kg(AsFed::kg(1000.0)),
+            Self::Bale { price, weight } => price.per_kg(weight),
+        }
+    }
 }
 
 /// What is paid for and not eaten, as parts of dry matter.

@@ -128,14 +128,14 @@ fn planned(draft: &Draft) -> Value {
             "verdict": format!("{:?}", energy.verdict),
         },
         "hay_alone": lines(&draft.hay_alone),
-        "balancer": draft.balancer.as_ref().map(|balancer| json!({
-            "name": balancer.name,
-            "typical": balancer.typical,
-            "g_a_day": balancer.dose.a_day.to_kg() * 1000.0,
-            "feeds": balancer.dose.feeds,
-            "decided_by": balancer.dose.decided_by.map(Nutrient::key),
-            "with_it": lines(&balancer.with_it),
-        })),
+        "buckets": draft.buckets.iter().map(|line| json!({
+            "name": line.name,
+            "typical": line.typical,
+            "g_a_day": line.dose.a_day.to_kg() * 1000.0,
+            "feeds": line.dose.feeds,
+            "decided_by": line.dose.decided_by.map(Nutrient::key),
+        })).collect::<Vec<_>>(),
+        "with_buckets": lines(&draft.with_buckets),
         "water_l_at_least": draft.water.least.to_l(),
         "salt_g": draft.salt_g,
         "nets": draft.layout.hangings.iter().map(|hanging| json!({

@@ -1,15 +1,15 @@
 //! What a yard has and how an animal is fed there: forages, balancer, visits, nets, soaking, weather.
 
-use super::bodies::{Body, FeedingV1};
+use super::bodies::{Body, FeedingV1, RationV1};
 use super::entry::Entry;
 use super::gather::{Problem, Wish};
 use super::timed::own_rates_of;
-use crate::animal::{AnimalId, Group, LotId};
+use crate::animal::{AnimalId, FoodId, Group, LotId};
 use crate::day::NetKind;
 use crate::forage::{ForageKind, Lot, instead};
 use crate::limits::WaterWeather;
 use crate::plan::{NetUse, Soaking};
-use crate::ration::Food;
+use crate::ration::{Food, typical_balancer};
 use crate::soak::{Air, Recipe, Water};
 use crate::units::{AsFed, LocalDate, LocalTime, PartOfBody};
 
@@ -19,6 +19,8 @@ pub(super) struct Feeds {
     pub hays: Vec<(Lot, f64)>,
     /// The balancer.
     pub balancer: Option<Food>,
+    /// The bought feeds that somebody decided on.
+    pub ration: Option<Vec<(AsFed, Food)>>,
     /// The visits.
     pub visits: Vec<LocalTime>,
     /// The nets.
@@ -54,6 +56,7 @@ impl Feeds {
         Self {
             hays: hays(entries, said, wish, day, problems),
             balancer: balancer(entries, said, problems),
+            ration: decided(entries, animal, day, problems),
             visits: visits(entries, wish, day),
             net: net(entries, said, animal, &recipe),
             soaking: Soaking { recipe, air },
@@ -165,6 +168,60 @@ fn balancer(
         {
             Some((&entry.record.id, body))
         }
+        _ => None,
+    })?;
+    body.food(record).unwrap_or_else(|error| {
+        problems.push(Problem::Log(error));
+        None
+    })
+}
+
+/// The bought feeds of the ration that was decided on last and has begun; `None` when nobody decided, and when one of its
+/// foods is not there any more or cannot be read: what the hay is short of is then covered anew.
+fn decided(
+    entries: &[Entry<'_>],
+    animal: &AnimalId,
+    day: LocalDate,
+    problems: &mut Vec<Problem>,
+) -> Option<Vec<(AsFed, Food)>> {
+    let ration = ration_on(entries, animal, day)?;
+    let mut foods = Vec::new();
+    for amount in &ration.foods {
+        foods.push((
+            amount.as_fed_g.as_fed(),
+            food(entries, amount.food.as_ref(), problems)?,
+        ));
+    }
+    Some(foods)
+}
+
+/// The ration that was decided on last and has begun.
+pub(super) fn ration_on<'a>(
+    entries: &'a [Entry<'_>],
+    animal: &AnimalId,
+    day: LocalDate,
+) -> Option<&'a RationV1> {
+    entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Ration(ration)
+            if entry.record.subject.id() == animal.as_str() && ration.from <= day =>
+        {
+            Some(ration)
+        }
+        _ => None,
+    })
+}
+
+/// A food of the yard; the typical balancer where no food is named. `None` when it is not there or cannot be read.
+pub(super) fn food(
+    entries: &[Entry<'_>],
+    id: Option<&FoodId>,
+    problems: &mut Vec<Problem>,
+) -> Option<Food> {
+    let Some(id) = id else {
+        return Some(typical_balancer());
+    };
+    let (record, body) = entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Food(body) if entry.record.id.0 == id.0 => Some((&entry.record.id, body)),
         _ => None,
     })?;
     body.food(record).unwrap_or_else(|error| {

@@ -24,7 +24,7 @@ use crate::progress::TooFast;
 use crate::ration::Food;
 use crate::safety::{Refusal, StopsFor, VetUrgency, stops};
 use crate::sources::RecordId;
-use crate::units::{Instant, LocalDate, LocalTime, PartOfBody, Zone};
+use crate::units::{AsFed, Instant, LocalDate, LocalTime, PartOfBody, Zone};
 use crate::work::Session;
 
 /// What cannot be read from a record.
@@ -91,6 +91,8 @@ pub struct Gathered {
     pub hays: Vec<(Lot, f64)>,
     /// The balancer.
     pub balancer: Option<Food>,
+    /// The bought feeds that somebody decided on, with what is given of each a day.
+    pub ration: Option<Vec<(AsFed, Food)>>,
     /// The visits.
     pub visits: Vec<LocalTime>,
     /// The nets.
@@ -152,6 +154,7 @@ impl Gathered {
             asked: self.asked,
             hays,
             balancer: self.balancer.as_ref(),
+            ration: self.ration.as_deref(),
             visits: &self.visits,
             net: self.net.clone(),
             soaking: self.soaking,
@@ -222,6 +225,7 @@ pub fn gather(
         asked: wish.asked.or(feeds.asked),
         hays: feeds.hays,
         balancer: feeds.balancer,
+        ration: feeds.ration,
         visits: feeds.visits,
         net: feeds.net,
         soaking: feeds.soaking,

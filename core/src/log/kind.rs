@@ -105,6 +105,8 @@ kinds! {
     Weather = "weather", 1;
     /// An issued plan.
     Plan = "plan", 1;
+    /// The bought feeds that were decided on.
+    Ration = "ration", 1;
     /// The rest of a plan's day, laid out anew.
     DayRelaid = "day_relaid", 1;
     /// A consultant's visit to a yard.

@@ -1,6 +1,6 @@
 //! Joining the loop: assess, limits, forage, ration and day into one draft.
 
-use super::draft::{BalancerLine, Draft, EnergyLine, GrassLine};
+use super::draft::{BucketLine, Draft, EnergyLine, GrassLine};
 use super::error::PlanError;
 use super::hay::{self, Feeding, Floors};
 use super::input::{PlanFor, Scored, Soaked, Soaking};
@@ -11,11 +11,11 @@ use crate::assess::{self, ConditionRange, DatedWeight, Target, best};
 use crate::day::{self, DayNeeds, lay_out, mends};
 use crate::forage::ForageKind;
 use crate::limits::{
-    self, Allowance, AllowanceFor, ConditionScore, Ends, NeedFor, Needs, Nutrient, Offer,
-    RULES_VERSION, Stage, Weighings, allowance, energy_floor, judge_cap, judge_energy, meal_limit,
-    needs, salt_for, straw_cap, sugar_limits, vet_list, water_need,
+    self, Allowance, AllowanceFor, ConditionScore, Ends, MealLimit, NeedFor, Needs, Nutrient,
+    Offer, RULES_VERSION, Stage, Weighings, allowance, energy_floor, judge_cap, judge_energy,
+    meal_limit, needs, salt_for, straw_cap, sugar_limits, vet_list, water_need,
 };
-use crate::ration::{Dose, Food, Line, Part, balance, dose, typical_balancer};
+use crate::ration::{Dose, Food, Line, Part, Standing, balance, dose, feeds_for, typical_balancer};
 use crate::soak::{SoakTimes, timeline};
 use crate::units::{AsFed, DryMatter, Energy, Instant, NutrientMass, show};
 
@@ -63,18 +63,26 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     let all = allowance.dry_matter();
     let hay_alone = hay_balance(&feedings, all, &needs);
     let typical = typical_balancer();
-    let food = of.balancer.unwrap_or(&typical);
-    let dose = dose(&hay_alone, food, weighed.weight.value, &meal);
-    let bought = dose
-        .as_ref()
-        .map_or(DryMatter::ZERO, |dose| dose.a_day.dry(food.dry));
+    let foods = match of.ration {
+        Some(decided) => decided_doses(decided, &meal),
+        None => {
+            let food = of.balancer.unwrap_or(&typical);
+            let dose = dose(&hay_alone, food, weighed.weight.value, &meal);
+            dose.map(|dose| (food, dose)).into_iter().collect()
+        }
+    };
+    let bought: DryMatter = foods
+        .iter()
+        .map(|(food, dose)| dose.a_day.dry(food.dry))
+        .sum();
     let floors = Floors {
         dry_matter: allowance.floor_dry_matter() - bought,
         energy: floor_energy,
     };
     let amounts = hay::amounts(&feedings, all - bought, &floors)?;
     let forage = whole_steps(&amounts, &floors, &allowance);
-    let balancer = dose.map(|dose| balancer_line(&feedings, forage, food, dose, &needs));
+    let with_buckets = with_buckets(&feedings, forage, &foods, &needs);
+    let buckets = bucket_lines(foods, &with_buckets, of.ration.is_some());
 
     let soaks = feedings.iter().any(|feeding| feeding.washed_out.is_some());
     let soaked = match feedings.iter().all(|feeding| feeding.washed_out.is_some()) {
@@ -161,11 +169,13 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         dry_matter,
         sugar,
         hay_alone,
-        balancer,
+        buckets,
+        with_buckets,
         meal,
         layout,
         mends,
         assessed,
+        needs,
         needed,
         from,
     };
@@ -263,22 +273,67 @@ fn parts<'a>(feedings: &'a [Feeding<'_>], forage: DryMatter) -> Vec<Part<'a>> {
         .collect()
 }
 
-fn balancer_line(
+/// The foods that somebody decided on, each in as many feeds as keep the limit of a bucket for all of them.
+fn decided_doses<'a>(decided: &'a [(AsFed, Food)], meal: &MealLimit) -> Vec<(&'a Food, Dose)> {
+    let together: Vec<(AsFed, &Food)> = decided.iter().map(|(fed, food)| (*fed, food)).collect();
+    let feeds = feeds_for(&together, meal);
+    together
+        .into_iter()
+        .filter(|(fed, _)| AsFed::ZERO < *fed)
+        .map(|(a_day, food)| {
+            let dose = Dose {
+                a_day,
+                feeds,
+                decided_by: None,
+                stays_short: Vec::new(),
+                from: food.from.clone(),
+            };
+            (food, dose)
+        })
+        .collect()
+}
+
+fn with_buckets(
     feedings: &[Feeding<'_>],
     forage: DryMatter,
-    food: &Food,
-    dose: Dose,
+    foods: &[(&Food, Dose)],
     needs: &Needs,
-) -> BalancerLine {
+) -> Vec<Line> {
     let mut with = parts(feedings, forage);
-    with.push(Part::Food(dose.a_day, food));
-    BalancerLine {
-        name: food.name.clone(),
-        typical: food.typical,
-        food: food.id.clone(),
-        with_it: balance(&with, &needs.rows),
-        dose,
-    }
+    with.extend(
+        foods
+            .iter()
+            .map(|(food, dose)| Part::Food(dose.a_day, food)),
+    );
+    balance(&with, &needs.rows)
+}
+
+/// What stays short of a ration that was decided is told once, with its first food.
+fn bucket_lines(foods: Vec<(&Food, Dose)>, with: &[Line], decided: bool) -> Vec<BucketLine> {
+    let short: Vec<Nutrient> = with
+        .iter()
+        .filter(|line| matches!(line.standing, Standing::Short { .. }))
+        .map(|line| line.nutrient)
+        .collect();
+    foods
+        .into_iter()
+        .enumerate()
+        .map(|(at, (food, dose))| BucketLine {
+            name: food.name.clone(),
+            class: food.class,
+            typical: food.typical,
+            food: food.id.clone(),
+            dry: dose.a_day.dry(food.dry),
+            dose: if decided && at == 0 {
+                Dose {
+                    stays_short: short.clone(),
+                    ..dose
+                }
+            } else {
+                dose
+            },
+        })
+        .collect()
 }
 
 /// A floor is rounded up to a whole step of the scale before the day is laid out; a ceiling is rounded down by it, unless

@@ -7,11 +7,11 @@ use crate::assess::{self, ConditionRange, Target, WeightEstimate};
 use crate::day::{Layout, Mend};
 use crate::forage::{DryEstimate, Fed, ForageClass, ForageEnergy, Hazard, Judgement};
 use crate::limits::{
-    self, Allowance, CapVerdict, Ends, EnergyVerdict, Intervals, MealLimit, VetListReason,
+    self, Allowance, CapVerdict, Ends, EnergyVerdict, Intervals, MealLimit, Needs, VetListReason,
     WaterNeed,
 };
 use crate::progress::TooFast;
-use crate::ration::{Dose, Line};
+use crate::ration::{Dose, FoodClass, Line};
 use crate::sources::Provenance;
 use crate::units::{AsFed, DryMatter, Energy, Instant, LocalDate, PartOfBody};
 use crate::work::WorkLine;
@@ -62,19 +62,32 @@ pub struct EnergyLine {
     pub from: Provenance,
 }
 
-/// The bought feed of the day.
+/// A bought feed of the day.
 #[derive(Clone, Debug, PartialEq)]
-pub struct BalancerLine {
-    /// Its name; empty for the typical profile.
+pub struct BucketLine {
+    /// Its name; empty for the typical balancer.
     pub name: String,
-    /// Whether it is the typical profile.
+    /// What it is.
+    pub class: FoodClass,
+    /// Whether its numbers are typical and no label was typed.
     pub typical: bool,
-    /// Its id; `None` for the typical profile.
+    /// Its id; `None` for the typical balancer.
     pub food: Option<FoodId>,
+    /// Its dry matter.
+    pub dry: DryMatter,
     /// How much, in how many feeds.
     pub dose: Dose,
-    /// The balance with it.
-    pub with_it: Vec<Line>,
+}
+
+impl BucketLine {
+    /// Whether it is a mix of which every maker makes another, and nobody typed the label of this one.
+    pub fn wants_label(&self) -> bool {
+        let mixed = matches!(
+            self.class,
+            FoodClass::Balancer | FoodClass::MineralMix | FoodClass::Compound
+        );
+        self.typical && mixed
+    }
 }
 
 /// Grass in this plan.
@@ -157,8 +170,11 @@ pub struct Draft {
     pub energy: EnergyLine,
     /// The ration of hay alone against the needs.
     pub hay_alone: Vec<Line>,
-    /// What covers its shortages; `None` when nothing is short that a balancer holds.
-    pub balancer: Option<BalancerLine>,
+    /// The bought feeds: those of the ration that was decided, else what covers the shortages of the hay; empty when
+    /// nothing is short that a balancer holds.
+    pub buckets: Vec<BucketLine>,
+    /// The ration with them against the needs.
+    pub with_buckets: Vec<Line>,
     /// What a bucket meal may hold.
     pub meal: MealLimit,
     /// Water.
@@ -179,6 +195,8 @@ pub struct Draft {
     pub levers: Vec<Lever>,
     /// Findings of the assessment.
     pub assessed: Vec<assess::Finding>,
+    /// What it needs.
+    pub needs: Needs,
     /// Findings of the needs.
     pub needed: Vec<limits::Finding>,
     /// Where it comes from.

@@ -83,7 +83,7 @@ pub(super) fn feedings<'a>(
 }
 
 /// What is believed of a lot's sugar as it is fed. Soaking is a band: it marks the estimate and never passes it.
-fn sugar(lot: &forage::Lot, fed: Fed, soaking: &Soaking) -> SugarEstimate {
+pub(crate) fn sugar(lot: &forage::Lot, fed: Fed, soaking: &Soaking) -> SugarEstimate {
     match fed {
         Fed::Dry => estimate(lot, Fed::Dry),
         Fed::Soaked => {

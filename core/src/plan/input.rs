@@ -244,6 +244,8 @@ pub struct PlanFor<'a> {
     pub hays: &'a [HayOffer<'a>],
     /// The balancer in the feed room; the typical one stands in without.
     pub balancer: Option<&'a Food>,
+    /// The bought feeds that somebody decided on; `None` leaves them to what the hay is short of.
+    pub ration: Option<&'a [(AsFed, Food)]>,
     /// When somebody comes.
     pub visits: &'a [LocalTime],
     /// What the forage hangs in.

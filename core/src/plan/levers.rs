@@ -1,6 +1,6 @@
 //! What would change the plan most.
 
-use super::draft::Draft;
+use super::draft::{BucketLine, Draft};
 use super::input::PlanFor;
 use crate::animal::RiskLevel;
 use crate::assess::{WeightEstimate, WeightMethod};
@@ -81,11 +81,7 @@ pub(super) fn levers(draft: &Draft, of: &PlanFor<'_>) -> Vec<Lever> {
     if matches!(draft.risk.level, RiskLevel::AtRisk | RiskLevel::NotKnown) {
         found.push(Lever::TestInsulin);
     }
-    if draft
-        .balancer
-        .as_ref()
-        .is_some_and(|balancer| balancer.typical)
-    {
+    if draft.buckets.iter().any(BucketLine::wants_label) {
         found.push(Lever::TypeTheLabel);
     }
     if of.net.timed.is_none() && of.net.timed_soaked.is_none() {

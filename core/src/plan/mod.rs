@@ -15,18 +15,21 @@ mod hay;
 mod input;
 mod levers;
 pub mod published;
+mod standard;
 mod work;
 
 pub use build::draft;
 pub(crate) use build::eaten_within_h;
-pub use draft::{BalancerLine, Draft, EnergyLine, GrassLine, HayLine, Raised};
+pub use draft::{BucketLine, Draft, EnergyLine, GrassLine, HayLine, Raised};
 pub use error::PlanError;
 pub use group::{
     GroupDraft, GroupFor, GroupHay, GroupVisit, MemberShare, NoGroupDraft, RaisedForAll, Separate,
     group,
 };
 pub(crate) use group::{lowest_allowed, share_of, straw_for_all, together};
+pub(crate) use hay::sugar as sugar_as_fed;
 pub use input::{
     AtRest, HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked, Soaking, Taken,
 };
 pub use levers::Lever;
+pub use standard::Standard;

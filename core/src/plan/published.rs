@@ -1,7 +1,7 @@
 //! Constants of plans: parts, shares, looks again.
 
 use crate::sources::{Mark, Published, Work, list_constants};
-use crate::units::{LocalTime, Span};
+use crate::units::{LocalTime, PartOfBody, Span};
 
 /// How far the parts of forages may be from adding up.
 pub const PARTS_SLACK: Published<f64> = Published {
@@ -30,6 +30,25 @@ pub const SHARE_MOST: Published<f64> = Published {
     work: Work::Tussock,
     place: "practice section 2, Together",
     mark: Mark::Ours,
+};
+
+/// An animal that may eat more than its level is reckoned to eat at most this.
+pub const MOST_DRY_MATTER: Published<PartOfBody> = Published {
+    id: "plan.most_dry_matter",
+    value: PartOfBody::percent(2.5),
+    unit: "",
+    work: Work::CommonPractice,
+    place: "dry matter intake ceiling of 2.5 to 3 %, the low end",
+    mark: Mark::CommonPractice,
+};
+/// A mare in milk eats more.
+pub const MOST_DRY_MATTER_IN_MILK: Published<PartOfBody> = Published {
+    id: "plan.most_dry_matter_in_milk",
+    value: PartOfBody::percent(3.0),
+    unit: "",
+    work: Work::CommonPractice,
+    place: "dry matter intake ceiling of 2.5 to 3 %, the high end",
+    mark: Mark::CommonPractice,
 };
 
 const fn rule_15<T: Copy>(id: &'static str, value: T, unit: &'static str) -> Published<T> {
@@ -65,4 +84,6 @@ list_constants![
     LOOK_AGAIN_SOON,
     LOOK_AGAIN_BEFORE,
     LOOK_AGAIN_TONIGHT,
+    MOST_DRY_MATTER,
+    MOST_DRY_MATTER_IN_MILK,
 ];

@@ -4,7 +4,7 @@
 //! may. Hay is not counted.
 
 use super::food::Food;
-use crate::limits::{Ends, MealLimit, MealVerdict, judge_meal};
+use crate::limits::{Ends, MealLimit, MealVerdict, feeds_needed, judge_meal};
 use crate::units::{AsFed, NutrientMass};
 
 /// One bucket meal.
@@ -54,6 +54,12 @@ fn ends<'a>(
             most + known.or(together).unwrap_or(whole),
         )
     })
+}
+
+/// In how many feeds foods are given so that each keeps its limit, what nobody says counted in full; `None` when no number
+/// of feeds would keep it.
+pub fn feeds_for(foods: &[(AsFed, &Food)], limit: &MealLimit) -> Option<u32> {
+    feeds_needed(limit, ends(foods.iter(), limit).1).map(|feeds| feeds.max(1))
 }
 
 /// How one bucket stands to the limit of a meal.

@@ -153,6 +153,15 @@ impl Food {
             .map(|amount| amount.scaled(fed.to_kg()))
     }
 
+    /// The step in which it is weighed, where no scoop of it was weighed.
+    pub fn step(&self) -> AsFed {
+        let grams = match self.class {
+            FoodClass::Source => *p::SOURCE_STEP,
+            _ => *p::FOOD_STEP,
+        };
+        AsFed::kg(grams / 1000.0)
+    }
+
     /// How much of it is fed a day at most: the label's rate, else that of a typical balancer.
     pub fn most_a_day(&self, body: BodyMass) -> AsFed {
         AsFed::kg(self.rate_g_per_kg / 1000.0 * body.to_kg())

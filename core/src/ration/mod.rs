@@ -8,24 +8,29 @@
 //! - [`whole`] holds a whole ration against everything at once: rows with ceilings and unknown parts, ratios, sugar and
 //!   starch of the day and of each bucket, forage, lucerne and straw.
 //! - [`dose`] is the least of a food that covers what a hay-only ration is short of.
+//! - [`change_over`] is the way from one ration to another, day by day.
+//! - [`mend`] finds the cheapest mend of a ration: hay and foods within every limit, what decides it, what comes next.
 //! - [`solve`] finds the cheapest amounts between bounds and limits, and knows nothing of foods.
 
 mod balance;
 mod bucket;
 pub mod catalogue;
+mod changeover;
 mod class;
 mod content;
 mod dose;
 mod error;
 mod food;
 mod label;
+pub mod mend;
 pub mod published;
 pub mod solve;
 mod whole;
 
 pub use balance::{Line, Part, Standing, balance};
-pub use bucket::{Bucket, DayStarch, bucket_verdict, day_starch};
+pub use bucket::{Bucket, DayStarch, bucket_verdict, day_starch, feeds_for};
 pub use catalogue::{CountedIn, KnownNumber, Stated, Typical, TypicalFood, typical_forage};
+pub use changeover::{Changing, Pace, Stage, change_days, change_over};
 pub use class::FoodClass;
 pub use content::Content;
 pub use dose::{Dose, dose};

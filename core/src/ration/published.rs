@@ -80,6 +80,14 @@ published! {
     HAY_VITAMIN_E: f64 = 0.0; "hay_vitamin_e", "IU/kg dry matter", Nrc2007, "quoted by a lay nutritionist: hay holds almost none", Published;
     /// The step in which a bought food is weighed.
     FOOD_STEP: f64 = 10.0; "food_step", "g", CommonPractice, "kitchen scales", CommonPractice;
+    /// The step in which a single mineral or vitamin is weighed.
+    SOURCE_STEP: f64 = 1.0; "source_step", "g", CommonPractice, "pocket scales", CommonPractice;
+    /// A change of forage or feed takes at least so long.
+    CHANGEOVER_LEAST: u32 = 14; "changeover_least", "days", CommonPractice, "two to three weeks", CommonPractice;
+    /// And better so long.
+    CHANGEOVER_BETTER: u32 = 21; "changeover_better", "days", CommonPractice, "two to three weeks", CommonPractice;
+    /// In so many steps before all of it: a quarter, a half, three quarters.
+    CHANGEOVER_STEPS: u32 = 3; "changeover_steps", "", CommonPractice, "a quarter at a time", CommonPractice;
     /// What a food's rate may be, in grams a kilogram of body weight.
     RATE: Bounds = Bounds::new("rate_g_per_kg_body", 0.01, 20.0); "rate", "", Tussock, "outside it a misplaced decimal is likelier", Ours;
     /// Digestible energy that is believed of a kilogram of a food; oil has 9.

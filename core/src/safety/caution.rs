@@ -8,7 +8,7 @@ use crate::day::GapVerdict;
 use crate::forage::{Hazard, SugarOrigin, Verdict, WayOut};
 use crate::limits::published::CORTICOSTEROID_DAYS;
 use crate::limits::{AllowanceReason, CapVerdict, Nutrient, RestrictionBar, VetListReason};
-use crate::plan::{AtRest, Draft, GrassLine};
+use crate::plan::{AtRest, BucketLine, Draft, GrassLine};
 use crate::ration::Standing;
 use crate::units::{LocalDate, PartOfBody};
 
@@ -263,10 +263,7 @@ fn of_the_hay(draft: &Draft, found: &mut Vec<Caution>) {
 }
 
 fn of_the_ration(draft: &Draft, found: &mut Vec<Caution>) {
-    let lines = draft
-        .balancer
-        .as_ref()
-        .map_or(&draft.hay_alone, |balancer| &balancer.with_it);
+    let lines = &draft.with_buckets;
     let with = |wanted: fn(&Standing) -> bool| -> Vec<Nutrient> {
         lines
             .iter()
@@ -274,13 +271,11 @@ fn of_the_ration(draft: &Draft, found: &mut Vec<Caution>) {
             .map(|line| line.nutrient)
             .collect()
     };
-    if let Some(balancer) = &draft.balancer {
-        if balancer.typical {
-            found.push(Caution::TypicalBalancer);
-        }
-        if balancer.dose.feeds.is_none() {
-            found.push(Caution::BucketNotCleared);
-        }
+    if draft.buckets.iter().any(BucketLine::wants_label) {
+        found.push(Caution::TypicalBalancer);
+    }
+    if draft.buckets.iter().any(|line| line.dose.feeds.is_none()) {
+        found.push(Caution::BucketNotCleared);
     }
     let lists = [
         (

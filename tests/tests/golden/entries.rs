@@ -271,6 +271,32 @@ pub(super) fn plan() -> PlanV1 {
     }
 }
 
+pub(super) fn rations() -> Vec<RationV1> {
+    [
+        DecidedAs::ByHand,
+        DecidedAs::Cheapest,
+        DecidedAs::Fewest,
+        DecidedAs::Lightest,
+    ]
+    .map(|decided_as| RationV1 {
+        from: date("2026-05-12"),
+        foods: vec![
+            RationFoodV1 {
+                food: Some(FoodId("linseed".to_owned())),
+                as_fed_g: grams(150),
+            },
+            RationFoodV1 {
+                food: None,
+                as_fed_g: grams(210),
+            },
+        ],
+        decided_as,
+        decided_by: Some(PersonId("consultant".to_owned())),
+        job: None,
+    })
+    .to_vec()
+}
+
 pub(super) fn day_relaid() -> DayRelaidV1 {
     let share = |hour, g, soaked| NetShareV1 {
         visit: time(hour, 0),

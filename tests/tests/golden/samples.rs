@@ -16,7 +16,7 @@ mod weights;
 
 use documents::{animals, counts, feeding, foods, group, lots, person, yard};
 use entries::{
-    appetites, conditions, day_relaid, left_overs, look_over, net_timings, photos, plan,
+    appetites, conditions, day_relaid, left_overs, look_over, net_timings, photos, plan, rations,
     soak_steps, vet_word, vitals, work_sessions,
 };
 use weights::weights;
@@ -216,6 +216,7 @@ pub(crate) fn bodies(kind: &Kind) -> Vec<Body> {
             carried: false,
         })],
         Kind::Plan => vec![Body::Plan(plan())],
+        Kind::Ration => rations().into_iter().map(Body::Ration).collect(),
         Kind::DayRelaid => vec![Body::DayRelaid(day_relaid())],
         Kind::YardVisit => vec![Body::YardVisit(YardVisitV1 {
             animals: vec![AnimalId("moss".to_owned()), AnimalId("fern".to_owned())],

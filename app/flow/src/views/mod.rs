@@ -1,7 +1,9 @@
 //! What a screen shows, from the records it asked for. Pure: the records, now and the zone in, plain values out.
 
+pub mod balance;
 pub mod beats;
 pub mod beside;
+pub mod change_over;
 pub mod changeover;
 pub mod compare;
 pub mod condition;
@@ -20,6 +22,7 @@ pub mod last_step;
 pub mod ledger;
 pub mod look_back;
 pub mod measures;
+pub mod mend;
 pub mod net_list;
 pub mod nets;
 pub mod next_step;
@@ -29,6 +32,7 @@ pub mod plan;
 pub mod remind;
 pub mod round;
 pub mod shed;
+pub mod slip;
 pub mod soaks;
 pub mod stock;
 #[cfg(test)]

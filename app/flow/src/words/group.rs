@@ -2,7 +2,7 @@
 
 use crate::words::Said;
 use tussock_core::animal::RiskLevel;
-use tussock_core::plan::{BalancerLine, GroupDraft, MemberShare};
+use tussock_core::plan::{BucketLine, GroupDraft, MemberShare};
 use tussock_core::units::{AsFed, LocalDate};
 
 /// What a group's screens say.
@@ -53,8 +53,10 @@ pub trait GroupWords {
     fn sets_the_floor(&self, name: &str, raised: Option<f64>) -> String;
     /// The head of what each gets in its own bucket.
     fn own_buckets(&self) -> &'static str;
+    /// Whose bucket: "Bramble", or with several foods "Bramble, linseed".
+    fn named_bucket(&self, animal: &str, food: &str) -> String;
     /// One bucket: how much a day, in how many feeds.
-    fn own_bucket(&self, balancer: &BalancerLine) -> Said;
+    fn own_bucket(&self, line: &BucketLine) -> Said;
     /// Something that must be known of these members.
     fn of_members(&self, names: &[&str], said: Said) -> Said;
     /// The word beside one of those that may be the one that will not eat.

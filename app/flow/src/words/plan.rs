@@ -3,7 +3,7 @@
 use super::Said;
 use tussock_core::animal::{AnimalId, Answer};
 use tussock_core::plan::{
-    BalancerLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
+    BucketLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
 };
 use tussock_core::work::WorkLine;
 
@@ -103,7 +103,7 @@ pub trait PlanWords {
     /// The energy of the day.
     fn energy_line(&self, energy: &EnergyLine) -> Said;
     /// The bought feed of the day.
-    fn balancer(&self, balancer: &BalancerLine) -> Said;
+    fn bucket_line(&self, line: &BucketLine) -> Said;
     /// Why two animals need separating at hay time; `name` gives the name of an animal.
     fn separate(&self, why: &Separate, name: &dyn Fn(&AnimalId) -> String) -> Said;
     /// Why no draft could be made.

@@ -17,8 +17,8 @@ use tussock_flow::views::condition;
 use tussock_flow::views::next_step::{self, Stands};
 use tussock_flow::views::yard_visit::{self, Seen};
 use tussock_flow::words::{
-    BesideWords, ConditionWords, English, HorsesWords, LedgerWords, MeasureWords, NextStepWords,
-    NotEatingWords, SafetyWords, Task, UnitWords, WeightWords, YardVisitWords,
+    BalanceWords, BesideWords, ConditionWords, English, HorsesWords, LedgerWords, MeasureWords,
+    NextStepWords, NotEatingWords, SafetyWords, Task, UnitWords, WeightWords, YardVisitWords,
 };
 
 /// Where a step of the visit is done.
@@ -261,6 +261,7 @@ pub fn One(
                 <QuietRow>
                     <Quiet says=words.weight_so_far() press=Route::Weight(id.get_value()).to_string() />
                     <Quiet says=words.measures_so_far() press=Route::Measures(id.get_value()).to_string() />
+                    <Quiet says=words.ration_against_needs() press=Route::Ration(id.get_value()).to_string() />
                 </QuietRow>
                 <Caution said=words.no_dose() />
             </Show>

@@ -27,8 +27,8 @@ use tussock_flow::forms::start::Visits;
 use tussock_flow::routes::Route;
 use tussock_flow::views::plan::{self, Accepted, Offer, Outcome, PlanView};
 use tussock_flow::words::{
-    BesideWords, English, GroupWords, HorsesWords, LedgerWords, LogWords, NextStepWords,
-    PlanScreenWords, PlanWords, Task, UnitWords, VisitsWords,
+    BalanceWords, BesideWords, English, GroupWords, HorsesWords, LedgerWords, LogWords,
+    NextStepWords, PlanScreenWords, PlanWords, Task, UnitWords, VisitsWords,
 };
 
 /// The plan of one animal.
@@ -104,10 +104,12 @@ pub fn Plan(
                     })
                     .collect_view();
                 let ledger = Route::Ledger(id.get_value()).to_string();
+                let ration = Route::Ration(id.get_value()).to_string();
                 Some(view! {
                     <QuietRow>
                         {links}
                         <Quiet says=words.what_was_eaten() press=ledger />
+                        <Quiet says=words.ration_against_needs() press=ration />
                     </QuietRow>
                 })
             })

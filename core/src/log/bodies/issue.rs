@@ -11,7 +11,7 @@ use crate::limits::Review;
 use crate::log::error::{Allowed, Form, LogError, Path};
 use crate::log::stamp::Stamp;
 use crate::log::stored::Name;
-use crate::plan::{BalancerLine, Draft, HayLine, lowest_allowed};
+use crate::plan::{BucketLine, Draft, HayLine, lowest_allowed};
 use crate::round::published::VET_REVIEW;
 use crate::safety::Plan;
 use crate::soak::Recipe;
@@ -42,8 +42,8 @@ impl PlanV1 {
         for hay in &hays {
             amounts.push(forage(hay, &nets)?);
         }
-        if let Some(balancer) = &draft.balancer {
-            amounts.push(bought(balancer, draft)?);
+        for line in &draft.buckets {
+            amounts.push(bucket(line)?);
         }
         // Over the line a wait is accepted by a person, once, and not by using the plan.
         let by_use = draft.layout.verdict != GapVerdict::OverTheLine;
@@ -253,20 +253,15 @@ fn forage(hay: &Pile<'_>, nets: &[NetShareV1]) -> Result<AmountV1, LogError> {
     })
 }
 
-/// The balancer: what of the day's dry matter is not forage.
-fn bought(balancer: &BalancerLine, draft: &Draft) -> Result<AmountV1, LogError> {
-    let hung = draft.layout.hangings.iter().map(|hanging| hanging.dry);
-    bucket(balancer, draft.dry_matter - hung.sum())
-}
-
-fn bucket(balancer: &BalancerLine, dry: DryMatter) -> Result<AmountV1, LogError> {
+/// A bought feed.
+fn bucket(line: &BucketLine) -> Result<AmountV1, LogError> {
     Ok(AmountV1 {
         lot: None,
-        food: balancer.food.clone(),
-        dry_matter_g: FeedGrams::of_dry(dry)?,
-        as_fed_g: FeedGrams::of(balancer.dose.a_day)?,
+        food: line.food.clone(),
+        dry_matter_g: FeedGrams::of_dry(line.dry)?,
+        as_fed_g: FeedGrams::of(line.dose.a_day)?,
         soaked: false,
-        feeds: balancer
+        feeds: line
             .dose
             .feeds
             .map(|feeds| Count::new(i64::from(feeds)))

@@ -30,6 +30,7 @@ mod paddock;
 mod person;
 mod photo;
 mod plan;
+mod ration;
 mod reported;
 mod soak_step;
 mod vehicle;
@@ -65,6 +66,7 @@ pub use paddock::PaddockV1;
 pub use person::{PersonV1, Role};
 pub use photo::{Dated, PhotoV1, PictureBytes, Pixels, Pose};
 pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1, SugarSaid};
+pub use ration::{DecidedAs, RationFoodV1, RationV1};
 pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
 pub use vehicle::{VehicleGrams, VehicleWeight};
 pub use vet_word::VetWordV1;
@@ -143,6 +145,7 @@ bodies! {
     Job(JobV1),
     Weather(WeatherV1),
     Plan(PlanV1),
+    Ration(RationV1),
     DayRelaid(DayRelaidV1),
     YardVisit(YardVisitV1),
 }
@@ -161,6 +164,7 @@ impl Body {
             Self::SoakStep(body) => body.job.as_ref(),
             Self::LeftOver(body) => body.job.as_ref(),
             Self::Plan(body) => body.job.as_ref(),
+            Self::Ration(body) => body.job.as_ref(),
             Self::Job(body) => Some(&body.job),
             Self::Yard(_)
             | Self::Person(_)

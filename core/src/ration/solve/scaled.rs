@@ -10,6 +10,7 @@
 )]
 
 use super::problem::{Problem, doses};
+use super::published as p;
 
 /// A column or row may count in whole steps.
 #[derive(Clone, Debug)]
@@ -54,15 +55,13 @@ fn power(value: f64) -> f64 {
     }
 }
 
-/// What brings a set of sizes around 1: the geometric mean of the smallest and largest, turned over.
-fn evening(sizes: impl Iterator<Item = f64>) -> f64 {
-    let (mut least, mut most) = (f64::INFINITY, 0.0_f64);
-    for size in sizes {
-        if size > 0.0 {
-            least = least.min(size);
-            most = most.max(size);
-        }
-    }
+/// What brings a set of sizes around 1: the geometric mean of the smallest and largest, turned over. What rounding left of a
+/// difference is no size.
+fn evening(sizes: impl Iterator<Item = f64> + Clone) -> f64 {
+    let most = sizes.clone().fold(0.0, f64::max);
+    let least = sizes
+        .filter(|size| *size > most * *p::SOLVE_PIVOT)
+        .fold(most, f64::min);
     if most > 0.0 {
         1.0 / (least.sqrt() * most.sqrt())
     } else {

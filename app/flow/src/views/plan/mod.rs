@@ -225,6 +225,7 @@ pub(crate) fn inputs(records: &[&Record], draft: &Draft, now: Instant) -> Vec<(R
         | Kind::WorkSession
         | Kind::VetWord
         | Kind::NetTimed
+        | Kind::Ration
         | Kind::Plan => record.subject.id() == animal,
         Kind::Lot => draft.hays.iter().any(|hay| hay.lot.0 == record.id.0),
         Kind::Group | Kind::Feeding | Kind::Food | Kind::Net | Kind::Visits | Kind::Weather => true,

@@ -5,7 +5,7 @@ use crate::words::{PlanScreenWords, Said, Words};
 use tussock_core::assess::Finding;
 use tussock_core::forage::{DryOrigin, SugarOrigin, Verdict};
 use tussock_core::limits::RestrictionBar;
-use tussock_core::plan::{Draft, GrassLine, Lever};
+use tussock_core::plan::{BucketLine, Draft, GrassLine, Lever};
 use tussock_core::safety::{Caution, Plan};
 use tussock_core::sources::Source;
 use tussock_core::units::AsFed;
@@ -186,7 +186,7 @@ pub fn reasons(plan: &Plan, words: &impl Words) -> Vec<Said> {
     said.extend(raised.chain(hays).chain(sugar));
     said.push(words.energy_line(&draft.energy));
     said.extend(needed);
-    said.extend(draft.balancer.iter().map(|line| words.balancer(line)));
+    said.extend(draft.buckets.iter().map(|line| words.bucket_line(line)));
     said.push(Said::plain(words.meal_limit(&draft.meal)));
     said.push(words.water(&draft.water));
     said.push(words.longest_gap(&draft.layout));
@@ -251,10 +251,18 @@ fn line(draft: &Draft, part: Part, words: &(impl Words + PlanScreenWords)) -> Sa
                 why: Some(joined(lines.iter().filter_map(|said| said.why.as_deref()))),
             }
         }
-        Part::Ration => draft.balancer.as_ref().map_or_else(
-            || Said::plain(words.hay_alone_covers()),
-            |balancer| words.balancer(balancer),
-        ),
+        Part::Ration if draft.buckets.is_empty() => Said::plain(words.hay_alone_covers()),
+        Part::Ration => {
+            let lines: Vec<Said> = draft
+                .buckets
+                .iter()
+                .map(|line| words.bucket_line(line))
+                .collect();
+            Said {
+                sentence: joined(lines.iter().map(|said| said.sentence.as_str())),
+                why: Some(joined(lines.iter().filter_map(|said| said.why.as_deref()))),
+            }
+        }
         Part::Day => Said::because(
             words.nets_at(
                 &draft
@@ -314,11 +322,7 @@ pub fn stands_in(draft: &Draft, words: &(impl Words + PlanScreenWords)) -> Vec<S
             found.push(words.hay_stands_in(&hay.name, &words.forage_class(hay.class)));
         }
     }
-    if draft
-        .balancer
-        .as_ref()
-        .is_some_and(|balancer| balancer.typical)
-    {
+    if draft.buckets.iter().any(BucketLine::wants_label) {
         found.push(words.balancer_stands_in().to_owned());
     }
     if draft.levers.contains(&Lever::TimeANet) {

@@ -12,6 +12,7 @@ use tussock_core::animal::{VetScope, YardId};
 use tussock_core::assess::Ribs;
 use tussock_core::forage::ForageClass;
 use tussock_core::log::DeviceId;
+use tussock_core::plan::BucketLine;
 use tussock_core::safety::{Caution, Refusal, VetUrgency};
 use tussock_core::units::LocalTime;
 
@@ -171,9 +172,9 @@ fn every_default_is_shown() {
     }
     let typical = allowed(&view)
         .planned()
-        .balancer
-        .as_ref()
-        .is_some_and(|line| line.typical);
+        .buckets
+        .iter()
+        .any(BucketLine::wants_label);
     assert_eq!(typical, said.contains("A typical balancer"));
 }
 

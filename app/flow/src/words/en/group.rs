@@ -4,7 +4,7 @@ use super::English;
 use super::numbers::{between, up_to};
 use crate::words::{AnimalWords, GroupWords, PlanScreenWords, Said, UnitWords};
 use tussock_core::animal::RiskLevel;
-use tussock_core::plan::{BalancerLine, GroupDraft, MemberShare};
+use tussock_core::plan::{BucketLine, GroupDraft, MemberShare};
 use tussock_core::units::{AsFed, LocalDate};
 
 /// So many nets, and that they hang apart.
@@ -129,10 +129,17 @@ impl GroupWords for English {
     fn own_buckets(&self) -> &'static str {
         "Each in its own bucket, where the others cannot reach it"
     }
-    fn own_bucket(&self, balancer: &BalancerLine) -> Said {
-        let feeds = balancer.dose.feeds.map(i64::from);
+    fn named_bucket(&self, animal: &str, food: &str) -> String {
+        if food.is_empty() {
+            animal.to_owned()
+        } else {
+            format!("{animal}, {food}")
+        }
+    }
+    fn own_bucket(&self, line: &BucketLine) -> Said {
+        let feeds = line.dose.feeds.map(i64::from);
         Said {
-            sentence: self.bucket(balancer.dose.a_day),
+            sentence: self.bucket(line.dose.a_day),
             why: Some(feeds.map_or_else(|| "a day".to_owned(), |feeds| self.in_feeds(feeds))),
         }
     }

@@ -175,6 +175,7 @@ impl LogWords for English {
             Kind::Job => "Job",
             Kind::Weather => "Weather",
             Kind::Plan => "Plan",
+            Kind::Ration => "Ration",
             Kind::DayRelaid => "Rest of a day laid out anew",
             Kind::YardVisit => "Visit to the yard",
             Kind::Other(word) => return format!("Of a later release ({word})"),

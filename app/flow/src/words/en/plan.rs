@@ -10,7 +10,7 @@ use tussock_core::animal::{AnimalId, Answer, RiskFactor};
 use tussock_core::forage::Fed;
 use tussock_core::limits::published::{ENERGY_FLOOR, ENERGY_FLOOR_WITHOUT_VET, FLOOR};
 use tussock_core::plan::{
-    BalancerLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
+    BucketLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
 };
 use tussock_core::work::WorkLine;
 
@@ -260,15 +260,15 @@ impl PlanWords for English {
         )
     }
 
-    fn balancer(&self, balancer: &BalancerLine) -> Said {
-        let name = if balancer.typical || balancer.name.is_empty() {
+    fn bucket_line(&self, line: &BucketLine) -> Said {
+        let name = if line.name.is_empty() {
             "Balancer"
         } else {
-            balancer.name.as_str()
+            line.name.as_str()
         };
-        let Said { sentence, why } = self.dose(&balancer.dose);
-        let typical = if balancer.typical {
-            " A typical balancer, from memory: type the label of yours."
+        let Said { sentence, why } = self.dose(&line.dose);
+        let typical = if line.wants_label() {
+            " Its numbers are typical, from memory: type the label of yours."
         } else {
             ""
         };

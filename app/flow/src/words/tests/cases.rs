@@ -39,11 +39,11 @@ fn word_draft(say: English, draft: &Draft) {
     for line in &draft.hay_alone {
         check(&say.standing(line));
     }
-    if let Some(balancer) = &draft.balancer {
-        check_said(&say.balancer(balancer));
-        for line in &balancer.with_it {
-            check(&say.standing(line));
-        }
+    for line in &draft.buckets {
+        check_said(&say.bucket_line(line));
+    }
+    for line in &draft.with_buckets {
+        check(&say.standing(line));
     }
     check_said(&say.energy_line(&draft.energy));
     check_said(&say.longest_gap(&draft.layout));

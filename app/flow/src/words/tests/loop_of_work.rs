@@ -1,5 +1,6 @@
 //! Limits, forage, soak, ration, day, plan and safety.
 
+mod balanced;
 mod fed;
 mod foods;
 mod judged;

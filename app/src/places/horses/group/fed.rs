@@ -251,10 +251,13 @@ fn buckets(words: English, draft: &GroupDraft) -> Option<AnyView> {
     let rows: Vec<AnyView> = draft
         .members
         .iter()
-        .filter_map(|share| {
-            let Said { sentence, why } = words.own_bucket(share.alone.balancer.as_ref()?);
+        .flat_map(|share| {
             let name = share.alone.animal.name.clone();
-            Some(view! { <Row name=name value=sentence second=why /> }.into_any())
+            share.alone.buckets.iter().map(move |line| {
+                let Said { sentence, why } = words.own_bucket(line);
+                let named = words.named_bucket(&name, &line.name);
+                view! { <Row name=named value=sentence second=why /> }.into_any()
+            })
         })
         .collect();
     let head = words.own_buckets();

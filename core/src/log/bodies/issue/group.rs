@@ -111,10 +111,7 @@ impl PlanV1 {
         decided_by: Option<PersonId>,
     ) -> Result<Self, LogError> {
         let draft: &Draft = &member.alone;
-        let amounts = match &draft.balancer {
-            Some(balancer) => vec![bucket(balancer, member.bought())?],
-            None => Vec::new(),
-        };
+        let amounts = draft.buckets.iter().map(bucket).collect::<Result<_, _>>()?;
         Ok(Self {
             rules: Name::new(&draft.rules.to_string())?,
             from: draft.day,

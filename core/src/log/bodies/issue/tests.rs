@@ -91,7 +91,7 @@ fn the_typical_balancer_is_neither_a_lot_nor_a_food() {
     let typical = cases()
         .into_iter()
         .find_map(|(_, plan)| {
-            let balancer = plan.planned().balancer.clone()?;
+            let balancer = plan.planned().buckets.first()?.clone();
             balancer.typical.then_some((balancer, plan))
         })
         .unwrap();

@@ -1,0 +1,1 @@
+//! Mends of the ration of an animal.

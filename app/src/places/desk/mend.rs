@@ -1,0 +1,498 @@
+//! The mend of a ration: asked for, shown as a change slip, and used.
+
+use super::ration::{held, told};
+use crate::device::clock::DeviceZone;
+use crate::form::Form;
+use crate::parts::{
+    Action, ActionRow, Back, ChangeSlip, Choice, Field, Frame, FrameKind, FrameWidth, Keyboard,
+    Offer, Press, Quiet, QuietRow, Row, Rows, Sentence, SlipRow,
+};
+use crate::places::{Saving, Unread, draft_line};
+use crate::world::World;
+use leptos::prelude::*;
+use tussock_core::animal::{AnimalId, FoodId};
+use tussock_core::log::Subject;
+use tussock_core::ration::mend::{Aim, Closest};
+use tussock_core::sources::RecordId;
+use tussock_core::units::Instant;
+use tussock_flow::routes::Route;
+use tussock_flow::views::mend::asks::{AIM, AIMS, FROM, HERE, MOST, SET, TYPICAL};
+use tussock_flow::views::mend::{
+    Asks, Found, Made, MendView, Outcome, Proposal, SetWrong, keys as keys_of, mend_of, needs,
+    use_it,
+};
+use tussock_flow::words::{
+    BalanceWords, BesideWords, English, HorsesWords, MendWords, PlanWords, RationWords, SlipWords,
+};
+
+/// The field of which of the proposals is looked at.
+const SHOWN: &str = "shown";
+/// How many bought foods a person may ask for at most.
+const AT_MOST: [Option<usize>; 4] = [None, Some(1), Some(2), Some(3)];
+
+/// Everything the parts of this screen share.
+#[derive(Clone, Copy)]
+struct AtMend {
+    world: World,
+    form: Form,
+    seen: Memo<Option<Outcome>>,
+    failed: RwSignal<bool>,
+    busy: RwSignal<bool>,
+    id: StoredValue<AnimalId>,
+}
+
+/// The mend of a ration.
+#[component]
+pub fn Mend(
+    /// Whose.
+    animal: AnimalId,
+) -> impl IntoView {
+    let world = World::here();
+    let words = English::default();
+    let form = Form::open(world, Route::Mend(animal.clone()).to_string());
+    let id = StoredValue::new(animal.clone());
+    let shelf = world.shelf(move || id.with_value(needs));
+    let minute = world.minute();
+    // The keys that an amount may be set for, whatever is asked.
+    let keys = Memo::new(move |_| match shelf.get() {
+        Some(Ok(shelf)) => id.with_value(|id| keys_of(&shelf, id, minute.get(), &DeviceZone)),
+        _ => Vec::new(),
+    });
+    let read = Memo::new(move |_| Asks::read(|name| form.held(name), keys.get().into_iter()));
+    let at = move |now: Instant| match shelf.get() {
+        Some(Ok(shelf)) => {
+            let asks = read.with(|(asks, _)| asks.clone());
+            id.with_value(|id| mend_of(&shelf, id, &asks, now, &DeviceZone))
+        }
+        _ => None,
+    };
+    let seen = Memo::new(move |_| at(minute.get()));
+    let here = AtMend {
+        world,
+        form,
+        seen,
+        failed: RwSignal::new(false),
+        busy: RwSignal::new(false),
+        id,
+    };
+    let said = Signal::derive(move || {
+        seen.with(|seen| match seen {
+            None if shelf.get().is_none() => words.opening().to_owned(),
+            None => words.not_here().to_owned(),
+            Some(Outcome::Shown(view)) => words.mend_sentence(view, here.shown()),
+            Some(Outcome::Refused) => words.no_mend_while_refused().sentence,
+            Some(Outcome::Nothing(error)) => words.plan_error(error).sentence,
+        })
+    });
+    let back = Route::Ration(animal.clone()).to_string();
+    let foot = move || {
+        let back = Back {
+            name: words.back().into(),
+            press: Press::from(back.clone()),
+        };
+        view! {
+            <QuietRow>
+                <Quiet says=words.to_the_foods() press=Route::Foods.to_string() />
+            </QuietRow>
+            <Saving failed=here.failed />
+            <ActionRow back=back>{move || here.action()}</ActionRow>
+        }
+    };
+    view! {
+        <Frame
+            kind=FrameKind::Flow
+            width=FrameWidth::Desk
+            what=Signal::derive(move || here.name())
+            when=words.mend_word()
+            foot=foot
+        >
+            <Sentence said=said />
+            {draft_line(form)}
+            <Unread shelf />
+            {move || here.asks()}
+            {move || here.body()}
+            {move || here.by_hand(read)}
+        </Frame>
+    }
+}
+
+impl AtMend {
+    /// Which of the proposals is looked at.
+    fn shown(self) -> usize {
+        let held = self.form.held(SHOWN);
+        held.and_then(|text| text.parse().ok()).unwrap_or(0)
+    }
+
+    fn name(self) -> String {
+        self.seen.with(|seen| match seen {
+            Some(Outcome::Shown(view)) => view.animal.name.clone(),
+            _ => String::new(),
+        })
+    }
+
+    /// Chooses, and looks at the first proposal again.
+    fn choose(self, field: &str, word: &str) {
+        self.form.set(SHOWN, String::new());
+        self.form.set(field, word.to_owned());
+    }
+
+    fn action(self) -> AnyView {
+        let words = English::default();
+        let leads = self.seen.with(|seen| match seen {
+            Some(Outcome::Shown(view)) if view.proposal(0).is_some() => None,
+            Some(Outcome::Shown(_)) => Some((words.to_the_foods(), Route::Foods)),
+            Some(_) => Some((words.see_plan(), Route::Plan(self.id.get_value()))),
+            None => Some((words.back(), Route::Ration(self.id.get_value()))),
+        });
+        match leads {
+            Some((says, to)) => view! { <Action says=says press=to.to_string() /> }.into_any(),
+            None => {
+                let using = Callback::new(move |()| self.use_shown());
+                view! { <Action says=words.use_this_ration() press=using busy=self.busy /> }
+                    .into_any()
+            }
+        }
+    }
+
+    fn use_shown(self) {
+        let words = English::default();
+        let form = self.form;
+        let yard = Subject::yard(&self.world.yard());
+        let act = self.seen.with_untracked(|seen| {
+            let Some(Outcome::Shown(view)) = seen else {
+                return None;
+            };
+            let shown = untrack(move || self.shown());
+            let proposal = view.proposal(shown)?;
+            let made = Made {
+                ration: RecordId(form.id("ration-id")),
+                food: &|typical| FoodId(form.id(&format!("food-id-{}", typical.key()))),
+                yard: &yard,
+                name: &|typical| words.typical_food(typical).to_owned(),
+                by_hand: self.set_by_hand(view),
+            };
+            Some(use_it(view, proposal, &made))
+        });
+        let Some(Ok(act)) = act else {
+            self.failed.set(true);
+            return;
+        };
+        self.busy.set(true);
+        leptos::task::spawn_local(async move {
+            let done = form.save(act).await;
+            self.busy.try_set(false);
+            if done.is_ok() {
+                self.world.go(&Route::Plan(self.id.get_value()));
+            } else {
+                self.failed.try_set(true);
+            }
+        });
+    }
+
+    fn set_by_hand(self, view: &MendView) -> bool {
+        view.candidates.iter().any(|candidate| {
+            let typed = self.form.now(&format!("{SET}{}", candidate.key()));
+            !typed.trim().is_empty()
+        })
+    }
+
+    /// What is asked of it.
+    fn asks(self) -> Option<AnyView> {
+        let words = English::default();
+        let form = self.form;
+        let aim = self.seen.with(|seen| match seen {
+            Some(Outcome::Shown(view)) => Some(view.aim),
+            _ => None,
+        })?;
+        let topping = self.seen.with(|seen| match seen {
+            Some(Outcome::Shown(view)) => Some(told(words.topping(view.now.standard.topping))),
+            _ => None,
+        });
+        let aims = AIMS
+            .iter()
+            .map(|(aim, _)| {
+                let [word, second] = words.aim(*aim);
+                Offer::new(*aim, word).with(second)
+            })
+            .collect();
+        let choose_aim = Callback::new(move |aim: Aim| {
+            let word = AIMS.iter().find(|(one, _)| *one == aim);
+            self.choose(AIM, word.map_or("", |(_, word)| word));
+        });
+        let from = [true, false]
+            .map(|too| Offer::new(too, words.from_typical(too)))
+            .to_vec();
+        let choose_from = Callback::new(move |too: bool| {
+            self.choose(FROM, if too { TYPICAL } else { HERE });
+        });
+        let most = AT_MOST
+            .map(|most| Offer::new(most, words.at_most(most)))
+            .to_vec();
+        let choose_most = Callback::new(move |most: Option<usize>| {
+            self.choose(
+                MOST,
+                &most.map_or_else(String::new, |most| most.to_string()),
+            );
+        });
+        let typical_too = Signal::derive(move || Some(form.held(FROM).as_deref() != Some(HERE)));
+        let at_most = Signal::derive(move || {
+            Some(form.held(MOST).and_then(|word| word.parse::<usize>().ok()))
+        });
+        Some(
+            view! {
+                {topping}
+                <Choice legend=words.what_is_best() offers=aims chosen=Some(aim) on_choose=choose_aim />
+                <Choice legend=words.from_where() offers=from chosen=typical_too on_choose=choose_from />
+                <Choice legend=words.how_many_foods() offers=most chosen=at_most on_choose=choose_most />
+            }
+            .into_any(),
+        )
+    }
+
+    fn body(self) -> AnyView {
+        let words = English::default();
+        let shown = self.shown();
+        self.seen.with(|seen| match seen {
+            Some(Outcome::Shown(view)) => match &view.found {
+                Found::Rations { proposals, .. } => {
+                    let proposal = proposals.get(shown).or_else(|| proposals.first());
+                    proposal
+                        .map(|proposal| self.proposed(view, proposal))
+                        .into_any()
+                }
+                Found::Nothing(closest) => nothing_fits(view, closest),
+                Found::NotKnown => view! { <p>{words.mend_not_known()}</p> }.into_any(),
+                Found::Failed(error) => view! { <p>{words.solve_error(error)} "."</p> }.into_any(),
+            },
+            Some(Outcome::Refused) => {
+                let why = words.no_mend_while_refused().why;
+                view! { <p>{why}</p> }.into_any()
+            }
+            Some(Outcome::Nothing(error)) => {
+                let why = words.plan_error(error).why;
+                view! { <p>{why}</p> }.into_any()
+            }
+            None => ().into_any(),
+        })
+    }
+
+    fn proposed(self, view: &MendView, proposal: &Proposal) -> AnyView {
+        let words = English::default();
+        let cautions = words
+            .beside_the_mend(view, proposal)
+            .into_iter()
+            .map(told)
+            .collect_view();
+        view! {
+            {slip_of(proposal)}
+            {cautions}
+            <p class="soft">{words.using_it()}</p>
+            <h2>{words.why_so()}</h2>
+            {decides(view, proposal)}
+            {self.sets(view)}
+            {held(&proposal.balance)}
+            {told(words.balance_is_no_diagnosis())}
+            {options()}
+        }
+        .into_any()
+    }
+
+    /// The sets of foods, each to be looked at.
+    fn sets(self, view: &MendView) -> Option<AnyView> {
+        let words = English::default();
+        let Found::Rations { proposals, .. } = &view.found else {
+            return None;
+        };
+        let shown = self.shown().min(proposals.len().saturating_sub(1));
+        let rows: Vec<AnyView> = proposals
+            .iter()
+            .enumerate()
+            .filter(|(at, _)| *at != shown)
+            .map(|(at, proposal)| {
+                let [foods, cost] = words.set_of_foods(view, proposal);
+                let look = Callback::new(move |()| self.form.set(SHOWN, at.to_string()));
+                view! { <Row name=foods second=cost press=Press::from(look) /> }.into_any()
+            })
+            .collect();
+        (!rows.is_empty()).then(|| {
+            view! {
+                <h2>{words.other_sets()}</h2>
+                <Rows name=words.other_sets()>{rows}</Rows>
+            }
+            .into_any()
+        })
+    }
+
+    /// The amounts that are set by hand. Drawn anew only when other foods may be given, so that a field that is typed in
+    /// stays.
+    fn by_hand(self, read: Memo<(Asks, Vec<(String, SetWrong)>)>) -> Option<AnyView> {
+        let words = English::default();
+        let form = self.form;
+        let fields = Memo::new(move |_| {
+            self.seen.with(|seen| match seen {
+                Some(Outcome::Shown(view)) => view
+                    .candidates
+                    .iter()
+                    .map(|candidate| {
+                        let why = candidate.not_offered.map(|why| words.not_offered(why));
+                        (candidate.key(), words.set_label(candidate), why)
+                    })
+                    .collect(),
+                _ => Vec::new(),
+            })
+        });
+        let drawn = move || {
+            fields
+                .get()
+                .into_iter()
+                .map(|(key, label, why)| {
+                    let name = format!("{SET}{key}");
+                    let (typed, set) = (name.clone(), name);
+                    let value = Signal::derive(move || form.held(&typed).unwrap_or_default());
+                    let error = Signal::derive(move || {
+                        read.with(|(_, wrong)| {
+                            let found = wrong.iter().find(|(one, _)| *one == key);
+                            found.map(|(_, wrong)| words.set_wrong(wrong))
+                        })
+                    });
+                    let on_input = Callback::new(move |text: String| {
+                        form.set(SHOWN, String::new());
+                        form.set(&set, text);
+                    });
+                    view! {
+                        <Field
+                            label=label
+                            hint=why.map(str::to_owned)
+                            value=value
+                            on_input=on_input
+                            error=error
+                            unit="g"
+                            keyboard=Keyboard::Decimal
+                        />
+                    }
+                })
+                .collect_view()
+        };
+        Some(
+            view! {
+                <details class="numbers">
+                    <summary>{words.set_by_hand()}</summary>
+                    <p class="hint">{words.set_hint()}</p>
+                    {drawn}
+                </details>
+            }
+            .into_any(),
+        )
+    }
+}
+
+/// What changes.
+pub(super) fn slip_of(proposal: &Proposal) -> AnyView {
+    slip_view(&proposal.slip)
+}
+
+/// A change slip, worded.
+pub(super) fn slip_view(slip: &tussock_flow::views::slip::Slip) -> AnyView {
+    let words = English::default();
+    let rows: Vec<SlipRow> = slip
+        .lines
+        .iter()
+        .map(|line| SlipRow {
+            change: words.change(line.change).to_owned(),
+            what: words.slip_of(&line.of),
+            amount: words.slip_amount(line),
+            cost: words.slip_cost(line),
+        })
+        .collect();
+    let [day, month] = words.slip_sum_of();
+    let sums: Vec<[String; 2]> = slip
+        .a_day
+        .map(|sum| {
+            vec![
+                [day.to_owned(), words.slip_sum(sum)],
+                [month.to_owned(), words.slip_sum(sum.in_a_month())],
+            ]
+        })
+        .unwrap_or_default();
+    let note = words.slip_note(slip).unwrap_or_default();
+    view! { <ChangeSlip name=words.slip_name() rows=rows sums=sums note=note /> }.into_any()
+}
+
+fn decides(view: &MendView, proposal: &Proposal) -> AnyView {
+    let words = English::default();
+    let pays = proposal
+        .mended
+        .pays
+        .iter()
+        .filter_map(|pays| words.would_pay(view, pays.food, pays.under));
+    let rows: Vec<[String; 2]> = proposal
+        .mended
+        .decides
+        .iter()
+        .map(|decides| words.decides(view, decides))
+        .chain(pays)
+        .collect();
+    if rows.is_empty() {
+        return view! { <p>{words.nothing_decides()}</p> }.into_any();
+    }
+    let rows = rows
+        .into_iter()
+        .map(|[name, second]| view! { <Row name=name second=second /> })
+        .collect_view();
+    view! { <Rows name=words.why_so()>{rows}</Rows> }.into_any()
+}
+
+fn nothing_fits(view: &MendView, closest: &Closest) -> AnyView {
+    let words = English::default();
+    let missed = closest
+        .missed
+        .iter()
+        .map(|missed| {
+            let [name, by] = words.missed(missed);
+            view! { <Row name=name value=by /> }
+        })
+        .collect_view();
+    let mends: Vec<AnyView> = closest
+        .mends
+        .iter()
+        .map(|by| view! { <Row name=words.mended_by(view, by) /> }.into_any())
+        .collect();
+    let mends = if mends.is_empty() {
+        view! { <p>{words.nothing_alone_mends(closest)}</p> }.into_any()
+    } else {
+        view! {
+            <h2>{words.would_mend()}</h2>
+            <Rows name=words.would_mend()>{mends}</Rows>
+        }
+        .into_any()
+    };
+    view! {
+        <h2>{words.what_is_missed()}</h2>
+        <Rows name=words.what_is_missed()>{missed}</Rows>
+        {mends}
+        {told(words.balance_is_no_diagnosis())}
+    }
+    .into_any()
+}
+
+/// What trials showed of what nobody needs.
+fn options() -> AnyView {
+    let words = English::default();
+    let said = words
+        .options_and_trials()
+        .map(|said| {
+            view! {
+                <p><strong>{said.sentence} "."</strong></p>
+                <p>{said.why}</p>
+            }
+        })
+        .into_iter()
+        .collect_view();
+    view! {
+        <details class="numbers">
+            <summary>{words.options_head()}</summary>
+            {said}
+        </details>
+    }
+    .into_any()
+}

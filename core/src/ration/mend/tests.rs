@@ -1,0 +1,1 @@
+//! Rations as a consultant would sign them.
