@@ -104,6 +104,26 @@ fn a_food_of_the_first_version_climbs_to_the_second() {
     assert_eq!(record.body["food_use"], "balancer");
 }
 
+#[test]
+fn an_animal_of_the_first_version_climbs_to_the_second() {
+    let text = std::fs::read_to_string(file("animal.v1.json")).unwrap();
+    let Value::Array(records) = tussock_core::log::parse(&text).unwrap() else {
+        panic!("animal.v1.json is no list");
+    };
+    let now = samples::bodies(&Kind::Animal);
+    assert_eq!(records.len(), 3);
+    for (value, sample) in records.into_iter().zip(now) {
+        let record = Record::from_value(value).unwrap();
+        assert_eq!(record.v, 1);
+        let body = Body::read(&record).unwrap();
+        assert_eq!(body, sample);
+        // Nothing is invented: the second version of it says what the first said.
+        let next = record.next(record.stamp, None, &body).unwrap();
+        assert_eq!(next.v, 2);
+        assert_eq!(next.body, record.body);
+    }
+}
+
 /// What a field allows: asked by putting there what nothing allows.
 fn asked(record: &Record, path: &mut Vec<String>, value: &Value, out: &mut Vec<String>) {
     match value {

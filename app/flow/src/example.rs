@@ -5,7 +5,7 @@
 use crate::acts::{Act, New};
 use tussock_core::animal::{
     Animal, AnimalId, Answer, Appetite, Birth, BodyType, Goal, Health, Kind, Laminitis, LotId,
-    Phase, Sex, State, Teeth, Temperament, Workload, YardId,
+    Phase, Sex, StageFacts, State, Teeth, Temperament, Workload, YardId,
 };
 use tussock_core::assess::{
     ConditionScale, ConditionScore, Crest, LengthKind, Reading, ScaleInstrument, ScaleWeight, Site,
@@ -15,7 +15,7 @@ use tussock_core::forage::ForageClass;
 use tussock_core::limits::Nutrient;
 use tussock_core::log::bodies::base::{Decimal, FeedWeight, Reported};
 use tussock_core::log::bodies::{
-    AnimalV1, ConditionV1, CrestV1, FoodV2, LabelBasis, LabelLineV2, LookOverV1, LotV1, VisitsV1,
+    AnimalV2, ConditionV1, CrestV1, FoodV2, LabelBasis, LabelLineV2, LookOverV1, LotV1, VisitsV1,
     WeightV1, YardV1,
 };
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
@@ -118,7 +118,7 @@ fn animal(who: &Invented, days: &impl Fn(i64) -> Instant) -> Result<Vec<Act>, Ex
         id.as_str(),
         about(),
         days(30),
-        Body::Animal(AnimalV1::of(&who.animal)?),
+        Body::Animal(AnimalV2::of(&who.animal)?),
     )];
     for (count, (ago, reading)) in who.weights.iter().enumerate() {
         acts.push(add(
@@ -270,6 +270,7 @@ fn described(id: &str, name: &str, kind: Kind, born: i32, height: f64) -> Animal
         born: Some(Birth::Year(born)),
         height: Some(Length::cm(height)),
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Average),
         health: Health {
             laminitis: Laminitis::Never,

@@ -17,6 +17,8 @@ pub use health::{
     VetFlag, VetPermit, VetScope, VetWord,
 };
 pub use ids::{AnimalId, FoodId, GroupId, LotId, NetId, PaddockId, PersonId, TubId, YardId};
-pub use kind::{Animal, Birth, BodyType, Goal, Kind, Sex, State, Temperament, Workload};
+pub use kind::{
+    Animal, Birth, BodyType, Goal, Kind, Sex, StageFacts, State, Temperament, Workload,
+};
 pub use phase::Phase;
 pub use risk::{Risk, RiskFactor, RiskLevel, risk};

@@ -44,6 +44,15 @@ pub(super) fn age_class(animal: &Animal, day: LocalDate) -> Result<AgeClass, Ass
             1 => Ok(AgeClass::Yearling),
             _ => in_first_year((day - date).num_days()),
         },
+        Birth::Month { .. } => match (years, born.latest()) {
+            (2, _) => Ok(AgeClass::TwoYearOld),
+            (1, _) => Ok(AgeClass::Yearling),
+            // The equation of foals goes by the day.
+            (_, Some(date)) if *p::WEANLING_DAYS <= (day - date).num_days() => {
+                Ok(AgeClass::Weanling)
+            }
+            _ => Err(AssessError::BirthNeeded),
+        },
         Birth::Year(year) => match day.year() - year {
             0 => Err(AssessError::BirthNeeded),
             1 => Ok(AgeClass::Yearling),
@@ -62,11 +71,7 @@ pub(super) fn under_three(animal: &Animal, day: LocalDate) -> Result<bool, Asses
 
 /// Whole years, the youngest it can be, never negative; refuses a birth after the day and an age that is not believed.
 fn believed_years(born: Birth, day: LocalDate) -> Result<i32, AssessError> {
-    let years = match born {
-        Birth::Day(_) => born.age_on(day),
-        Birth::Year(year) => day.year().saturating_sub(year),
-    };
-    p::AGE.check(f64::from(years))?;
+    p::AGE.check(f64::from(born.oldest_on(day)))?;
     Ok(born.age_on(day).max(0))
 }
 

@@ -127,7 +127,9 @@ pub(super) fn known_height(animal: &Animal, tape: &Tape) -> Result<Option<Length
 #[cfg(test)]
 pub(super) mod tests {
     use super::*;
-    use crate::animal::{AnimalId, Birth, BodyType, Goal, Health, Phase, Temperament, Workload};
+    use crate::animal::{
+        AnimalId, Birth, BodyType, Goal, Health, Phase, StageFacts, Temperament, Workload,
+    };
     use crate::assess::{Equation, ScaleWeight, WeightMethod};
     use crate::units::BodyMass;
     use proptest::prelude::*;
@@ -147,6 +149,7 @@ pub(super) mod tests {
             born: Some(Birth::Year(2014)),
             height: None,
             state: State::Adult,
+            stage: StageFacts::default(),
             work: Workload::Maintenance(Temperament::Low),
             health: Health::default(),
             goal: Goal::Lose,

@@ -3,7 +3,7 @@
 use super::*;
 use crate::animal::{
     Animal, AnimalId, Answer, Appetite, Birth, BodyType, Goal, Handful, Health, Kind, Laminitis,
-    Phase, State, Teeth, Temperament, VetFlag, VetPermit, VetWord, Workload,
+    Phase, StageFacts, State, Teeth, Temperament, VetFlag, VetPermit, VetWord, Workload,
 };
 use crate::units::{BodyMass, Length, LocalDate, PartOfBody};
 use chrono::Days;
@@ -115,6 +115,7 @@ prop_compose! {
             born: born.map(Birth::Year),
             height: height.map(Length::cm),
             state,
+            stage: StageFacts::default(),
             work,
             health,
             goal,

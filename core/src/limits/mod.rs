@@ -55,7 +55,7 @@ pub use nutrient::{Amount, Nutrient, NutrientUnit};
 pub use phase::{Intervals, Review, intervals};
 pub use rules::RULES_VERSION;
 pub use salt::{salt_for, salt_sodium};
-pub use stage::{Milk, Stage, daily_gain, growing_weight, milk};
+pub use stage::{Milk, Stage, StageGap, daily_gain, growing_weight, milk};
 pub use sugar::{
     MealLimit, MealVerdict, SugarLimits, feeds_needed, judge_meal, meal_limit, sugar_limits,
 };

@@ -15,7 +15,7 @@ use super::published::{
     PROTEIN_IN_SWEAT, PROTEIN_LOW, RIBOFLAVIN, SELENIUM, SODIUM, SODIUM_IN_SWEAT, SULPHUR, SWEAT,
     THIAMIN, VITAMIN_A, VITAMIN_D, VITAMIN_E, ZINC,
 };
-use super::stage::{self, Stage};
+use super::stage::{self, Stage, StageGap};
 use crate::animal::{Kind, State, Temperament, Workload};
 use crate::sources::{Provenance, Published};
 use crate::units::{BodyMass, PartOfBody, ShareOfDm};
@@ -77,7 +77,12 @@ impl Needs {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Finding {
     /// Growing, in foal or in milk, and its age or month is not known: nothing is reckoned. It is never restricted.
-    StageNotKnown(State),
+    StageNotKnown(
+        /// Which.
+        State,
+        /// What stands in the way.
+        StageGap,
+    ),
     /// Growing, in foal or in milk: its needs are reckoned, and it is never restricted.
     NeverRestricted(State),
     /// Its work comes on top of growth, foal or milk and is not in the needs.
@@ -100,12 +105,12 @@ pub fn needs(whose: &NeedFor) -> Result<(Needs, Vec<Finding>), LimitsError> {
         WEIGHT.check(target.to_kg())?;
     }
     whose.stage.check()?;
-    if let Stage::NotKnown(state) = whose.stage {
+    if let Stage::NotKnown(state, gap) = whose.stage {
         let nothing = Needs {
             energy: None,
             rows: Vec::new(),
         };
-        return Ok((nothing, vec![Finding::StageNotKnown(state)]));
+        return Ok((nothing, vec![Finding::StageNotKnown(state, gap)]));
     }
     let mut findings = Vec::new();
     let adult = whose.stage == Stage::Adult;

@@ -164,6 +164,8 @@ published! {
     CALCIUM_TO_PHOSPHORUS_USUAL: f64 = 2.0; "calcium_to_phosphorus_usual", "Ca:P", CommonPractice, "between 1:1 and 2:1", CommonPractice;
     /// Calcium to phosphorus that a grown animal bears when its phosphorus is met.
     CALCIUM_TO_PHOSPHORUS_MOST: f64 = 6.0; "calcium_to_phosphorus_most", "Ca:P", Nrc2007, "ch. 5", FromMemory;
+    /// Calcium to phosphorus of a growing animal: less is narrow, more is too much.
+    CALCIUM_TO_PHOSPHORUS_YOUNG: [f64; 2] = [1.5, 3.0]; "calcium_to_phosphorus_young", "Ca:P", CommonPractice, "young stock 1.5:1 to 3:1, on a secondary page", CommonPractice;
     /// Zinc at least this many times copper.
     ZINC_TO_COPPER_LEAST: f64 = 3.0; "zinc_to_copper_least", "Zn:Cu", CommonPractice, "about the 4:1 of the needs", FromMemory;
     /// Zinc at most this many times copper.

@@ -5,11 +5,13 @@ use super::error::{LimitsError, WEIGHT};
 use super::nutrient::{Amount, Nutrient};
 use super::published::{
     CALCIUM_TO_PHOSPHORUS_LEAST, CALCIUM_TO_PHOSPHORUS_MOST, CALCIUM_TO_PHOSPHORUS_USUAL,
-    IRON_TO_COPPER_REMARK, MOST_ADDED_SELENIUM, MOST_CALCIUM, MOST_COBALT, MOST_COPPER,
-    MOST_IODINE, MOST_IRON, MOST_MAGNESIUM, MOST_MANGANESE, MOST_PHOSPHORUS, MOST_SALT,
-    MOST_SELENIUM, MOST_SULPHUR, MOST_VITAMIN_A, MOST_VITAMIN_D, MOST_VITAMIN_E,
-    MOST_VITAMIN_E_PER_KG, MOST_ZINC, WARN_SELENIUM, ZINC_TO_COPPER_LEAST, ZINC_TO_COPPER_MOST,
+    CALCIUM_TO_PHOSPHORUS_YOUNG, IRON_TO_COPPER_REMARK, MOST_ADDED_SELENIUM, MOST_CALCIUM,
+    MOST_COBALT, MOST_COPPER, MOST_IODINE, MOST_IRON, MOST_MAGNESIUM, MOST_MANGANESE,
+    MOST_PHOSPHORUS, MOST_SALT, MOST_SELENIUM, MOST_SULPHUR, MOST_VITAMIN_A, MOST_VITAMIN_D,
+    MOST_VITAMIN_E, MOST_VITAMIN_E_PER_KG, MOST_ZINC, WARN_SELENIUM, ZINC_TO_COPPER_LEAST,
+    ZINC_TO_COPPER_MOST,
 };
+use crate::animal::State;
 use crate::sources::{Provenance, Published};
 use crate::units::{BodyMass, DryMatter, Iu, NutrientMass, ShareOfDm};
 
@@ -166,6 +168,11 @@ pub enum RatioVerdict {
         /// The ratio.
         ratio: f64,
     },
+    /// Narrow for a growing animal.
+    Narrow {
+        /// The ratio.
+        ratio: f64,
+    },
     /// Worth a remark, no more.
     Remark {
         /// The ratio.
@@ -194,14 +201,25 @@ fn ratio(of: Option<NutrientMass>, to: Option<NutrientMass>) -> Option<f64> {
 }
 
 /// Calcium to phosphorus of the whole diet: never under 1, usually to 2, to 6 borne by grown animals whose phosphorus is
-/// met.
+/// met; of growing ones 1.5 to 3.
 pub fn calcium_to_phosphorus(
     calcium: Option<NutrientMass>,
     phosphorus: Option<NutrientMass>,
+    state: State,
 ) -> RatioVerdict {
+    let [narrow, most_young] = *CALCIUM_TO_PHOSPHORUS_YOUNG;
     match ratio(calcium, phosphorus) {
         None => RatioVerdict::NotKnown,
         Some(ratio) if ratio < *CALCIUM_TO_PHOSPHORUS_LEAST => RatioVerdict::TooLow { ratio },
+        Some(ratio) if state == State::Growing => {
+            if ratio < narrow {
+                RatioVerdict::Narrow { ratio }
+            } else if ratio <= most_young {
+                RatioVerdict::Usual { ratio }
+            } else {
+                RatioVerdict::TooHigh { ratio }
+            }
+        }
         Some(ratio) if ratio <= *CALCIUM_TO_PHOSPHORUS_USUAL => RatioVerdict::Usual { ratio },
         Some(ratio) if ratio <= *CALCIUM_TO_PHOSPHORUS_MOST => RatioVerdict::Wide { ratio },
         Some(ratio) => RatioVerdict::TooHigh { ratio },

@@ -4,11 +4,11 @@ use super::published::{
     CONDITION_THIN, CORTICOSTEROID_DAYS, GROWN, SURGERY_DAYS, VERY_OLD, VET_WORD_DAYS,
 };
 use crate::animal::{
-    Animal, AnimalId, Appetite, Birth, BodyType, Kind, Laminitis, Phase, Ppid, State, Teeth,
-    VetFlag, VetPermit, VetWord,
+    Animal, AnimalId, Appetite, BodyType, Kind, Laminitis, Phase, Ppid, State, Teeth, VetFlag,
+    VetPermit, VetWord,
 };
 use crate::units::{LocalDate, PartOfBody};
-use chrono::{Datelike, Days};
+use chrono::Days;
 
 /// Why an animal is on the vet's list.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -113,7 +113,7 @@ pub fn vet_list(animal: &Animal, day: LocalDate, condition: Option<f64>) -> Vec<
     }
     if let Some(age) = animal
         .born
-        .map(|born| oldest_on(born, day))
+        .map(|born| born.oldest_on(day))
         .filter(|years| *VERY_OLD <= *years)
     {
         reasons.push(VetListReason::VeryOld { age });
@@ -150,14 +150,6 @@ fn by_flag(flag: &VetFlag, day: LocalDate) -> Option<VetListReason> {
 /// Days from one day to a later one; negative when it is still to come.
 pub(super) fn days_since(earlier: LocalDate, day: LocalDate) -> i64 {
     day.signed_duration_since(earlier).num_days()
-}
-
-/// The oldest an animal can be on a day, in whole years: of a year alone, as if born on its first day.
-fn oldest_on(born: Birth, day: LocalDate) -> i32 {
-    match born {
-        Birth::Day(_) => born.age_on(day),
-        Birth::Year(year) => day.year().saturating_sub(year),
-    }
 }
 
 /// The vet's word on the lowest level that holds for an animal on a day: the one given last. Of two given on one day, the

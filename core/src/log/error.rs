@@ -45,8 +45,8 @@ pub enum Form {
     Kind,
     /// A local day, `YYYY-MM-DD`.
     Date,
-    /// A local day or a year alone.
-    DateOrYear,
+    /// A local day, or a month or a year alone.
+    DateMonthOrYear,
     /// A local time, `HH:MM`.
     Time,
     /// A decimal as reported: digits with one point, no exponent.

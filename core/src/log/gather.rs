@@ -4,7 +4,7 @@
 //! hold on a day. A reading that `assess` refuses is left out and named in [`Gathered::problems`]; nothing is lost.
 
 use super::bodies::base::BodyHundredths;
-use super::bodies::{AnimalV1, Body, Condition};
+use super::bodies::{AnimalV2, Body, Condition};
 use super::entry::{Entry, read};
 use super::envelope::Record;
 use super::error::LogError;
@@ -236,7 +236,7 @@ pub fn gather(
 }
 
 /// Since when what a record of an animal says stops it.
-pub(super) fn said_on(entry: &Entry<'_>, body: &AnimalV1, zone: &impl Zone) -> SaidOn {
+pub(super) fn said_on(entry: &Entry<'_>, body: &AnimalV2, zone: &impl Zone) -> SaidOn {
     body.said_by(zone.to_local(entry.record.stamp.instant()).date)
 }
 

@@ -1,6 +1,6 @@
 //! The kinds of record, and the ladder from an old shape to the present one.
 
-use super::bodies::food_with_class;
+use super::bodies::{animal_with_stage, food_with_class};
 use super::error::{Allowed, Form, LogError, Path};
 use super::subject::is_word;
 use serde_json::Value;
@@ -52,7 +52,7 @@ kinds! {
     /// A person who does or decides something.
     Person = "person", 1;
     /// An animal.
-    Animal = "animal", 1;
+    Animal = "animal", 2;
     /// A group fed together.
     Group = "group", 1;
     /// A forage lot with its lab reports.
@@ -134,11 +134,18 @@ pub(crate) struct Rung {
 }
 
 /// Every change of shape so far.
-pub(crate) const LADDER: &[Rung] = &[Rung {
-    kind: Kind::Food,
-    from: 1,
-    up: food_with_class,
-}];
+pub(crate) const LADDER: &[Rung] = &[
+    Rung {
+        kind: Kind::Food,
+        from: 1,
+        up: food_with_class,
+    },
+    Rung {
+        kind: Kind::Animal,
+        from: 1,
+        up: animal_with_stage,
+    },
+];
 
 /// Brings a body up from the version it was written in as far as the ladder goes; gives the version it reached.
 pub(crate) fn climb(ladder: &[Rung], kind: &Kind, version: i64, body: Value) -> (i64, Value) {

@@ -1,6 +1,6 @@
 //! From records to the weighings of an animal, to what changed under them, and to the trend of its weight.
 
-use super::bodies::{AnimalV1, Body, PlanV1, ReadingV1, WeightV1};
+use super::bodies::{AnimalV2, Body, PlanV1, ReadingV1, WeightV1};
 use super::entry::{Entry, up_to};
 use super::envelope::Record;
 use super::gather::{Gathered, Problem, conditions};
@@ -187,7 +187,7 @@ pub(super) struct Course {
 impl Course {
     pub(super) fn of(
         weighed: &AllWeighed<'_>,
-        body: &AnimalV1,
+        body: &AnimalV2,
         entries: &[Entry<'_>],
         holding: &Holding<'_>,
     ) -> Self {
@@ -278,7 +278,7 @@ fn of_plans(animal: &AnimalId, entries: &[Entry<'_>], holding: &Holding<'_>) -> 
 }
 
 /// What its health says: box rest and transport.
-fn of_health(body: &AnimalV1) -> impl Iterator<Item = DatedChange> {
+fn of_health(body: &AnimalV2) -> impl Iterator<Item = DatedChange> {
     let dated = |fill: GutFill| {
         move |day: LocalDate| DatedChange {
             day,

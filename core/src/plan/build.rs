@@ -42,7 +42,7 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     let allowance = allowance(&allowance_for(of, weighed, target.as_ref(), &scores(of)))?;
     let (needs, needed) = needs(&NeedFor {
         kind: of.animal.kind,
-        stage: Stage::of(of.animal.state),
+        stage: Stage::on(of.animal, of.day),
         work: of.animal.work,
         current: weighed.weight.value,
         target: target.as_ref().map(|target| target.value),

@@ -13,6 +13,8 @@ use crate::units::{BodyMass, DryMatter, Energy};
 pub struct Standard {
     /// What kind of equid.
     pub kind: Kind,
+    /// Grown, growing, in foal, in milk.
+    pub state: State,
     /// Its weight, with its band.
     pub weight: Ends<BodyMass>,
     /// Its teeth.
@@ -79,6 +81,7 @@ impl Standard {
         let hangings = draft.layout.hangings.len();
         Self {
             kind: animal.kind,
+            state: animal.state,
             weight,
             teeth: animal.health.teeth,
             risk: draft.risk.level,
@@ -98,6 +101,7 @@ impl Standard {
     pub fn against(&self) -> Against<'_> {
         Against {
             kind: self.kind,
+            state: self.state,
             weight: self.weight,
             teeth: self.teeth,
             risk: self.risk,

@@ -100,6 +100,8 @@ published! {
     PARTS_WHOLE: f64 = 5.0; "parts_whole", "percentage points", Tussock, "label check: scatter of the assays", Ours;
     /// A ratio stands while one of its two is unknown in no more than this part of the dry matter.
     RATIO_UNKNOWN: f64 = 0.05; "ratio_unknown", "of dry matter", Tussock, "a spoon of a supplement does not turn a ratio", Ours;
+    /// Of a level that is weighed out in steps of a scale, so much is there at least.
+    LEVEL_WEIGHED: f64 = 0.98; "level_weighed", "of the level", Tussock, "nets are weighed down to a step of the scale", Ours;
     /// How much of one thing is believed to be fed a day.
     FED: Bounds = Bounds::new("fed_kg", 0.0, 100.0); "fed", "kg", Tussock, "above it a misplaced decimal is likelier", Ours;
 }

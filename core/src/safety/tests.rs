@@ -2,8 +2,8 @@
 
 use super::*;
 use crate::animal::{
-    Animal, AnimalId, Birth, Goal, Health, Kind, Laminitis, Phase, Ppid, SaidOn, Seen, State,
-    Temperament, VetFlag, VetPermit, VetWord, Workload,
+    Animal, AnimalId, Birth, Goal, Health, Kind, Laminitis, Phase, Ppid, SaidOn, Seen, StageFacts,
+    State, Temperament, VetFlag, VetPermit, VetWord, Workload,
 };
 use crate::plan::{AtRest, LookedOver, Taken};
 use crate::units::{Instant, LocalDate, PartOfBody, Span};
@@ -31,6 +31,7 @@ fn moss(kind: Kind) -> Animal {
         born: Some(Birth::Year(2018)),
         height: None,
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Average),
         health: Health::default(),
         goal: Goal::Hold,

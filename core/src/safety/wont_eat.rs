@@ -199,7 +199,8 @@ impl WillNotEat {
 mod tests {
     use super::*;
     use crate::animal::{
-        AnimalId, Goal, Health, Kind, Phase, Ppid, State, Temperament, VetFlag, Workload,
+        AnimalId, Goal, Health, Kind, Phase, Ppid, StageFacts, State, Temperament, VetFlag,
+        Workload,
     };
 
     struct Utc;
@@ -219,6 +220,7 @@ mod tests {
             born: None,
             height: None,
             state: State::Adult,
+            stage: StageFacts::default(),
             work: Workload::Maintenance(Temperament::Average),
             health: Health::default(),
             goal: Goal::Hold,

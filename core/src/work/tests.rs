@@ -4,7 +4,7 @@ use super::published::SETTLES_MINUTES;
 use super::*;
 use crate::animal::{
     Animal, AnimalId, Answer, Appetite, Goal, Handful, Health, Kind, Laminitis, Phase, SaidOn,
-    State, Temperament, VetFlag, VetPermit, VetWord, Workload,
+    StageFacts, State, Temperament, VetFlag, VetPermit, VetWord, Workload,
 };
 use crate::limits::Ends;
 use crate::sources::RecordId;
@@ -24,6 +24,7 @@ pub(super) fn animal(laminitis: Laminitis) -> Animal {
         born: None,
         height: None,
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Low),
         health: Health {
             laminitis,

@@ -36,8 +36,8 @@ pub(super) fn person(role: Role) -> PersonV1 {
     }
 }
 
-pub(super) fn animals() -> Vec<AnimalV1> {
-    let moss = AnimalV1 {
+pub(super) fn animals() -> Vec<AnimalV2> {
+    let moss = AnimalV2 {
         name: name("Moss"),
         kind: Equid::Pony,
         body_type: Some(BodyType::Shetland),
@@ -45,6 +45,9 @@ pub(super) fn animals() -> Vec<AnimalV1> {
         born: Some(Birth::Day(date("2012-05-01"))),
         height: Some(cm(1_040, "104 cm")),
         state: State::Adult,
+        covered: None,
+        foaled: None,
+        grown: None,
         work: Workload::Maintenance(Temperament::Low),
         health: Health {
             laminitis: Laminitis::Ever {
@@ -101,7 +104,7 @@ pub(super) fn animals() -> Vec<AnimalV1> {
         phase_before: None,
         note: Some(said("Hides behind the water butt.")),
     };
-    let fern = AnimalV1 {
+    let fern = AnimalV2 {
         name: name("Fern"),
         kind: Equid::Donkey,
         born: Some(Birth::Year(2009)),
@@ -112,7 +115,7 @@ pub(super) fn animals() -> Vec<AnimalV1> {
         },
         ..moss.clone()
     };
-    let bramble = AnimalV1 {
+    let bramble = AnimalV2 {
         name: name("Bramble"),
         health: Health {
             laminitis: Laminitis::Active,
@@ -126,7 +129,34 @@ pub(super) fn animals() -> Vec<AnimalV1> {
         note: None,
         ..fern.clone()
     };
-    vec![moss, fern, bramble]
+    let in_foal = AnimalV2 {
+        name: name("Sorrel"),
+        kind: Equid::Horse,
+        sex: Some(Sex::Female),
+        state: State::Pregnant,
+        covered: Some(date("2025-08-12")),
+        ..bramble.clone()
+    };
+    let in_milk = AnimalV2 {
+        name: name("Rowan"),
+        state: State::Lactating,
+        covered: None,
+        foaled: Some(date("2026-04-20")),
+        ..in_foal.clone()
+    };
+    let young = AnimalV2 {
+        name: name("Teasel"),
+        sex: Some(Sex::Entire),
+        born: Some(Birth::Month {
+            year: 2025,
+            month: 4,
+        }),
+        state: State::Growing,
+        foaled: None,
+        grown: Some(body(500_000, "500 kg")),
+        ..in_milk.clone()
+    };
+    vec![moss, fern, bramble, in_foal, in_milk, young]
 }
 
 pub(super) fn group() -> GroupV1 {

@@ -4,8 +4,8 @@
 use crate::seed::config;
 use proptest::prelude::*;
 use tussock_core::animal::{
-    Animal, AnimalId, Answer, Appetite, Goal, Handful, Health, Kind, Phase, Ppid, State,
-    Temperament, VetFlag, Workload,
+    Animal, AnimalId, Answer, Appetite, Goal, Handful, Health, Kind, Phase, Ppid, StageFacts,
+    State, Temperament, VetFlag, Workload,
 };
 use tussock_core::safety::{LastAte, Offered, VetUrgency, will_not_eat};
 use tussock_core::units::{Instant, Span, Zone};
@@ -31,6 +31,7 @@ fn horse() -> Animal {
         born: None,
         height: None,
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Average),
         health: Health::default(),
         goal: Goal::Hold,

@@ -6,7 +6,7 @@ use crate::seed::config;
 use proptest::prelude::*;
 use std::path::PathBuf;
 use tussock_core::animal::{AnimalId, Answer, Laminitis, Phase, VetFlag, VetPermit};
-use tussock_core::log::bodies::{AnimalV1, LookOverV1, VetWordV1, WorkSessionV1};
+use tussock_core::log::bodies::{AnimalV2, LookOverV1, VetWordV1, WorkSessionV1};
 use tussock_core::log::{
     Body, Case, DeviceId, Known, Name, Origin, Record, Stamp, Subject, gather, round_of,
 };
@@ -62,7 +62,7 @@ fn said() -> impl Strategy<Value = Said> {
 }
 
 /// The records of a cob, the day and its own record.
-fn case() -> (Case, LocalDate, Record, AnimalV1) {
+fn case() -> (Case, LocalDate, Record, AnimalV2) {
     let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../core/examples/cases");
     let text = std::fs::read_to_string(folder.join("bramble.json")).unwrap();
     let case = Case::read(&text).unwrap();
@@ -125,7 +125,7 @@ proptest! {
                         .find(|(_, record)| record.id == animal.id)
                         .map(|(at, record)| (at, record.clone()))
                         .unwrap();
-                    let next = AnimalV1::of(&who).unwrap();
+                    let next = AnimalV2::of(&who).unwrap();
                     records[at] = mine.next(stamp, None, &Body::Animal(next)).unwrap();
                     (held.laminitis, held.phase, held.flags) = (laminitis, phase, flags);
                     continue;

@@ -89,6 +89,7 @@ impl InRoom {
 /// An animal with its hay and feed room.
 pub(crate) struct Stall {
     pub(crate) kind: Kind,
+    pub(crate) state: State,
     pub(crate) kg: f64,
     pub(crate) risk: RiskLevel,
     pub(crate) teeth: Teeth,
@@ -121,16 +122,17 @@ impl Stall {
             target: Some(body),
         })
         .expect("a weight that is believed");
-        let feeds_energy = stage.state() != State::Adult;
+        let state = stage.state();
         Self {
+            feeds_energy: state != State::Adult,
             kind,
+            state,
             kg,
             risk: RiskLevel::NotKnown,
             teeth: Teeth::Good,
             loses: false,
             needs,
             level: [1.5, 1.5],
-            feeds_energy,
             hays: Vec::new(),
             foods: Vec::new(),
             feeds: 2,
@@ -142,6 +144,7 @@ impl Stall {
     fn against(&self) -> Against<'_> {
         Against {
             kind: self.kind,
+            state: self.state,
             weight: Ends::exactly(BodyMass::kg(self.kg)),
             teeth: self.teeth,
             risk: self.risk,

@@ -1,7 +1,8 @@
 //! Weight, condition, crest and target, against published equations and weighed donkeys, through the room's door.
 
 use tussock_core::animal::{
-    Animal, AnimalId, Birth, BodyType, Goal, Health, Kind, Phase, State, Temperament, Workload,
+    Animal, AnimalId, Birth, BodyType, Goal, Health, Kind, Phase, StageFacts, State, Temperament,
+    Workload,
 };
 use tussock_core::assess::{
     ConditionRange, ConditionScale, ConditionScore, Crest, CrestFlag, LengthKind, Reading,
@@ -104,6 +105,7 @@ fn grown(kind: Kind, body_type: Option<BodyType>) -> Animal {
         born: Some(Birth::Year(2014)),
         height: None,
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Average),
         health: Health::default(),
         goal: Goal::Lose,

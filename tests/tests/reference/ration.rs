@@ -1,6 +1,6 @@
 //! Foods, labels and rations, against the tables and worked examples they come from.
 
-use tussock_core::animal::{Kind, LotId, RiskLevel, Teeth, Temperament, Workload};
+use tussock_core::animal::{Kind, LotId, RiskLevel, State, Teeth, Temperament, Workload};
 use tussock_core::forage::{
     Analyte, Basis, Fed, ForageClass, LabReport, Lot, RawReport, estimate, supply,
 };
@@ -95,6 +95,7 @@ fn held(ration: &Ration<'_>, kg: f64, risk: RiskLevel) -> Result<Whole, String> 
     let needs = at_rest(weight)?;
     let against = Against {
         kind: Kind::Horse,
+        state: State::Adult,
         weight: Ends::exactly(weight),
         teeth: Teeth::Good,
         risk,

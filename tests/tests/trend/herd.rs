@@ -2,7 +2,7 @@
 
 use std::f64::consts::TAU;
 use tussock_core::animal::{
-    Animal, AnimalId, Goal, Health, Kind, PersonId, Phase, State, Temperament, Workload,
+    Animal, AnimalId, Goal, Health, Kind, PersonId, Phase, StageFacts, State, Temperament, Workload,
 };
 use tussock_core::assess::{Equation, ScaleInstrument, WeightEstimate, WeightMethod};
 use tussock_core::progress::{Change, DatedChange, GutFill, Trend, Weighing};
@@ -108,6 +108,7 @@ pub(crate) fn animal(kind: Kind) -> Animal {
         born: None,
         height: None,
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Low),
         health: Health::default(),
         goal: Goal::Lose,

@@ -3,10 +3,10 @@
 use crate::acts::{Act, New};
 use chrono::Datelike;
 use tussock_core::animal::{
-    Animal, AnimalId, Birth, Goal, Health, Kind, Phase, State, Temperament, Workload,
+    Animal, AnimalId, Birth, Goal, Health, Kind, Phase, StageFacts, State, Temperament, Workload,
 };
 use tussock_core::limits::published::GROWN;
-use tussock_core::log::bodies::AnimalV1;
+use tussock_core::log::bodies::AnimalV2;
 use tussock_core::log::{Body, Known, LogError, Subject};
 use tussock_core::sources::RecordId;
 use tussock_core::units::parse::{LengthUnit, ParseError, length, number};
@@ -78,13 +78,14 @@ impl NewAnimal {
                 Some(born) if today.year() - born < *GROWN => State::Growing,
                 _ => State::Adult,
             },
+            stage: StageFacts::default(),
             work: Workload::Maintenance(Temperament::Average),
             health: Health::default(),
             goal: Goal::Hold,
             phase: Phase::New,
             target: None,
         };
-        let body = AnimalV1::of(&animal).map_err(|error| vec![of_log(&error)])?;
+        let body = AnimalV2::of(&animal).map_err(|error| vec![of_log(&error)])?;
         Ok(Act::Add(New {
             id: RecordId(id.0.clone()),
             subject: Subject::animal(id),
@@ -141,7 +142,7 @@ mod tests {
     }
 
     /// What the act writes of the animal.
-    fn written(typed: &NewAnimal) -> AnimalV1 {
+    fn written(typed: &NewAnimal) -> AnimalV2 {
         match typed.act(&AnimalId("a".into()), today()).unwrap() {
             Act::Add(New {
                 body: Body::Animal(body),

@@ -2,16 +2,16 @@
 
 use crate::forms::details::{
     ANSWERS, BODY_TYPES, Field, GOALS, INSULIN, KINDS, LAMINITIS, NOT_KNOWN, PPID, SEXES, STATES,
-    TEETH, WORK,
+    TEETH, WORK, value_of,
 };
 use crate::shelf::Shelf;
 use crate::words::{AnimalWords, DetailsWords};
-use tussock_core::animal::{AnimalId, Kind, Workload};
+use tussock_core::animal::{AnimalId, Kind, State, Workload};
 use tussock_core::log::Body;
-use tussock_core::log::bodies::AnimalV1;
+use tussock_core::log::bodies::AnimalV2;
 
 /// The record of an animal as it holds.
-pub fn held(shelf: &Shelf, animal: &AnimalId) -> Option<AnimalV1> {
+pub fn held(shelf: &Shelf, animal: &AnimalId) -> Option<AnimalV2> {
     match Body::read(shelf.get(animal.as_str())?) {
         Ok(Body::Animal(body)) => Some(body),
         _ => None,
@@ -68,6 +68,9 @@ pub fn keys(
         Field::Name
         | Field::Born
         | Field::Height
+        | Field::Covered
+        | Field::Foaled
+        | Field::Grown
         | Field::LaminitisEnded
         | Field::InsulinOn
         | Field::InsulinBy
@@ -76,8 +79,12 @@ pub fn keys(
 }
 
 /// Whether a field is asked, by what is chosen in the others.
-pub fn asked(field: Field, laminitis: &str, insulin: &str) -> bool {
+pub fn asked(field: Field, state: &str, laminitis: &str, insulin: &str) -> bool {
+    let state = value_of(&STATES, state);
     match field {
+        Field::Covered => state == Some(State::Pregnant),
+        Field::Foaled => state == Some(State::Lactating),
+        Field::Grown => state == Some(State::Growing),
         Field::LaminitisEnded => laminitis == "ever",
         Field::InsulinOn | Field::InsulinBy | Field::InsulinTest => insulin != NOT_KNOWN,
         _ => true,
@@ -145,8 +152,25 @@ mod tests {
 
     #[test]
     fn the_day_of_a_test_is_asked_only_of_a_test() {
-        assert!(!asked(Field::InsulinOn, "never", NOT_KNOWN));
-        assert!(asked(Field::InsulinOn, "never", "in_order"));
-        assert!(asked(Field::LaminitisEnded, "ever", NOT_KNOWN));
+        assert!(!asked(Field::InsulinOn, "adult", "never", NOT_KNOWN));
+        assert!(asked(Field::InsulinOn, "adult", "never", "in_order"));
+        assert!(asked(Field::LaminitisEnded, "adult", "ever", NOT_KNOWN));
+    }
+
+    #[test]
+    fn since_when_is_asked_of_the_state_it_belongs_to() {
+        for (_, state) in STATES {
+            let found: Vec<Field> = [Field::Covered, Field::Foaled, Field::Grown]
+                .into_iter()
+                .filter(|field| asked(*field, state, "never", NOT_KNOWN))
+                .collect();
+            let wanted: &[Field] = match state {
+                "pregnant" => &[Field::Covered],
+                "lactating" => &[Field::Foaled],
+                "growing" => &[Field::Grown],
+                _ => &[],
+            };
+            assert_eq!(found, wanted, "{state}");
+        }
     }
 }

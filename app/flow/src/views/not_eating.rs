@@ -8,7 +8,7 @@ use crate::rows::Range;
 use crate::shelf::Shelf;
 use tussock_core::animal::{Animal, AnimalId, Ppid, VetFlag, YardId};
 use tussock_core::assess::{DatedWeight, best};
-use tussock_core::log::bodies::{AnimalV1, AppetiteV1, Role, YardV1};
+use tussock_core::log::bodies::{AnimalV2, AppetiteV1, Role, YardV1};
 use tussock_core::log::{Body, Gathered, Kind, Record, Wish, gather};
 use tussock_core::round::Subject;
 use tussock_core::safety::published::OFF_FEED_HOURS;
@@ -50,7 +50,7 @@ pub struct NotEating {
     /// The animal.
     pub animal: Animal,
     /// The animal as it is stored.
-    pub held: AnimalV1,
+    pub held: AnimalV2,
     /// The local day.
     pub today: LocalDate,
     /// The weight that holds.

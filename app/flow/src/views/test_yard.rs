@@ -3,9 +3,10 @@
 use crate::acts::{Act, Context, New, apply};
 use crate::shelf::Shelf;
 use tussock_core::animal::{
-    Animal, AnimalId, Appetite, Goal, Health, Kind, Phase, State, Temperament, Workload, YardId,
+    Animal, AnimalId, Appetite, Goal, Health, Kind, Phase, StageFacts, State, Temperament,
+    Workload, YardId,
 };
-use tussock_core::log::bodies::AnimalV1;
+use tussock_core::log::bodies::AnimalV2;
 use tussock_core::log::{Body, DeviceId, Known, Record, Subject, ZoneTable};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{Instant, Span};
@@ -34,6 +35,7 @@ pub(crate) fn animal(name: &str) -> Animal {
         born: None,
         height: None,
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Average),
         health: Health {
             appetite: Appetite::Eating,
@@ -49,7 +51,7 @@ pub(crate) type Entry<'a> = (&'a str, &'a str, Body, i64);
 
 /// An animal as an entry.
 pub(crate) fn add<'a>(id: &'a str, animal: &Animal, day: i64) -> Entry<'a> {
-    (id, id, Body::Animal(AnimalV1::of(animal).unwrap()), day)
+    (id, id, Body::Animal(AnimalV2::of(animal).unwrap()), day)
 }
 
 pub(crate) fn shelf_of(entries: &[Entry<'_>]) -> Shelf {

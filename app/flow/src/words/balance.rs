@@ -90,8 +90,8 @@ pub trait BalanceWords {
     fn hays_not_tested(&self, names: &[&str], not_known: &[Nutrient]) -> Said;
     /// A balance is no diagnosis.
     fn balance_is_no_diagnosis(&self) -> Said;
-    /// Safety refuses a plan today.
-    fn balance_while_refused(&self) -> Said;
+    /// Safety refuses a plan today, by what is held: the plan in use, or what today's would give.
+    fn balance_while_refused(&self, by: GivenBy) -> Said;
     /// The sentence where no ration is shown because safety refuses one.
     fn no_ration_to_show(&self) -> &'static str;
     /// No needs are reckoned for it.

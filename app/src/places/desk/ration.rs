@@ -95,6 +95,9 @@ fn leads(seen: &RationView, animal: &AnimalId) -> (&'static str, Route) {
         Outcome::Shown(shown) if shown.refused.is_none() => {
             (words.find_the_cheapest_mend(), Route::Mend(animal.clone()))
         }
+        Outcome::Shown(shown) if shown.lacks_its_stage() => {
+            (words.details_of_it(), Route::Details(animal.clone()))
+        }
         Outcome::Nothing(PlanError::NoWeight) | Outcome::NotReckoned(_) => {
             (words.weigh(), Route::Weigh(animal.clone()))
         }
@@ -158,7 +161,7 @@ fn shown_of(shown: &Shown) -> AnyView {
     let refused = shown
         .refused
         .as_ref()
-        .map(|_| told(words.balance_while_refused()));
+        .map(|_| told(words.balance_while_refused(shown.ration.by)));
     view! {
         <Sentence said=words.balance_sentence(balance) />
         {refused}

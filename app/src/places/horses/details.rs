@@ -10,7 +10,7 @@ use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::{AnimalId, Kind};
-use tussock_core::log::bodies::AnimalV1;
+use tussock_core::log::bodies::AnimalV2;
 use tussock_core::sources::RecordId;
 use tussock_core::units::Zone;
 use tussock_flow::forms::details::{Details as Typed, Field, KINDS, Wrong, value_of};
@@ -23,7 +23,7 @@ use tussock_flow::words::{DetailsWords, English, HorsesWords, UnitWords};
 struct Sheet {
     words: English,
     form: Form,
-    held: Memo<Option<AnimalV1>>,
+    held: Memo<Option<AnimalV2>>,
     wrong: RwSignal<Vec<Wrong>>,
 }
 
@@ -154,11 +154,13 @@ pub fn Details(
 #[component]
 fn OneField(sheet: Sheet, field: Field) -> impl IntoView {
     let words = sheet.words;
+    let state = sheet.text(Field::State);
     let laminitis = sheet.text(Field::Laminitis);
     let insulin = sheet.text(Field::Insulin);
     let kind_text = sheet.text(Field::Kind);
     let kind = Memo::new(move |_| value_of(&KINDS, &kind_text.get()).unwrap_or(Kind::Horse));
-    let asked = Memo::new(move |_| details::asked(field, &laminitis.get(), &insulin.get()));
+    let asked =
+        Memo::new(move |_| details::asked(field, &state.get(), &laminitis.get(), &insulin.get()));
     let text = sheet.text(field);
     let hint = words.details_hint(field).map(str::to_owned);
     move || {
@@ -194,7 +196,7 @@ fn OneField(sheet: Sheet, field: Field) -> impl IntoView {
                     value=text
                     on_input=sheet.form.typed(field.key())
                     error=sheet.error(field)
-                    keyboard=if field == Field::Height { Keyboard::Decimal } else { Keyboard::Text }
+                    keyboard=if matches!(field, Field::Height | Field::Grown) { Keyboard::Decimal } else { Keyboard::Text }
                 />
             }
             .into_any(),

@@ -3,11 +3,13 @@
 //! Such an animal is balanced and never restricted: the vet's list bars it, and no plan is made for it.
 
 mod need;
+mod on;
 pub mod published;
 #[cfg(test)]
 mod tests;
 
 pub(super) use need::{body, energy, rows};
+pub use on::StageGap;
 
 use super::error::{LimitsError, WEIGHT};
 use crate::animal::State;
@@ -38,8 +40,13 @@ pub enum Stage {
         /// The month of milk, 1 to 6.
         month: u32,
     },
-    /// Growing, in foal or in milk, and nobody said how old or which month.
-    NotKnown(State),
+    /// Growing, in foal or in milk, and its age or month is not known or not among those that are published.
+    NotKnown(
+        /// Which.
+        State,
+        /// What stands in the way.
+        StageGap,
+    ),
 }
 
 impl Stage {
@@ -47,7 +54,9 @@ impl Stage {
     pub const fn of(state: State) -> Self {
         match state {
             State::Adult => Self::Adult,
-            State::Growing | State::Pregnant | State::Lactating => Self::NotKnown(state),
+            State::Growing | State::Pregnant | State::Lactating => {
+                Self::NotKnown(state, StageGap::NotSaid)
+            }
         }
     }
 
@@ -58,14 +67,14 @@ impl Stage {
             Self::Growing { .. } => State::Growing,
             Self::Pregnant { .. } => State::Pregnant,
             Self::Lactating { .. } => State::Lactating,
-            Self::NotKnown(state) => state,
+            Self::NotKnown(state, _) => state,
         }
     }
 
     /// Refuses an age or a month for which nothing is published here.
     pub(super) fn check(self) -> Result<(), LimitsError> {
         match self {
-            Self::Adult | Self::NotKnown(_) => {}
+            Self::Adult | Self::NotKnown(..) => {}
             Self::Growing { months, mature } => {
                 between("growth_months", *GROWTH_AGE).check(f64::from(months))?;
                 WEIGHT.check(mature.to_kg())?;

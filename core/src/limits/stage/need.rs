@@ -33,7 +33,7 @@ type Figure = (f64, Provenance);
 /// Energy of a stage; `None` for an adult and where the stage is not known.
 pub(in super::super) fn energy(stage: Stage, body: BodyMass) -> Option<EnergyNeed> {
     let (energy, from) = match stage {
-        Stage::Adult | Stage::NotKnown(_) => return None,
+        Stage::Adult | Stage::NotKnown(..) => return None,
         Stage::Growing { months, mature } => {
             let age = f64::from(months);
             let [scale, power] = *GROWTH_ENERGY_UPKEEP;
@@ -86,7 +86,7 @@ pub(in super::super) fn rows(whose: &NeedFor) -> Vec<Need> {
         .into_iter()
         .filter_map(|nutrient| {
             let (number, from) = match whose.stage {
-                Stage::Adult | Stage::NotKnown(_) => return None,
+                Stage::Adult | Stage::NotKnown(..) => return None,
                 Stage::Growing { months, mature } => {
                     growing(nutrient, months, body, gain(months, mature))
                 }

@@ -93,6 +93,10 @@ published! {
     PREGNANT_IODINE: [f64; 3] = [0.35, 0.40, 0.40]; "pregnant_iodine", "mg/kg dry matter", Nrc2007, "ch. 5", FromMemory;
     /// Iron of gestation.
     PREGNANT_IRON: [f64; 3] = [40.0, 40.0, 50.0]; "pregnant_iron", "mg/kg dry matter", Nrc2007, "ch. 5", FromMemory;
+    /// Days in foal, of mares and of donkeys: the months are elevenths of them.
+    GESTATION: [i64; 2] = [340, 365]; "gestation", "days, mare and jenny", CommonPractice, "about eleven months; a jenny about a year", CommonPractice;
+    /// Days after which a mare or a jenny that was covered is not taken to be in foal still: she foaled, or the day is wrong.
+    GESTATION_LATEST: [i64; 2] = [370, 425]; "gestation_latest", "days, mare and jenny", CommonPractice, "a month over; a jenny to fourteen months", CommonPractice;
     /// Milk a day: scale, power of days, fall a day.
     MILK: [f64; 3] = [0.027_428_7, 0.0953, 0.0043]; "milk", "kg/kg body/d", Nrc2007, "ch. 1, lactation; reproduces 16.3 kg in month 1 at 500 kg", FromMemory;
     /// Days of a month of milk.

@@ -137,5 +137,8 @@ fn an_age_or_month_that_is_not_published_is_refused_with_its_field() {
     assert!(milk(0, mature).is_err());
     let (found, findings) = needs(&whose(Stage::of(State::Growing), 300.0)).unwrap();
     assert!(found.rows.is_empty() && found.energy.is_none());
-    assert_eq!(findings, [Finding::StageNotKnown(State::Growing)]);
+    assert_eq!(
+        findings,
+        [Finding::StageNotKnown(State::Growing, StageGap::NotSaid)]
+    );
 }

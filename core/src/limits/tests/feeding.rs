@@ -167,18 +167,27 @@ fn selenium_warns_long_before_its_limit_and_potassium_is_not_alarmed_on() {
 fn calcium_is_never_under_phosphorus_and_an_unknown_mineral_is_no_ratio() {
     let g = |value: f64| Some(NutrientMass::g(value));
     assert!(matches!(
-        calcium_to_phosphorus(g(13.0), g(14.0)),
+        calcium_to_phosphorus(g(13.0), g(14.0), State::Adult),
         RatioVerdict::TooLow { .. }
     ));
     assert!(matches!(
-        calcium_to_phosphorus(g(20.0), g(14.0)),
+        calcium_to_phosphorus(g(20.0), g(14.0), State::Adult),
         RatioVerdict::Usual { .. }
     ));
     assert!(matches!(
-        calcium_to_phosphorus(g(50.0), g(14.0)),
+        calcium_to_phosphorus(g(50.0), g(14.0), State::Adult),
         RatioVerdict::Wide { .. }
     ));
-    assert_eq!(calcium_to_phosphorus(g(20.0), None), RatioVerdict::NotKnown);
+    assert_eq!(
+        calcium_to_phosphorus(g(20.0), None, State::Adult),
+        RatioVerdict::NotKnown
+    );
+    // A growing animal bears neither what a grown one bears, nor as little.
+    let young = |calcium| calcium_to_phosphorus(g(calcium), g(14.0), State::Growing);
+    assert!(matches!(young(13.0), RatioVerdict::TooLow { .. }));
+    assert!(matches!(young(20.0), RatioVerdict::Narrow { .. }));
+    assert!(matches!(young(35.0), RatioVerdict::Usual { .. }));
+    assert!(matches!(young(50.0), RatioVerdict::TooHigh { .. }));
     assert_eq!(zinc_to_copper(g(1.0), g(0.0)), RatioVerdict::NotKnown);
     assert!(matches!(
         iron_to_copper(g(1.1), g(0.1)),

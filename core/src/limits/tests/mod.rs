@@ -6,8 +6,8 @@ mod special;
 
 use super::*;
 use crate::animal::{
-    Animal, AnimalId, Answer, Appetite, Birth, Goal, Health, Kind, Phase, State, Temperament,
-    VetPermit, VetWord, Workload,
+    Animal, AnimalId, Answer, Appetite, Birth, Goal, Health, Kind, Phase, StageFacts, State,
+    Temperament, VetPermit, VetWord, Workload,
 };
 use crate::units::{BodyMass, Length, LocalDate, PartOfBody};
 
@@ -30,6 +30,7 @@ pub(super) fn bramble() -> Animal {
         born: Some(Birth::Day(day("2014-04-20"))),
         height: Some(Length::cm(148.0)),
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Average),
         health: Health {
             appetite: Appetite::Eating,

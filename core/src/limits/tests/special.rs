@@ -84,7 +84,10 @@ fn a_mare_in_foal_is_not_restricted_and_her_needs_are_not_made_up() {
     })
     .unwrap();
     assert!(found.rows.is_empty() && found.energy.is_none());
-    assert_eq!(findings, [Finding::StageNotKnown(State::Pregnant)]);
+    assert_eq!(
+        findings,
+        [Finding::StageNotKnown(State::Pregnant, StageGap::NotSaid)]
+    );
 }
 
 #[test]

@@ -2,8 +2,8 @@
 
 use super::base::{BodyWeight, Distance};
 use crate::animal::{
-    Animal, AnimalId, Birth, BodyType, Goal, Health, Kind, Laminitis, Phase, SaidOn, Sex, State,
-    Temperament, VetFlag, Workload,
+    Animal, AnimalId, Birth, BodyType, Goal, Health, Kind, Laminitis, Phase, SaidOn, Sex,
+    StageFacts, State, Temperament, VetFlag, Workload,
 };
 use crate::log::error::{Allowed, Form, LogError, Path};
 use crate::log::stored::{Name, Stored, text, twin, words};
@@ -101,23 +101,34 @@ impl Stored for Workload {
     }
 }
 
-/// `2012-05-01`, or `2012` when only the year is known.
+/// `2012-05-01`, `2012-05` when the month is known, or `2012` when only the year is.
 impl Stored for Birth {
     fn read(value: Option<&Value>, path: &Path<'_>) -> Result<Self, LogError> {
         let born = text(value, path)?;
-        // numeric: four digits
-        let year = born.len() == 4 && born.bytes().all(|d| d.is_ascii_digit());
-        match (year, born.parse()) {
-            (true, Ok(year)) => Ok(Self::Year(year)),
-            _ => LocalDate::read(value, path)
+        let form = || path.refuse(born, Allowed::Form(Form::DateMonthOrYear));
+        let digits = |text: &str, count: usize| {
+            let all = text.len() == count && text.bytes().all(|d| d.is_ascii_digit());
+            all.then(|| text.parse::<u32>().ok()).flatten()
+        };
+        // numeric: four digits of a year, two of a month
+        let year = |text: &str| digits(text, 4).and_then(|year| i32::try_from(year).ok());
+        match born.split_once('-') {
+            None => year(born).map(Self::Year).ok_or_else(form),
+            Some((of, month)) if !month.contains('-') => year(of)
+                .zip(digits(month, 2))
+                .map(|(year, month)| Self::Month { year, month })
+                .filter(|born| born.latest().is_some())
+                .ok_or_else(form),
+            Some(_) => LocalDate::read(value, path)
                 .map(Self::Day)
-                .map_err(|_| path.refuse(born, Allowed::Form(Form::DateOrYear))),
+                .map_err(|_| form()),
         }
     }
 
     fn write(&self) -> Option<Value> {
         match self {
             Self::Day(day) => day.write(),
+            Self::Month { year, month } => Some(Value::from(format!("{year:04}-{month:02}"))),
             Self::Year(year) => Some(Value::from(format!("{year:04}"))),
         }
     }
@@ -125,7 +136,7 @@ impl Stored for Birth {
 
 twin! {
     /// An animal. Its id is the id of the record.
-    AnimalV1 {
+    AnimalV2 {
         /// Its name.
         name: Name,
         /// What kind of equid.
@@ -134,12 +145,18 @@ twin! {
         body_type: Option<BodyType>,
         /// Sex.
         sex: Option<Sex>,
-        /// The day of birth, or the year.
+        /// The day of birth, or the month, or the year.
         born: Option<Birth>,
         /// Height at the withers.
         height: Option<Distance>,
         /// Adult, growing, in foal, in milk.
         state: State,
+        /// The day a mare in foal was covered.
+        covered: Option<LocalDate>,
+        /// The day a mare in milk foaled.
+        foaled: Option<LocalDate>,
+        /// What a growing animal will about weigh when it is grown.
+        grown: Option<BodyWeight>,
         /// Its work.
         work: Workload,
         /// What is known of its health.
@@ -169,10 +186,16 @@ twin! {
     }
 }
 
-impl AnimalV1 {
+/// An animal of the first version, brought to the second: it may say since when it is in foal or in milk, and to what
+/// weight it grows. The first version could not, and that stays unsaid; everything else stays where it stands.
+pub(crate) const fn animal_with_stage(body: Value) -> Value {
+    body
+}
+
+impl AnimalV2 {
     /// The twin of an animal, without what was typed and without remarks.
     ///
-    /// Errors: a blank name, or a height or target that no animal has.
+    /// Errors: a blank name, or a height, target or grown weight that no animal has.
     pub fn of(animal: &Animal) -> Result<Self, LogError> {
         Ok(Self {
             name: Name::new(&animal.name)?,
@@ -185,6 +208,13 @@ impl AnimalV1 {
                 .map(|height| Distance::of(height, None))
                 .transpose()?,
             state: animal.state,
+            covered: animal.stage.covered,
+            foaled: animal.stage.foaled,
+            grown: animal
+                .stage
+                .grown
+                .map(|grown| BodyWeight::of(grown, None))
+                .transpose()?,
             work: animal.work,
             health: animal.health.clone(),
             goal: animal.goal,
@@ -289,6 +319,11 @@ impl AnimalV1 {
             born: self.born,
             height: self.height.as_ref().map(|height| height.mm.length()),
             state: self.state,
+            stage: StageFacts {
+                covered: self.covered,
+                foaled: self.foaled,
+                grown: self.grown.as_ref().map(|grown| grown.g.mass()),
+            },
             work: self.work,
             health: self.health.clone(),
             goal: self.goal,

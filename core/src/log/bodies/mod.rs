@@ -43,7 +43,8 @@ mod work_session;
 mod yard;
 mod yard_visit;
 
-pub use animal::AnimalV1;
+pub use animal::AnimalV2;
+pub(crate) use animal::animal_with_stage;
 pub use appetite::{AppetiteV1, CelsiusTenths, PerMinute};
 pub use condition::{Condition, ConditionTakenV1, ConditionV1, SiteScoreV1};
 pub use crest::{CrestPoints, CrestV1};
@@ -118,7 +119,7 @@ macro_rules! bodies {
 bodies! {
     Yard(YardV1),
     Person(PersonV1),
-    Animal(AnimalV1),
+    Animal(AnimalV2),
     Group(GroupV1),
     Lot(LotV1),
     LotCount(LotCountV1),

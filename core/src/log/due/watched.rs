@@ -2,7 +2,7 @@
 
 use super::{Held, Yard, first_visit};
 use crate::animal::{Animal, AnimalId, VetScope};
-use crate::log::bodies::{AnimalV1, Body, PlanV1};
+use crate::log::bodies::{AnimalV2, Body, PlanV1};
 use crate::log::entry::Entry;
 use crate::log::gather::{said_on, words};
 use crate::log::looks::looked_over;
@@ -46,7 +46,7 @@ impl<'a, Z: Zone> Yard<'a, Z> {
     }
 
     /// The work that an animal's plan asks of this week, when it may work now.
-    fn work(&self, entry: &Entry<'_>, body: &AnimalV1, plan: &PlanV1) -> Option<WatchedWork> {
+    fn work(&self, entry: &Entry<'_>, body: &AnimalV2, plan: &PlanV1) -> Option<WatchedWork> {
         let asked = u32::try_from(plan.work_a_week?.get()).ok()?;
         let animal = body.animal(&entry.record.id);
         let own: Vec<&Entry<'_>> = self

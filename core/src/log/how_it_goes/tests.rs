@@ -7,7 +7,7 @@ use crate::animal::{
 use crate::assess::Crest;
 use crate::log::bodies::base::BodyHundredths;
 use crate::log::bodies::{
-    AnimalV1, Chip, CrestV1, GroupV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
+    AnimalV2, Chip, CrestV1, GroupV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
     WorkSessionV1,
 };
 use crate::log::{
@@ -90,7 +90,7 @@ impl Yard {
     }
 
     /// The animal's record in its next version.
-    pub(in crate::log) fn change(&mut self, days: i64, change: impl Fn(&mut AnimalV1)) {
+    pub(in crate::log) fn change(&mut self, days: i64, change: impl Fn(&mut AnimalV2)) {
         let at = self.later(days);
         let stamp = self.stamp(at);
         let on = self.day(days);

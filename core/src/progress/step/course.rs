@@ -97,7 +97,9 @@ impl TargetStands {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::animal::{AnimalId, Goal, Health, Kind, Phase, State, Temperament, Workload};
+    use crate::animal::{
+        AnimalId, Goal, Health, Kind, Phase, StageFacts, State, Temperament, Workload,
+    };
     use crate::assess::{Reading, ScaleInstrument, ScaleWeight, weigh};
     use crate::progress::Weighing;
     use crate::sources::RecordId;
@@ -114,6 +116,7 @@ mod tests {
             born: None,
             height: None,
             state: State::Adult,
+            stage: StageFacts::default(),
             work: Workload::Maintenance(Temperament::Average),
             health: Health::default(),
             goal: Goal::Lose,

@@ -3,7 +3,7 @@
 use super::super::balance::{Line, Part, Standing};
 use super::super::class::FoodClass;
 use super::super::food::Food;
-use super::super::published::RATIO_UNKNOWN;
+use super::super::published::{LEVEL_WEIGHED, RATIO_UNKNOWN};
 use super::{
     Against, EnergyRow, FedContent, ForageRow, ForageVerdict, Ration, Row, SugarRow, unknown,
 };
@@ -207,19 +207,25 @@ pub(super) fn forage(
     } else {
         *START
     };
-    // A floor is judged on the heaviest the animal may be.
-    let of_body = all.part_of(against.weight.most);
-    let verdict = if !of_body.is_finite() {
+    // A floor is judged on the heaviest the animal may be, and of forage alone.
+    let at_least = all.part_of(against.weight.most);
+    let level = dry.part_of(against.weight.likely);
+    let verdict = if !at_least.is_finite() || !level.is_finite() {
         ForageVerdict::NotKnown
-    } else if of_body < *FLOOR {
+    } else if at_least < *FLOOR {
         ForageVerdict::UnderFloor {
-            of_body,
+            of_body: at_least,
             floor: *FLOOR,
         }
-    } else if of_body < start {
-        ForageVerdict::UnderStart { of_body, start }
+    } else if level < start * *LEVEL_WEIGHED {
+        ForageVerdict::UnderStart {
+            of_body: level,
+            start,
+        }
     } else {
-        ForageVerdict::Enough { of_body }
+        ForageVerdict::Enough {
+            of_body: all.part_of(against.weight.likely),
+        }
     };
     let fibre = |part: &Part<'_>| part.fibre().map(|share| share.in_dry(part.dry()));
     let known: Option<NutrientMass> = parts.iter().filter_map(fibre).reduce(|a, b| a + b);

@@ -12,7 +12,7 @@ use super::bucket::{Bucket, DayStarch, bucket_verdict, day_starch};
 use super::error::RationError;
 use super::food::Food;
 use super::published::FED;
-use crate::animal::{Kind, RiskLevel, Teeth};
+use crate::animal::{Kind, RiskLevel, State, Teeth};
 use crate::forage::{ForageClass, Judgement, SugarEstimate, Supply};
 use crate::limits::{
     Amount, CapVerdict, Ends, MealVerdict, Needs, Nutrient, RatioVerdict, UpperContent,
@@ -56,6 +56,8 @@ pub struct Ration<'a> {
 pub struct Against<'a> {
     /// What kind of equid.
     pub kind: Kind,
+    /// Grown, growing, in foal, in milk, for its calcium.
+    pub state: State,
     /// Its weight.
     pub weight: Ends<BodyMass>,
     /// Its teeth, for the straw.
@@ -109,24 +111,25 @@ impl EnergyRow {
     }
 }
 
-/// How much forage there is, which is the floor of fibre.
+/// How much forage there is, which is the floor of fibre. The floor is of forage alone and tested with the heaviest it may
+/// be; a level, the starting level too, is of all dry matter and of the weight it likely has.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum ForageVerdict {
-    /// The starting level or more.
+    /// The floor is kept, and with what is bought the starting level.
     Enough {
-        /// Of the weight it may have at most.
+        /// Forage, of the weight it likely has.
         of_body: PartOfBody,
     },
-    /// Under the starting level: a restriction, for which the rules of restriction hold.
+    /// All dry matter is under the starting level: a restriction, for which the rules of restriction hold.
     UnderStart {
-        /// Of the weight it may have at most.
+        /// All dry matter, of the weight it likely has.
         of_body: PartOfBody,
         /// The starting level.
         start: PartOfBody,
     },
-    /// Under what no animal goes below.
+    /// Forage is under what no animal goes below.
     UnderFloor {
-        /// Of the weight it may have at most.
+        /// Forage, of the weight it may have at most.
         of_body: PartOfBody,
         /// The floor.
         floor: PartOfBody,
@@ -241,6 +244,7 @@ pub fn whole(ration: &Ration<'_>, against: &Against<'_>) -> Result<Whole, Ration
         calcium_to_phosphorus: calcium_to_phosphorus(
             mass(Nutrient::Calcium),
             mass(Nutrient::Phosphorus),
+            against.state,
         ),
         zinc_to_copper: zinc_to_copper(mass(Nutrient::Zinc), mass(Nutrient::Copper)),
         iron_to_copper: iron_to_copper(mass(Nutrient::Iron), mass(Nutrient::Copper)),

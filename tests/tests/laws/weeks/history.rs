@@ -7,7 +7,7 @@ use tussock_core::animal::{
     Animal, AnimalId, Answer, Appetite, Goal, Handful, Laminitis, Phase, VetFlag,
 };
 use tussock_core::assess::{LengthKind, Reading, ScaleInstrument, ScaleWeight, Tape};
-use tussock_core::log::bodies::{AnimalV1, PlanV1, WeightV1};
+use tussock_core::log::bodies::{AnimalV2, PlanV1, WeightV1};
 use tussock_core::log::{
     Body, Case, DeviceId, Gathered, Kind, Record, Stamp, Subject, Wish, gather,
 };
@@ -170,7 +170,7 @@ impl History {
         self.animal.health.flags.clone_from(&self.flags);
         self.animal.phase = self.phase;
         self.animal.goal = self.goal;
-        let body = Body::Animal(AnimalV1::of(&self.animal).unwrap());
+        let body = Body::Animal(AnimalV2::of(&self.animal).unwrap());
         let at = self
             .records
             .iter()

@@ -11,12 +11,18 @@ pub enum Field {
     BodyType,
     /// Its sex.
     Sex,
-    /// The day or year of birth.
+    /// The day, month or year of birth.
     Born,
     /// Its height.
     Height,
     /// Grown, growing, in foal, in milk.
     State,
+    /// The day she was covered, of one in foal.
+    Covered,
+    /// The day she foaled, of one in milk.
+    Foaled,
+    /// What it will weigh when it is grown, of one that grows.
+    Grown,
     /// Its work.
     Work,
     /// What is wanted of its weight.
@@ -43,7 +49,7 @@ pub enum Field {
 
 impl Field {
     /// All of them, in the order of the screen.
-    pub const ALL: [Self; 18] = [
+    pub const ALL: [Self; 21] = [
         Self::Name,
         Self::Kind,
         Self::BodyType,
@@ -52,6 +58,9 @@ impl Field {
         Self::Born,
         Self::Height,
         Self::State,
+        Self::Covered,
+        Self::Foaled,
+        Self::Grown,
         Self::Work,
         Self::Goal,
         Self::Laminitis,
@@ -74,6 +83,9 @@ impl Field {
             Self::Born => "born",
             Self::Height => "height",
             Self::State => "state",
+            Self::Covered => "covered",
+            Self::Foaled => "foaled",
+            Self::Grown => "grown",
             Self::Work => "work",
             Self::Goal => "goal",
             Self::Laminitis => "laminitis",

@@ -1,5 +1,6 @@
 //! The details of an animal: raw text or a key a field, and the record they become.
 
+mod dates;
 mod field;
 mod keys;
 #[cfg(test)]
@@ -12,16 +13,21 @@ pub use keys::{
 };
 
 use crate::acts::Act;
-use crate::forms::animal::{optional, read_height, read_year};
+use crate::forms::animal::{optional, read_height};
+use dates::{read_birth, read_day};
 use keys::{key_of, optional_key};
 use std::collections::BTreeMap;
-use tussock_core::animal::{Birth, Insulin, InsulinTest, Laminitis, Phase};
-use tussock_core::log::bodies::AnimalV1;
-use tussock_core::log::bodies::base::Distance;
+use tussock_core::animal::{Insulin, InsulinTest, Laminitis, Phase, State};
+use tussock_core::limits::published::{LEAST_WEIGHT_KG, MOST_WEIGHT_KG};
+use tussock_core::log::bodies::AnimalV2;
+use tussock_core::log::bodies::base::{BodyWeight, Distance};
 use tussock_core::log::{Body, Name};
 use tussock_core::sources::RecordId;
-use tussock_core::units::LocalDate;
-use tussock_core::units::parse::ParseError;
+use tussock_core::units::parse::{MassUnit, ParseError, body_mass};
+use tussock_core::units::{Bounds, LocalDate};
+
+/// The weights that are believed of a grown animal, in kilograms.
+const GROWN_WEIGHT: Bounds = Bounds::new("grown_kg", LEAST_WEIGHT_KG.value, MOST_WEIGHT_KG.value);
 
 /// What is wrong with a field.
 #[derive(Clone, Debug, PartialEq)]
@@ -50,7 +56,7 @@ pub struct Details(BTreeMap<Field, String>);
 
 impl Details {
     /// What holds, as it would be typed.
-    pub fn of(held: &AnimalV1) -> Self {
+    pub fn of(held: &AnimalV2) -> Self {
         let mut fields = BTreeMap::new();
         let mut put = |field, text: String| {
             fields.insert(field, text);
@@ -65,11 +71,7 @@ impl Details {
         put(Field::Sex, key(optional_key(&SEXES, held.sex)));
         put(
             Field::Born,
-            match held.born {
-                Some(Birth::Year(year)) => year.to_string(),
-                Some(Birth::Day(day)) => day.to_string(),
-                None => String::new(),
-            },
+            held.born.map(dates::birth_text).unwrap_or_default(),
         );
         put(
             Field::Height,
@@ -81,6 +83,18 @@ impl Details {
             }),
         );
         put(Field::State, key(key_of(&STATES, &held.state)));
+        let date = |day: Option<LocalDate>| day.map(|day| day.to_string()).unwrap_or_default();
+        put(Field::Covered, date(held.covered));
+        put(Field::Foaled, date(held.foaled));
+        put(
+            Field::Grown,
+            held.grown.as_ref().map_or_else(String::new, |grown| {
+                grown
+                    .typed
+                    .clone()
+                    .unwrap_or_else(|| format!("{:.0} kg", grown.g.mass().to_kg()))
+            }),
+        );
         put(Field::Work, key(key_of(&WORK, &held.work)));
         put(Field::Goal, key(key_of(&GOALS, &held.goal)));
         let (laminitis, ended) = match held.health.laminitis {
@@ -134,7 +148,7 @@ impl Details {
     }
 
     /// The act that changes the record, or everything that is wrong. What was noted and is not asked here stays.
-    pub fn act(&self, held: &AnimalV1, id: &RecordId, today: LocalDate) -> Result<Act, Vec<Wrong>> {
+    pub fn act(&self, held: &AnimalV2, id: &RecordId, today: LocalDate) -> Result<Act, Vec<Wrong>> {
         let mut wrong = Vec::new();
         let mut next = held.clone();
         match Name::new(self.text(Field::Name).trim()) {
@@ -156,6 +170,9 @@ impl Details {
         next.body_type = value_of(&BODY_TYPES, self.text(Field::BodyType));
         next.sex = value_of(&SEXES, self.text(Field::Sex));
         next.state = value_of(&STATES, self.text(Field::State)).unwrap_or(held.state);
+        if let Err(errors) = self.stage(held, &mut next, today) {
+            wrong.extend(errors);
+        }
         next.work = value_of(&WORK, self.text(Field::Work)).unwrap_or(held.work);
         next.goal = value_of(&GOALS, self.text(Field::Goal)).unwrap_or(held.goal);
         let health = &mut next.health;
@@ -193,6 +210,58 @@ impl Details {
             .map_err(|error| Wrong::Parse(Field::Height, error))?
             .map(|height| Distance::of(height, Some(typed.to_owned())).map_err(|_| refused()))
             .transpose()
+    }
+
+    /// Since when it is in its state, and to what weight it grows. What belongs to another state no longer holds: a mare
+    /// that foaled is not in foal since the day she was covered.
+    fn stage(
+        &self,
+        held: &AnimalV2,
+        next: &mut AnimalV2,
+        today: LocalDate,
+    ) -> Result<(), Vec<Wrong>> {
+        let mut wrong = Vec::new();
+        let mut date = |field, wanted| match self.day(field, today) {
+            Ok(day) if next.state == wanted => day,
+            Err(error) if next.state == wanted => {
+                wrong.push(error);
+                None
+            }
+            Ok(_) | Err(_) => None,
+        };
+        let covered = date(Field::Covered, State::Pregnant);
+        let foaled = date(Field::Foaled, State::Lactating);
+        let grown = if next.state != State::Growing {
+            None
+        } else if self.text(Field::Grown) == Self::of(held).text(Field::Grown) {
+            held.grown.clone()
+        } else {
+            self.grown().unwrap_or_else(|error| {
+                wrong.push(error);
+                None
+            })
+        };
+        (next.covered, next.foaled, next.grown) = (covered, foaled, grown);
+        if wrong.is_empty() { Ok(()) } else { Err(wrong) }
+    }
+
+    fn grown(&self) -> Result<Option<BodyWeight>, Wrong> {
+        let typed = self.text(Field::Grown).trim();
+        let refused = |error| Wrong::Parse(Field::Grown, error);
+        optional(typed, |typed| {
+            let grown = body_mass(typed, MassUnit::Kg)?;
+            GROWN_WEIGHT.check(grown.to_kg())?;
+            Ok(grown)
+        })
+        .map_err(refused)?
+        .map(|grown| {
+            BodyWeight::of(grown, Some(typed.to_owned())).map_err(|_| {
+                refused(ParseError::NotANumber {
+                    typed: typed.to_owned(),
+                })
+            })
+        })
+        .transpose()
     }
 
     fn laminitis(&self, today: LocalDate) -> Result<Laminitis, Wrong> {
@@ -241,32 +310,5 @@ const fn phase(held: Phase, before: Laminitis, now: Laminitis) -> Phase {
         (Laminitis::Active, Laminitis::Ever { .. }, Phase::Episode) => Phase::Recovering,
         (Laminitis::Active, _, Phase::Episode) => Phase::New,
         _ => held,
-    }
-}
-
-/// A day as people write it: 2026-05-01, or 1.5.2026 and 1/5/2026 with the day first.
-fn read_day(text: &str) -> Option<LocalDate> {
-    let parts: Vec<&str> = text.split(['-', '.', '/', ' ']).collect();
-    let [first, month, last] = parts.as_slice() else {
-        return None;
-    };
-    let (year, day) = if first.len() == 4 {
-        (first, last)
-    } else {
-        (last, first)
-    };
-    if year.len() != 4 {
-        return None;
-    }
-    LocalDate::from_ymd_opt(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?)
-}
-
-fn read_birth(text: &str, today: LocalDate) -> Result<Option<Birth>, Wrong> {
-    match read_day(text) {
-        Some(day) if day <= today => Ok(Some(Birth::Day(day))),
-        Some(_) => Err(Wrong::Date(Field::Born)),
-        None => optional(text, read_year)
-            .map(|year| year.map(Birth::Year))
-            .map_err(|error| Wrong::Parse(Field::Born, error)),
     }
 }

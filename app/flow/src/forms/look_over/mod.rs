@@ -14,7 +14,7 @@ use crate::acts::{Act, New};
 use crate::views::beside::{Stop, stop_by};
 use crate::words::Sign;
 use tussock_core::animal::{Animal, Answer, Health, Seen};
-use tussock_core::log::bodies::{AnimalV1, LookOverV1, VitalsV1};
+use tussock_core::log::bodies::{AnimalV2, LookOverV1, VitalsV1};
 use tussock_core::log::{Body, Known, Subject};
 use tussock_core::plan::{AtRest, Signs, Taken};
 use tussock_core::safety::{Caution, Vital, VitalStanding, of_health, unusual};
@@ -180,7 +180,7 @@ impl SeenNow<'_> {
 /// The act that writes the look-over, what was measured beside it, and the health where it changed.
 pub fn act(
     animal: &Animal,
-    held: &AnimalV1,
+    held: &AnimalV2,
     signs: &Signs,
     health: Health,
     measured: Option<VitalsV1>,

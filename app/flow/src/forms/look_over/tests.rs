@@ -169,7 +169,7 @@ fn off_its_feed_is_counted_from_when_it_was_said_and_a_refusing_pony_is_for_the_
 #[test]
 fn one_batch_holds_the_look_over_and_the_health_that_changed() {
     let moss = animal("moss");
-    let held = AnimalV1::of(&moss).unwrap();
+    let held = AnimalV2::of(&moss).unwrap();
     let count_with =
         |health, measured| match act(&moss, &held, &all_normal(), health, measured, "l1") {
             Act::All(acts) => acts.len(),

@@ -14,14 +14,15 @@ use crate::acts::{Act, New};
 use crate::shelf::Shelf;
 use chrono::Datelike;
 use tussock_core::animal::{
-    Animal, AnimalId, Birth, Goal, Health, LotId, Phase, State, Temperament, Workload, YardId,
+    Animal, AnimalId, Birth, Goal, Health, LotId, Phase, StageFacts, State, Temperament, Workload,
+    YardId,
 };
 use tussock_core::assess::published::AGE;
 use tussock_core::assess::{AssessError, Reading, Ribs, Tape, weigh_in_condition};
 use tussock_core::forage::ForageClass;
 use tussock_core::limits::published::GROWN;
 use tussock_core::log::bodies::{
-    AnimalV1, ConditionTakenV1, ConditionV1, LotV1, VisitsV1, WeightV1, YardV1,
+    AnimalV2, ConditionTakenV1, ConditionV1, LotV1, VisitsV1, WeightV1, YardV1,
 };
 use tussock_core::log::{Body, Kind, Known, LogError, Name, Subject};
 use tussock_core::sources::RecordId;
@@ -181,6 +182,7 @@ impl Answers {
             } else {
                 State::Adult
             },
+            stage: StageFacts::default(),
             work: Workload::Maintenance(Temperament::Average),
             health: Health {
                 laminitis: ever.laminitis(),
@@ -213,7 +215,7 @@ const fn phase(ribs: Ribs, ever: Ever) -> Phase {
 
 struct Bodies {
     yard: YardV1,
-    animal: AnimalV1,
+    animal: AnimalV2,
     weight: WeightV1,
     condition: ConditionV1,
     lot: LotV1,
@@ -229,7 +231,7 @@ fn bodies(
     visits: Visits,
     named: &Named,
 ) -> Result<Bodies, LogError> {
-    let mut twin = AnimalV1::of(animal)?;
+    let mut twin = AnimalV2::of(animal)?;
     twin.note = sort.says_height().then(|| named.sort.clone());
     Ok(Bodies {
         yard: YardV1 {

@@ -55,7 +55,7 @@ fn added(answers: &Answers) -> Vec<New> {
         .collect()
 }
 
-fn animal(answers: &Answers) -> AnimalV1 {
+fn animal(answers: &Answers) -> AnimalV2 {
     added(answers)
         .into_iter()
         .find_map(|new| match new.body {

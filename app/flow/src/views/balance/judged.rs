@@ -16,8 +16,6 @@ pub enum Judged {
         verdict: ForageVerdict,
         /// Its part of all dry matter, 0 to 1.
         of_dry: Option<f64>,
-        /// Whether the dry matter of the whole ration keeps the level the animal is fed by.
-        level_kept: bool,
     },
     /// Sugar and starch of the day, against its limit.
     Sugar {
@@ -83,14 +81,8 @@ impl Judged {
     /// How it stands.
     pub fn look(&self) -> Look {
         match self {
-            Self::Forage {
-                verdict,
-                level_kept,
-                ..
-            } => match verdict {
+            Self::Forage { verdict, .. } => match verdict {
                 ForageVerdict::Enough { .. } => Look::Within,
-                // A level is of all dry matter, bought feed in it too.
-                ForageVerdict::UnderStart { .. } if *level_kept => Look::Within,
                 ForageVerdict::UnderStart { .. } => Look::Remark,
                 ForageVerdict::UnderFloor { .. } => Look::Short,
                 ForageVerdict::NotKnown => Look::NotKnown,
@@ -134,15 +126,14 @@ impl Judged {
 const fn of_ratio(verdict: RatioVerdict) -> Look {
     match verdict {
         RatioVerdict::Usual { .. } => Look::Within,
-        RatioVerdict::Wide { .. } | RatioVerdict::Remark { .. } => Look::Remark,
+        RatioVerdict::Wide { .. } | RatioVerdict::Narrow { .. } | RatioVerdict::Remark { .. } => {
+            Look::Remark
+        }
         RatioVerdict::TooLow { .. } => Look::Short,
         RatioVerdict::TooHigh { .. } => Look::Over,
         RatioVerdict::NotKnown => Look::NotKnown,
     }
 }
-
-/// Of a level that is weighed out in steps of the scale, so much is there at least.
-const WEIGHED_DOWN: f64 = 0.98;
 
 /// Whether there is any of it.
 fn is_there(verdict: CapVerdict) -> bool {
@@ -155,7 +146,6 @@ fn is_there(verdict: CapVerdict) -> bool {
 /// What else a ration is judged by, in the order of its weight for the animal; what is not in the ration is left out.
 pub(super) fn judged(ration: &DayRation, whole: &Whole) -> Vec<Judged> {
     let forage = &whole.forage;
-    let [level, _] = ration.standard.dry_matter;
     // They share one bucket evenly, so that the first stands for all.
     let bucket = (!ration.foods.is_empty())
         .then_some(whole.buckets.first())
@@ -164,7 +154,6 @@ pub(super) fn judged(ration: &DayRation, whole: &Whole) -> Vec<Judged> {
         Judged::Forage {
             verdict: forage.verdict,
             of_dry: forage.of_dry,
-            level_kept: level * WEIGHED_DOWN <= whole.dry,
         },
         Judged::Sugar {
             row: whole.sugar.clone(),

@@ -15,7 +15,7 @@ use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::views::plan;
 use tussock_core::animal::{Animal, AnimalId};
-use tussock_core::limits::Nutrient;
+use tussock_core::limits::{Finding, Nutrient};
 use tussock_core::log::{DayRation, GivenBy, Problem, Record, Wish, day_ration, gather};
 use tussock_core::plan::PlanError;
 use tussock_core::ration::{RationError, Whole};
@@ -150,6 +150,14 @@ pub struct Stop {
     pub vet: Option<VetUrgency>,
 }
 
+impl Stop {
+    /// Whether nothing stands against a plan but that it grows, is in foal or in milk.
+    pub fn by_state_alone(&self) -> bool {
+        let by_state = |why: &Refusal| matches!(why, Refusal::NotPlannedHere(_));
+        !self.why.is_empty() && self.why.iter().all(by_state)
+    }
+}
+
 /// The ration of an animal and how it stands.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shown {
@@ -157,11 +165,18 @@ pub struct Shown {
     pub ration: DayRation,
     /// How that stands.
     pub balance: Balance,
-    /// What safety says against any plan today, where a plan in use feeds it all the same.
+    /// What safety says against any plan today: where a plan in use feeds it all the same, or where it grows, is in foal
+    /// or in milk and no more stands against one.
     pub refused: Option<Stop>,
 }
 
 impl Shown {
+    /// Whether its needs are not reckoned for want of its age or month.
+    pub fn lacks_its_stage(&self) -> bool {
+        let lacks = |finding: &Finding| matches!(finding, Finding::StageNotKnown(..));
+        self.ration.standard.needed.iter().any(lacks)
+    }
+
     /// The names of the hays that nobody tested.
     pub fn untested(&self) -> Vec<&str> {
         self.ration
@@ -241,8 +256,9 @@ pub fn ration(
     let mut problems = gathered.problems;
     let outcome = match (day_ration(&records, animal, now, zone, &wish)?, refused) {
         (Err(error), _) => Outcome::Nothing(error),
-        // Nothing that safety refuses is shown as what it could be given.
-        (Ok(ration), Some(refused)) if ration.by == GivenBy::Draft => {
+        // Nothing that safety refuses is shown as what it could be given. One that grows, is in foal or in milk is
+        // balanced all the same, with the word that no plan is made for it.
+        (Ok(ration), Some(refused)) if ration.by == GivenBy::Draft && !refused.by_state_alone() => {
             problems = ration.problems;
             Outcome::Refused(refused)
         }

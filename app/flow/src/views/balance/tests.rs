@@ -1,5 +1,7 @@
 //! The ration of an invented pony on hay that nobody tested, from the records that the six answers wrote.
 
+mod stages;
+
 use super::cord::{CEILING, END, Knots, NEED};
 use super::*;
 use crate::acts::Act;

@@ -5,7 +5,7 @@ use crate::acts::Act;
 use crate::views::test_yard::written;
 use crate::views::test_yard::{add, after, animal, at, shelf_of, zone};
 use tussock_core::animal::{Handful, Laminitis, Phase, VetFlag, VetPermit, VetWord};
-use tussock_core::log::bodies::{AnimalV1, CrestV1, VetWordV1};
+use tussock_core::log::bodies::{AnimalV2, CrestV1, VetWordV1};
 use tussock_core::units::{PartOfBody, Span};
 
 #[test]
@@ -186,7 +186,7 @@ fn a_word_lifts_only_its_own_matter() {
 fn changed(shelf: &Shelf, animal: &Animal, day: i64) -> Shelf {
     let act = Act::Change {
         id: tussock_core::sources::RecordId("moss".into()),
-        body: Body::Animal(AnimalV1::of(animal).unwrap()),
+        body: Body::Animal(AnimalV2::of(animal).unwrap()),
         at: None,
     };
     written(shelf, &act, at(day))

@@ -8,7 +8,7 @@ use crate::views::test_yard::written;
 use crate::words::{English, GroupWords};
 use tussock_core::animal::{Kind, VetFlag, YardId};
 use tussock_core::log::Case;
-use tussock_core::log::bodies::{AnimalV1, VisitsV1};
+use tussock_core::log::bodies::{AnimalV2, VisitsV1};
 use tussock_core::round::Subject as Of;
 use tussock_core::units::AsFed;
 
@@ -101,7 +101,7 @@ fn a_member_that_got_at_grain_stops_the_ration_for_all() {
         .push(VetFlag::GotAtGrain { at: case.now });
     let change = Act::Change {
         id: RecordId(member.id.0.clone()),
-        body: Body::Animal(AnimalV1::of(&member).unwrap()),
+        body: Body::Animal(AnimalV2::of(&member).unwrap()),
         at: None,
     };
     let herd = top_field(&written(&shelf, &change, case.now), &case);

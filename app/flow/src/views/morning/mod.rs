@@ -22,14 +22,14 @@ use crate::views::shed::{Standing, shed, weather};
 use crate::views::tub::{TubSeen, seen, wanted};
 use crate::words::{English, NetsWords, RoundWords, TubWords};
 use tussock_core::animal::{
-    Animal, AnimalId, Appetite, Goal, Health, Kind, LotId, Phase, State, Temperament, TubId,
-    Workload, YardId,
+    Animal, AnimalId, Appetite, Goal, Health, Kind, LotId, Phase, StageFacts, State, Temperament,
+    TubId, Workload, YardId,
 };
 use tussock_core::day::OnScale;
 use tussock_core::forage::ForageClass;
 use tussock_core::log::bodies::base::{BodyHundredths, Count, FeedGrams};
 use tussock_core::log::bodies::{
-    AnimalV1, Chip, JobAnswer, LotV1, NetShareV1, PlanV1, RecipeV1, SoakMinutes,
+    AnimalV2, Chip, JobAnswer, LotV1, NetShareV1, PlanV1, RecipeV1, SoakMinutes,
 };
 use tussock_core::log::{Body, Case, DeviceId, Known, Name, Record, Subject, ZoneTable};
 use tussock_core::round::{JobKind, JobState};
@@ -166,6 +166,7 @@ pub(super) fn bramble() -> Yard {
         born: None,
         height: None,
         state: State::Adult,
+        stage: StageFacts::default(),
         work: Workload::Maintenance(Temperament::Average),
         health: Health {
             appetite: Appetite::Eating,
@@ -175,7 +176,7 @@ pub(super) fn bramble() -> Yard {
         phase: Phase::New,
         target: None,
     };
-    let body = Body::Animal(AnimalV1::of(&animal).unwrap());
+    let body = Body::Animal(AnimalV2::of(&animal).unwrap());
     yard_of.add(start, "bramble", Subject::animal(&id), body);
     let lot = LotId("lane-field".into());
     let body = Body::Lot(LotV1::of_class("Lane field", ForageClass::Meadow).unwrap());

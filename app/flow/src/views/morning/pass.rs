@@ -16,7 +16,7 @@ fn two() -> Yard {
         name: "Moss".into(),
         ..of_bramble
     };
-    let body = Body::Animal(AnimalV1::of(&animal).unwrap());
+    let body = Body::Animal(AnimalV2::of(&animal).unwrap());
     yard_of.add(start, "moss", Subject::animal(&id), body);
     let Ok(Body::Plan(mut plan)) = Body::read(yard_of.shelf.get("plan").unwrap()) else {
         panic!("no plan");

@@ -18,7 +18,7 @@ use crate::views::horses::kind_of_limit;
 use crate::views::plan::{SourceLine, constant_line};
 use crate::words::{PlanScreenWords, Words};
 use tussock_core::animal::{Animal, AnimalId, Group, LotId, Phase};
-use tussock_core::log::bodies::AnimalV1;
+use tussock_core::log::bodies::AnimalV2;
 use tussock_core::log::{
     Beside, Gathered, HowItGoes, Kind, Problem, Record, Wish, fed_with, gather, how_it_goes,
     trend_of,
@@ -101,7 +101,7 @@ pub struct NextStep {
     pub episode: Option<LocalDate>,
     /// What could not be read.
     pub problems: Vec<Problem>,
-    held: AnimalV1,
+    held: AnimalV2,
 }
 
 /// The next step of an animal; `None` when it is not there. `stock` holds the records of [`stock_needs`], where the step

@@ -50,7 +50,7 @@ impl AnimalWords for English {
         let years = born.age_on(day).max(0);
         let about = match born {
             Birth::Day(_) => "",
-            Birth::Year(_) => "at least ",
+            Birth::Month { .. } | Birth::Year(_) => "at least ",
         };
         match years {
             0 => "under 1 year".to_owned(),

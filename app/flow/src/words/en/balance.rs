@@ -342,10 +342,16 @@ impl BalanceWords for English {
         )
     }
 
-    fn balance_while_refused(&self) -> Said {
-        Said::plain(
-            "The plan in use does not hold today: look at the plan before anything is changed",
-        )
+    fn balance_while_refused(&self, by: GivenBy) -> Said {
+        match by {
+            GivenBy::Plan { .. } => Said::plain(
+                "The plan in use does not hold today: look at the plan before anything is changed",
+            ),
+            GivenBy::Draft => Said::because(
+                "No plan is made here for it: ask the vet for its ration",
+                "What is held against its needs is hay at the starting level. It shows what such hay brings and what is lacking; it is no ration for it.",
+            ),
+        }
     }
 
     fn no_ration_to_show(&self) -> &'static str {

@@ -18,6 +18,9 @@ impl DetailsWords for English {
             Field::Born => "Born",
             Field::Height => self.height_label(),
             Field::State => "Now",
+            Field::Covered => "Covered on",
+            Field::Foaled => "Foaled on",
+            Field::Grown => "Grown, it will weigh about",
             Field::Work => "Work",
             Field::Goal => "Its weight should",
             Field::Laminitis => "Laminitis, or footsore without a reason",
@@ -34,7 +37,18 @@ impl DetailsWords for English {
 
     fn details_hint(&self, field: Field) -> Option<&'static str> {
         match field {
-            Field::Born => Some("The year, or the day as 1.5.2014. May be left out."),
+            Field::Born => Some(
+                "The year, the month as 5.2014, or the day as 1.5.2014. The needs of one that grows go by the month. May be left out.",
+            ),
+            Field::Covered => {
+                Some("The day as 1.5.2025. Her needs go by the month in foal. May be left out.")
+            }
+            Field::Foaled => {
+                Some("The day as 1.5.2025. Her needs go by the month in milk. May be left out.")
+            }
+            Field::Grown => {
+                Some("As 500 or 1100 lb, by its parents. Its needs go by it. May be left out.")
+            }
             Field::Height => Some(self.height_hint()),
             Field::LaminitisEnded => Some("The day as 1.5.2025. May be left out."),
             Field::InsulinOn => Some("The day as 1.5.2025: a result grows old."),

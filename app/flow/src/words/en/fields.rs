@@ -39,6 +39,7 @@ const NAMES: &[(&str, &str)] = &[
     ("foal_age_days", "The foal's age"),
     ("foal_heart_girth_in", "The foal's heart girth"),
     ("girth_cm", "Heart girth"),
+    ("grown_kg", "The grown weight"),
     ("heart_beats_per_min", "The heart rate"),
     ("hole_cm", "The width of the holes"),
     ("length_to_girth", "Length divided by girth"),

@@ -1,11 +1,10 @@
 //! What else a ration is judged by, in English.
 
 use super::English;
-use super::numbers::up_to;
 use crate::views::balance::Judged;
 use crate::words::{ForageWords, LimitsWords, RationWords, Said, UnitWords};
 use tussock_core::limits::{Nutrient, UpperVerdict};
-use tussock_core::ration::{ForageVerdict, SugarRow};
+use tussock_core::ration::SugarRow;
 
 /// Its name.
 pub(super) const fn name(judged: &Judged) -> &'static str {
@@ -27,18 +26,8 @@ pub(super) const fn name(judged: &Judged) -> &'static str {
 /// How it stands.
 pub(super) fn stands(words: &English, judged: &Judged) -> Said {
     match judged {
-        Judged::Forage {
-            verdict,
-            of_dry,
-            level_kept,
-        } => {
-            let said = match verdict {
-                ForageVerdict::UnderStart { of_body, .. } if *level_kept => Said::plain(format!(
-                    "Forage is {} % of the heaviest it may be, as dry matter; with its feed the level is kept",
-                    up_to(of_body.to_percent(), 2)
-                )),
-                _ => words.forage_verdict(*verdict),
-            };
+        Judged::Forage { verdict, of_dry } => {
+            let said = words.forage_verdict(*verdict);
             match of_dry {
                 Some(part) => {
                     let share = format!("{} of all dry matter is forage.", words.percent(*part));

@@ -4,11 +4,12 @@ use super::English;
 use super::fields::small;
 use super::numbers::{between, decimals_of, sized, up_to, up_to_beside};
 use crate::words::{AnimalWords, LimitsWords, Said, UnitWords};
+use tussock_core::animal::State;
 use tussock_core::limits::published::{ENERGY_FLOOR, ENERGY_FLOOR_WITHOUT_VET};
 use tussock_core::limits::{
     AllowanceReason, Amount, Basis, CapVerdict, DonkeyLossVerdict, EnergyVerdict, Finding,
     LimitsError, MealLimit, MealVerdict, Nutrient, NutrientUnit, Offer, RatioVerdict,
-    RestrictionBar, Review, UpperVerdict, VetListReason, WaterNeed, WaterWeather,
+    RestrictionBar, Review, StageGap, UpperVerdict, VetListReason, WaterNeed, WaterWeather,
 };
 use tussock_core::units::show::fixed;
 
@@ -80,7 +81,7 @@ impl LimitsWords for English {
                 "The energy equation of horses is not used for donkeys and mules.",
             ),
             EnergyVerdict::NotPublishedHere(state) => Said::because(
-                "Its energy need is higher and is not reckoned here: ask the vet",
+                "Its energy need is higher, and no plan is made here: ask the vet",
                 format!("{}.", self.state(state)),
             ),
         }
@@ -88,9 +89,9 @@ impl LimitsWords for English {
 
     fn needs_finding(&self, finding: Finding) -> Said {
         match finding {
-            Finding::StageNotKnown(state) => Said::because(
+            Finding::StageNotKnown(state, gap) => Said::because(
                 "Its needs are not reckoned, and it is never restricted: ask the vet",
-                format!("{}; its age or month is not known.", self.state(state)),
+                format!("{}. {}", self.state(state), stage_gap(state, gap)),
             ),
             Finding::NeverRestricted(state) => Said::because(
                 "It is balanced and never restricted",
@@ -262,6 +263,9 @@ impl LimitsWords for English {
             RatioVerdict::Wide { ratio } => {
                 format!("{}, wide, and borne by a grown animal", to_one(ratio))
             }
+            RatioVerdict::Narrow { ratio } => {
+                format!("{}, narrow for a growing animal", to_one(ratio))
+            }
             RatioVerdict::Remark { ratio } => format!("{}, worth a remark", to_one(ratio)),
             RatioVerdict::TooLow { ratio } => format!("{}, too low", to_one(ratio)),
             RatioVerdict::TooHigh { ratio } => format!("{}, too high", to_one(ratio)),
@@ -329,5 +333,33 @@ impl LimitsWords for English {
                 sized(*most)
             ),
         }
+    }
+}
+
+/// Why the needs of a stage are not reckoned, and what would mend it.
+const fn stage_gap(state: State, gap: StageGap) -> &'static str {
+    match (gap, state) {
+        (StageGap::NotSaid, State::Growing) => {
+            "Its month of birth or the weight it will grow to is not known: write both into its details."
+        }
+        (StageGap::NotSaid, State::Pregnant) => {
+            "The day she was covered is not known: write it into her details."
+        }
+        (StageGap::NotSaid, State::Lactating) => {
+            "The day she foaled is not known: write it into her details."
+        }
+        (StageGap::NotSaid, State::Adult) => "It is not known since when.",
+        (StageGap::NotYet, _) => "The day in its details has not come yet.",
+        (StageGap::Younger, _) => "It is younger than four months: so young it lives on milk.",
+        (StageGap::Past, State::Pregnant) => {
+            "By the day she was covered she would have foaled: look at her details."
+        }
+        (StageGap::Past, State::Lactating) => {
+            "Needs in milk are published for six months, and she foaled longer ago."
+        }
+        (StageGap::Past, State::Growing | State::Adult) => {
+            "Needs of growth are published to 24 months, and it is older: look whether it is grown."
+        }
+        (StageGap::Weight, _) => "The weight it will grow to is not believed: look at its details.",
     }
 }

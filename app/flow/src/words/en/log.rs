@@ -124,7 +124,7 @@ impl LogWords for English {
             Form::Subject => "a subject, like animal: and an id",
             Form::Kind => "a kind of 1 to 40 small letters, digits and underscores",
             Form::Date => "a day, like 2026-05-05",
-            Form::DateOrYear => "a day or a year, like 2026-05-05 or 2012",
+            Form::DateMonthOrYear => "a day, a month or a year, like 2026-05-05, 2026-05 or 2012",
             Form::Time => "a time, like 07:05",
             Form::Decimal => "a decimal with one point, like 9.4",
             Form::Currency => "a currency of three capital letters, like GBP",

@@ -313,11 +313,11 @@ impl RationWords for English {
             )),
             ForageVerdict::UnderStart { of_body, start } => Said::because(
                 format!(
-                    "Less forage than an animal starts with: {} % of body weight as dry matter, {} % is the start",
+                    "Less than an animal starts with: {} % of body weight as dry matter, {} % is the start",
                     of(of_body, start),
                     up_to(start.to_percent(), 2)
                 ),
-                "Less than that is a restriction, and the rules of restriction hold.",
+                "Forage and feed together. Less than that is a restriction, and the rules of restriction hold.",
             ),
             ForageVerdict::UnderFloor { of_body, floor } => Said::because(
                 format!(

@@ -317,7 +317,7 @@ impl SafetyWords for English {
             ),
             Refusal::NotPlannedHere(state) => Said::because(
                 format!("{}: ask the vet for its ration", self.state(*state)),
-                "Its needs are higher, are not reckoned here, and it is never restricted.",
+                "Its needs are higher, no plan is made for it here, and it is never restricted.",
             ),
             Refusal::DonkeyDiet => Said::because(
                 "A donkey or mule loses weight only with the vet: write down the vet's word first",

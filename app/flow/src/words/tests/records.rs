@@ -20,7 +20,7 @@ fn forms() -> Vec<Form> {
     every![
         Form::Id => Form::Id, Form::Device => Form::Device, Form::Stamp => Form::Stamp,
         Form::Subject => Form::Subject, Form::Kind => Form::Kind, Form::Date => Form::Date,
-        Form::DateOrYear => Form::DateOrYear, Form::Time => Form::Time,
+        Form::DateMonthOrYear => Form::DateMonthOrYear, Form::Time => Form::Time,
         Form::Decimal => Form::Decimal, Form::Currency => Form::Currency,
         Form::JobKey => Form::JobKey, Form::Sha256 => Form::Sha256,
     ]

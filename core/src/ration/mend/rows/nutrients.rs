@@ -4,9 +4,10 @@ use super::super::limit::Limit;
 use super::super::published::{ASKED_WHOLE, UNDER};
 use super::Rows;
 use super::content::{End, in_dry, in_food, in_forage, less, number};
+use crate::animal::State;
 use crate::limits::published::{
-    CALCIUM_TO_PHOSPHORUS_LEAST, CALCIUM_TO_PHOSPHORUS_MOST, MOST_ADDED_SELENIUM,
-    ZINC_TO_COPPER_LEAST, ZINC_TO_COPPER_MOST,
+    CALCIUM_TO_PHOSPHORUS_LEAST, CALCIUM_TO_PHOSPHORUS_MOST, CALCIUM_TO_PHOSPHORUS_YOUNG,
+    MOST_ADDED_SELENIUM, ZINC_TO_COPPER_LEAST, ZINC_TO_COPPER_MOST,
 };
 use crate::limits::{Amount, Nutrient, UpperContent, upper_limit, vitamin_e_most};
 
@@ -130,6 +131,13 @@ impl Rows<'_> {
         };
         let minerals = known(Nutrient::Calcium) && known(Nutrient::Phosphorus);
         let traces = known(Nutrient::Zinc) && known(Nutrient::Copper);
+        // What is narrow for a growing animal is a remark, and no bound.
+        let [_, most_young] = *CALCIUM_TO_PHOSPHORUS_YOUNG;
+        let most = if self.wanted.against.state == State::Growing {
+            most_young
+        } else {
+            *CALCIUM_TO_PHOSPHORUS_MOST
+        };
         let calcium = [Nutrient::Calcium, Nutrient::Phosphorus];
         if minerals {
             self.ratio(
@@ -138,12 +146,7 @@ impl Rows<'_> {
                 *CALCIUM_TO_PHOSPHORUS_LEAST,
                 true,
             );
-            self.ratio(
-                Limit::CalciumNotFarOver,
-                calcium,
-                *CALCIUM_TO_PHOSPHORUS_MOST,
-                false,
-            );
+            self.ratio(Limit::CalciumNotFarOver, calcium, most, false);
         }
         if traces && self.asks.zinc_to_copper {
             let zinc = [Nutrient::Zinc, Nutrient::Copper];

@@ -2,7 +2,7 @@
 
 use super::*;
 use tussock_core::animal::{Laminitis, State, VetFlag};
-use tussock_core::log::bodies::{AnimalV1, WeightV1};
+use tussock_core::log::bodies::{AnimalV2, WeightV1};
 
 /// A pony with its plan in use since the first day, and the day of the review.
 fn with_plan() -> (Shelf, i64) {
@@ -14,7 +14,7 @@ fn with_plan() -> (Shelf, i64) {
 }
 
 /// The shelf with the pony's own record changed.
-fn changed(shelf: &Shelf, now: Instant, change: impl FnOnce(&mut AnimalV1)) -> Shelf {
+fn changed(shelf: &Shelf, now: Instant, change: impl FnOnce(&mut AnimalV2)) -> Shelf {
     let Ok(Body::Animal(mut body)) = Body::read(shelf.get("bramble").unwrap()) else {
         panic!("an animal")
     };
@@ -114,7 +114,7 @@ fn a_plan_that_cannot_be_fed_or_that_the_vet_spoke_after_is_not_followed() {
 
 #[test]
 fn the_vets_word_is_in_reach_of_every_plan_and_first_only_where_it_lifts_the_refusal() {
-    let first = |change: fn(&mut AnimalV1)| {
+    let first = |change: fn(&mut AnimalV2)| {
         let view = seen(&changed(&small_pony(), NOW, change), NOW);
         assert!(matches!(view.outcome, Outcome::Refused(_)));
         let reached = view.first() == Offer::VetsWord || view.beside().contains(&Offer::VetsWord);

@@ -2,6 +2,7 @@
 
 use crate::views::balance::{Judged, Look};
 use crate::views::slip::Change;
+use crate::words::tests::animal::day;
 use crate::words::tests::{check, check_said, every, tongues};
 use crate::words::{BalanceWords, RationWords, SlipWords};
 use tussock_core::limits::{CapVerdict, MealVerdict, Nutrient, RatioVerdict, UpperVerdict};
@@ -62,7 +63,9 @@ fn the_labels_keep_to_the_rules() {
         check(&say.within_show(19));
         check(&say.given_by(GivenBy::Draft));
         check_said(&say.balance_is_no_diagnosis());
-        check_said(&say.balance_while_refused());
+        for by in [GivenBy::Plan { from: day() }, GivenBy::Draft] {
+            check_said(&say.balance_while_refused(by));
+        }
         check_said(&say.hays_not_tested(&["Top meadow"], &[Nutrient::Selenium, Nutrient::Iron]));
         check_said(&say.hays_not_tested(&["Top meadow", "Barn"], &[]));
     }
@@ -97,7 +100,6 @@ fn what_else_is_judged_is_named_and_said() {
                     floor: PartOfBody::percent(1.0),
                 },
                 of_dry: Some(0.95),
-                level_kept: false,
             },
             Judged::Forage {
                 verdict: ForageVerdict::UnderStart {
@@ -105,12 +107,10 @@ fn what_else_is_judged_is_named_and_said() {
                     start: PartOfBody::percent(1.5),
                 },
                 of_dry: Some(0.95),
-                level_kept: true,
             },
             Judged::Forage {
                 verdict: ForageVerdict::NotKnown,
                 of_dry: None,
-                level_kept: true,
             },
             Judged::Sugar {
                 row: unsaid(),

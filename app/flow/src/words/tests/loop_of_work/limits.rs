@@ -7,7 +7,7 @@ use tussock_core::animal::{Answer, Goal, State};
 use tussock_core::limits::{
     AllowanceReason, Basis, CapVerdict, ConditionScore, DonkeyLossVerdict, EnergyVerdict, Finding,
     ForagePart, LimitsError, MealLimit, MealVerdict, Nutrient, NutrientUnit, Offer, RatioVerdict,
-    RestrictionBar, Review, UpperVerdict, VetListReason, WaterWeather,
+    RestrictionBar, Review, StageGap, UpperVerdict, VetListReason, WaterWeather,
 };
 use tussock_core::sources::Provenance;
 use tussock_core::units::{BodyMass, Length, NutrientMass, PartOfBody};
@@ -121,7 +121,7 @@ fn every_verdict_of_the_limits_is_worded() {
                 .contains("64.99 %")
         );
         for finding in every![
-            Finding::StageNotKnown(_) => Finding::StageNotKnown(State::Lactating),
+            Finding::StageNotKnown(..) => Finding::StageNotKnown(State::Lactating, StageGap::Past),
             Finding::NeverRestricted(_) => Finding::NeverRestricted(State::Growing),
             Finding::WorkNotReckoned => Finding::WorkNotReckoned,
             Finding::EnergyByWeightAndCondition => Finding::EnergyByWeightAndCondition,
@@ -129,6 +129,15 @@ fn every_verdict_of_the_limits_is_worded() {
             Finding::TargetNotKnown => Finding::TargetNotKnown,
         ] {
             check_said(&say.needs_finding(finding));
+        }
+        for gap in every![
+            StageGap::NotSaid => StageGap::NotSaid, StageGap::NotYet => StageGap::NotYet,
+            StageGap::Younger => StageGap::Younger, StageGap::Past => StageGap::Past,
+            StageGap::Weight => StageGap::Weight,
+        ] {
+            for state in [State::Growing, State::Pregnant, State::Lactating] {
+                check_said(&say.needs_finding(Finding::StageNotKnown(state, gap)));
+            }
         }
         for nutrient in Nutrient::ALL {
             check(say.nutrient(nutrient));
@@ -181,6 +190,7 @@ fn every_verdict_of_the_limits_is_worded() {
         for verdict in every![
             RatioVerdict::Usual { .. } => RatioVerdict::Usual { ratio: 1.8 },
             RatioVerdict::Wide { .. } => RatioVerdict::Wide { ratio: 4.0 },
+            RatioVerdict::Narrow { .. } => RatioVerdict::Narrow { ratio: 1.2 },
             RatioVerdict::Remark { .. } => RatioVerdict::Remark { ratio: 9.0 },
             RatioVerdict::TooLow { .. } => RatioVerdict::TooLow { ratio: 0.8 },
             RatioVerdict::TooHigh { .. } => RatioVerdict::TooHigh { ratio: 7.0 },
