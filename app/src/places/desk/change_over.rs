@@ -1,6 +1,6 @@
 //! Changing over to another ration, day by day.
 
-use super::mend::slip_view;
+use super::mend_shown::slip_view;
 use super::ration::told;
 use crate::device::clock::DeviceZone;
 use crate::form::Form;

@@ -24,7 +24,7 @@ pub use limit::Limit;
 pub use topping::{NotOffered, Topping};
 pub use wanted::{Aim, FoodChoice, ForageChoice, Wanted};
 
-use super::solve::{Answer, Problem, SolveError, cheapest, fewest, next_sets, shortfall};
+use super::solve::{Answer, Problem, Solution, SolveError, cheapest, fewest, next_sets, shortfall};
 use explain::{closest, mended};
 use rows::{Asks, Rows};
 
@@ -137,11 +137,15 @@ pub fn next_mends(
             continue;
         };
         let mut found: Vec<Mended> = Vec::new();
-        let mut sets = vec![steps::whole(&rows, &problem, first)?.map(|whole| whole.used())];
+        let mut sets = vec![
+            steps::whole(&rows, &problem, first)?
+                .as_ref()
+                .map(Solution::used),
+        ];
         // What differs in less than a step is the same ration.
         for solution in next_sets(&problem, first, how_many)? {
             let whole = steps::whole(&rows, &problem, &solution)?;
-            let set = whole.as_ref().map(|whole| whole.used());
+            let set = whole.as_ref().map(Solution::used);
             if whole.is_some() && sets.contains(&set) {
                 continue;
             }
