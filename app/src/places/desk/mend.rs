@@ -324,7 +324,7 @@ impl AtMend {
 
     /// The amounts that are set by hand. Drawn anew only when other foods may be given, so that a field that is typed in
     /// stays.
-    fn by_hand(self, read: Memo<(Asks, Vec<(String, SetWrong)>)>) -> Option<AnyView> {
+    fn by_hand(self, read: Memo<(Asks, Vec<(String, SetWrong)>)>) -> AnyView {
         let words = English::default();
         let form = self.form;
         let fields = Memo::new(move |_| {
@@ -372,15 +372,13 @@ impl AtMend {
                 })
                 .collect_view()
         };
-        Some(
-            view! {
-                <details class="numbers">
-                    <summary>{words.set_by_hand()}</summary>
-                    <p class="hint">{words.set_hint()}</p>
-                    {drawn}
-                </details>
-            }
-            .into_any(),
-        )
+        view! {
+            <details class="numbers">
+                <summary>{words.set_by_hand()}</summary>
+                <p class="hint">{words.set_hint()}</p>
+                {drawn}
+            </details>
+        }
+        .into_any()
     }
 }
