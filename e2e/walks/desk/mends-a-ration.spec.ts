@@ -1,19 +1,28 @@
 /** A ration is mended, looked at, set by hand and used; the plan is made with it, and the change over stands day by day. */
 import { dawn, wakeAt } from '../../device/clock.ts';
-import { button, choice, field, sentence, thing, words } from '../../hands/hands.ts';
+import { button, choice, field, type Hands, link, sentence, thing, words } from '../../hands/hands.ts';
 import { readSentence } from '../../models/screen.ts';
 import { haveAPlan } from '../../models/start.ts';
 import { expect, test } from '../../walk.ts';
 
+/** From the invented yard to the mend of its pony. */
+async function mendBramble(hands: Hands): Promise<void> {
+  await hands.open('#/example');
+  const yard = await readSentence(hands);
+  await hands.tap(link(/^Bramble/));
+  const beside = await readSentence(hands, yard);
+  await hands.tap(link('The ration against its needs'));
+  await readSentence(hands, beside);
+  await hands.tap(link('Find the cheapest mend'));
+  await hands.see(sentence(/cover/));
+}
+
 test('the cheapest mend of an invented pony is minerals and salt, with what decides it and what else would do', async ({ hands, page, holds }) => {
   await wakeAt(page, dawn);
-  await hands.open('#/example');
-  await readSentence(hands);
-  await hands.open('#/horses/bramble/ration/mend');
-  await hands.see(sentence(/cover/));
+  await mendBramble(hands);
   // It loses weight: no energy is offered.
   await hands.see(words('While it loses weight: only what the hay lacks'));
-  const slip = thing('table', 'Change slip');
+  const slip = thing('table', 'What changes, now and proposed');
   expect(await hands.see(slip)).toContain('ard minerals');
   expect(await hands.see(slip)).not.toContain('eet pulp');
   expect(await hands.count(thing('listitem', undefined, thing('list', 'What decides it')))).toBeGreaterThan(0);
@@ -30,19 +39,19 @@ test('the cheapest mend of an invented pony is minerals and salt, with what deci
 
 test('an amount that is set by hand stays, a wrong one is said, and the form comes back after a kill', async ({ hands, page, holds }) => {
   await wakeAt(page, dawn);
-  await hands.open('#/example');
-  await readSentence(hands);
-  await hands.open('#/horses/bramble/ration/mend');
+  await haveAPlan(hands);
+  const mend = `${new URL(page.url()).hash}/ration/mend`;
+  await hands.open(mend);
   await hands.see(sentence(/cover/));
   await hands.tap(words('Set amounts by hand'));
-  await hands.type(field(/^Beet pulp/), '300');
-  await expect.poll(() => hands.see(thing('table', 'Change slip'))).toContain('300 g');
-  await hands.type(field(/^Plain salt/), '-5');
+  await hands.type(field(/^Beet pulp without molasses/), '300');
+  await expect.poll(() => hands.see(thing('table', 'What changes, now and proposed'))).toContain('300 g');
+  await hands.type(field(/^Salt/), 'a cup');
   await hands.see(thing('alert'));
   await holds('mend-by-hand');
-  await hands.open('#/horses/bramble/ration/mend');
+  await hands.open(mend);
   await hands.tap(words('Set amounts by hand'));
-  expect(await hands.see(field(/^Beet pulp/))).toBe('300');
+  expect(await hands.see(field(/^Beet pulp without molasses/))).toBe('300');
 });
 
 test('a used ration is what the plan is made with, and the way there stands day by day', async ({ hands, page, holds }) => {
