@@ -2,6 +2,7 @@
 
 mod held;
 
+use super::bodies::base::BodyGrams;
 use super::bodies::{AmountV1, Body, PlanV1};
 use super::entry::{Entry, up_to};
 use super::envelope::Record;
@@ -259,7 +260,7 @@ fn of_plan(
         let all: DryMatter = of_hay(&hay).map(|amount| amount.dry_matter_g.dry()).sum();
         let body = plan
             .weight_g
-            .map_or(draft.allowance.weight.likely, |weight| weight.mass());
+            .map_or(draft.allowance.weight.likely, BodyGrams::mass);
         let own = plan.level.part().of(body) - bought;
         (DryMatter::ZERO < all && DryMatter::ZERO < own).then_some(())?;
         (hay, own / all)

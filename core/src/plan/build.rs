@@ -64,13 +64,12 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
     let all = allowance.dry_matter();
     let hay_alone = hay_balance(&feedings, all, &needs);
     let typical = typical_balancer();
-    let foods = match of.ration {
-        Some(decided) => decided_doses(decided, &meal),
-        None => {
-            let food = of.balancer.unwrap_or(&typical);
-            let dose = dose(&hay_alone, food, weighed.weight.value, &meal);
-            dose.map(|dose| (food, dose)).into_iter().collect()
-        }
+    let foods = if let Some(decided) = of.ration {
+        decided_doses(decided, &meal)
+    } else {
+        let food = of.balancer.unwrap_or(&typical);
+        let dose = dose(&hay_alone, food, weighed.weight.value, &meal);
+        dose.map(|dose| (food, dose)).into_iter().collect()
     };
     let bought: DryMatter = foods
         .iter()

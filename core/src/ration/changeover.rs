@@ -60,12 +60,11 @@ impl Changing {
             return self.to;
         }
         let there = self.from + (self.to - self.from) * done;
-        let stepped = if self.from <= self.to {
+        if self.from <= self.to {
             show::step_down(there, self.step).max(self.from)
         } else {
             show::step_up(there, self.step).min(self.from)
-        };
-        stepped
+        }
     }
 }
 

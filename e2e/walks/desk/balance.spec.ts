@@ -6,7 +6,7 @@ import { haveAPlan } from '../../models/start.ts';
 import { expect, test } from '../../walk.ts';
 
 /** "1 over, 2 short, 1 not known": what is none is left out. */
-const COUNTS = /^(\d+ over)?(, )?(\d+ short)?(, )?(\d+ not known)?$/;
+const COUNTS = /^(Nothing over or short)?(\d+ over)?(, )?(\d+ short)?(, )?(\d+ not known)?$/;
 
 test('the ration of an invented animal says what needs a look, and shows the rest when asked', async ({ hands, holds }) => {
   await hands.open('#/example');

@@ -11,6 +11,7 @@ mod floors;
 mod ledger;
 mod log;
 mod lots;
+mod mends;
 mod money;
 mod nets;
 mod parsing;

@@ -4,14 +4,14 @@ use crate::stall::{Stall, row, tested, typical, untested};
 use tussock_core::animal::{Kind, RiskLevel, Teeth, Temperament, Workload};
 use tussock_core::forage::{Analyte, ForageClass};
 use tussock_core::limits::{CapVerdict, MealVerdict, Nutrient, RatioVerdict, Stage, UpperVerdict};
-use tussock_core::ration::mend::{Aim, Limit, MendedBy, Mends, next_mends};
+use tussock_core::ration::mend::{Limit, MendedBy, Mends};
 use tussock_core::ration::{ForageVerdict, Standing, TypicalFood, Whole};
 
-const REST: Workload = Workload::Maintenance(Temperament::Average);
+pub(crate) const REST: Workload = Workload::Maintenance(Temperament::Average);
 const GOOD_DOER: Workload = Workload::Maintenance(Temperament::Low);
 
 /// Nothing that is asked for is short, and nothing is over.
-fn keeps_everything(whole: &Whole) {
+pub(crate) fn keeps_everything(whole: &Whole) {
     for row in &whole.rows {
         let standing = row.line.standing;
         assert!(
@@ -383,96 +383,5 @@ fn straw_alone_is_no_ration_for_a_mare_in_milk() {
             "{limit:?} in {:?}",
             closest.missed
         );
-    }
-}
-
-/// Whoever wants few bags gets no more than the cheapest ration has, and whoever allows one food gets one.
-#[test]
-fn fewest_foods_are_no_more_than_the_cheapest_has() {
-    let room = || {
-        vec![
-            typical(TypicalFood::Balancer, 400.0),
-            typical(TypicalFood::Salt, 45.0),
-            typical(TypicalFood::CopperSulphate, 300.0),
-            typical(TypicalFood::ZincSulphate, 300.0),
-            typical(TypicalFood::VitaminE, 900.0),
-            typical(TypicalFood::SeleniumYeast, 900.0),
-        ]
-    };
-    let stall = |aim| Stall {
-        hays: vec![untested(ForageClass::Grass, 22.0)],
-        foods: room(),
-        aim,
-        ..Stall::grown(Kind::Horse, 500.0, REST)
-    };
-    let bags = |aim| {
-        let stall = stall(aim);
-        let (mended, whole) = stall.signed();
-        keeps_everything(&whole);
-        mended.foods.iter().filter(|fed| fed.to_kg() > 0.0).count()
-    };
-    assert!(bags(Aim::FewestFoods) <= bags(Aim::Cheapest));
-    assert!(bags(Aim::FewestFoods) <= bags(Aim::Lightest));
-}
-
-/// The next sets cost no less than the first, and none is the same foods.
-#[test]
-fn the_next_sets_are_other_foods_and_cost_no_less() {
-    let stall = Stall {
-        hays: vec![untested(ForageClass::Grass, 22.0)],
-        foods: vec![
-            typical(TypicalFood::Balancer, 160.0),
-            typical(TypicalFood::Salt, 45.0),
-            typical(TypicalFood::CopperSulphate, 300.0),
-            typical(TypicalFood::ZincSulphate, 300.0),
-            typical(TypicalFood::VitaminE, 900.0),
-            typical(TypicalFood::LowSugarFeed, 60.0),
-        ],
-        ..Stall::grown(Kind::Horse, 500.0, REST)
-    };
-    let (first, _) = stall.signed();
-    let next = next_mends(&stall.wanted(), &stall.forages(), &stall.choices(), 3).expect("sets");
-    assert!(!next.is_empty());
-    let used = |mended: &tussock_core::ration::mend::Mended| -> Vec<bool> {
-        mended.foods.iter().map(|fed| fed.to_kg() > 0.0).collect()
-    };
-    let cost = |mended: &tussock_core::ration::mend::Mended| mended.cost.expect("prices");
-    for one in &next {
-        assert_ne!(used(one), used(&first));
-        // A step of ten grams of each is what rounding may give back.
-        assert!(
-            cost(one) >= cost(&first) - 10.0,
-            "{} {}",
-            cost(one),
-            cost(&first)
-        );
-    }
-}
-
-/// A food without a price is left out where cost decides, and that is said.
-#[test]
-fn what_has_no_price_is_left_out_and_named() {
-    let mut balancer = typical(TypicalFood::Balancer, 160.0);
-    balancer.price = None;
-    let stall = Stall {
-        hays: vec![untested(ForageClass::Grass, 22.0)],
-        foods: vec![
-            balancer,
-            typical(TypicalFood::LowSugarFeed, 60.0),
-            typical(TypicalFood::Salt, 45.0),
-            typical(TypicalFood::CopperSulphate, 300.0),
-            typical(TypicalFood::ZincSulphate, 300.0),
-            typical(TypicalFood::VitaminE, 900.0),
-            typical(TypicalFood::SeleniumYeast, 900.0),
-        ],
-        ..Stall::grown(Kind::Horse, 500.0, REST)
-    };
-    match stall.mend() {
-        Mends::Found(mended) | Mends::NotProven(mended) => {
-            assert_eq!(mended.without_price, [0]);
-            assert!(stall.given(&mended, TypicalFood::Balancer) <= 0.0);
-        }
-        Mends::NothingFits(closest) => assert!(closest.foods[0].to_kg() <= 0.0),
-        Mends::NotKnown => panic!("no answer"),
     }
 }

@@ -20,9 +20,9 @@ pub trait MendWords {
     /// An aim, with a second line.
     fn aim(&self, aim: Aim) -> [&'static str; 2];
     /// What is asked: from where.
-    fn from_where(&self) -> &'static str;
+    fn where_from(&self) -> &'static str;
     /// The yard's foods alone, or typical ones too.
-    fn from_typical(&self, too: bool) -> &'static str;
+    fn typical_too(&self, too: bool) -> &'static str;
     /// What is asked: how many bought foods at most.
     fn how_many_foods(&self) -> &'static str;
     /// So many; `None` for any number.

@@ -1,6 +1,6 @@
 //! Changing over to another ration, day by day.
 
-use super::mend::slip_view;
+use super::mend_shown::slip_view;
 use super::ration::told;
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
@@ -53,15 +53,18 @@ pub fn ChangeOver(
             name: words.back().into(),
             press: Press::from(back.clone()),
         };
-        let to_plan = seen.with(|seen| {
-            let change = seen.as_ref().and_then(|seen| seen.change.as_ref());
-            change.is_some_and(|change| change.to_plan)
+        let says = Signal::derive(move || {
+            let to_plan = seen.with(|seen| {
+                let change = seen.as_ref().and_then(|seen| seen.change.as_ref());
+                change.is_some_and(|change| change.to_plan)
+            });
+            let says = if to_plan {
+                words.to_the_plan()
+            } else {
+                words.see_plan()
+            };
+            says.to_owned()
         });
-        let says = if to_plan {
-            words.to_the_plan()
-        } else {
-            words.see_plan()
-        };
         let plan = Route::Plan(id.get_value()).to_string();
         view! { <ActionRow back=back><Action says=says press=plan /></ActionRow> }
     };

@@ -53,8 +53,10 @@ pub(super) struct FoodForm {
     pub(super) typed: Memo<Typed>,
     /// What the label check says of it.
     pub(super) checked: Memo<Checked>,
-    /// What is wrong, once saving was tried.
-    pub(super) wrong: RwSignal<Vec<Wrong>>,
+    /// Whether saving was tried.
+    tried: RwSignal<bool>,
+    /// What is wrong now, once saving was tried: what was mended since is not told any more.
+    pub(super) wrong: Memo<Vec<Wrong>>,
     failed: RwSignal<bool>,
     busy: RwSignal<bool>,
 }
@@ -77,6 +79,16 @@ impl FoodForm {
             _ => String::new(),
         });
         let typed = Memo::new(move |_| typed(form, there.get().as_ref(), &usual.get()));
+        let tried = RwSignal::new(false);
+        let wrong = Memo::new(move |_| {
+            let about = yard(world);
+            let food = FoodId(String::new());
+            let made = |typed: &Typed| there.with(|there| typed.act(&about, &food, there.as_ref()));
+            match tried.get().then(|| typed.with(made)) {
+                Some(Err(wrong)) => wrong,
+                Some(Ok(_)) | None => Vec::new(),
+            }
+        });
         Self {
             world,
             shelf,
@@ -85,7 +97,8 @@ impl FoodForm {
             id,
             typed,
             checked: Memo::new(move |_| typed.with(Typed::checked)),
-            wrong: RwSignal::new(Vec::new()),
+            tried,
+            wrong,
             failed: RwSignal::new(false),
             busy: RwSignal::new(false),
         }
@@ -284,10 +297,10 @@ impl FoodForm {
         let typed = self.typed.get_untracked();
         match typed.act(&yard(self.world), &id, before.as_ref()) {
             Ok(act) => {
-                self.wrong.set(Vec::new());
+                self.tried.set(false);
                 self.write(act);
             }
-            Err(wrong) => self.wrong.set(wrong),
+            Err(_) => self.tried.set(true),
         }
     }
 

@@ -79,8 +79,6 @@ fn line(form: FoodForm, at: usize) -> AnyView {
         if at < lines.len() {
             lines.remove(at);
             form.set_lines(&lines);
-            // What was wrong stands at the places of before.
-            form.wrong.set(Vec::new());
         }
     });
     view! {

@@ -1,18 +1,19 @@
 //! The mend of a ration: asked for, shown as a change slip, and used.
 
+use super::mend_shown::{decides, nothing_fits, options, slip_of};
 use super::ration::{held, told};
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, ChangeSlip, Choice, Field, Frame, FrameKind, FrameWidth, Keyboard,
-    Offer, Press, Quiet, QuietRow, Row, Rows, Sentence, SlipRow,
+    Action, ActionRow, Back, Choice, Field, Frame, FrameKind, FrameWidth, Keyboard, Offer, Press,
+    Quiet, QuietRow, Row, Rows, Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::{AnimalId, FoodId};
 use tussock_core::log::Subject;
-use tussock_core::ration::mend::{Aim, Closest};
+use tussock_core::ration::mend::Aim;
 use tussock_core::sources::RecordId;
 use tussock_core::units::Instant;
 use tussock_flow::routes::Route;
@@ -23,7 +24,7 @@ use tussock_flow::views::mend::{
 };
 use tussock_flow::words::{
     BalanceWords, BesideWords, English, HorsesWords, MendReasonWords, MendWords, PlanWords,
-    RationWords, SlipWords,
+    RationWords,
 };
 
 /// The field of which of the proposals is looked at.
@@ -145,14 +146,11 @@ impl AtMend {
             Some(_) => Some((words.see_plan(), Route::Plan(self.id.get_value()))),
             None => Some((words.back(), Route::Ration(self.id.get_value()))),
         });
-        match leads {
-            Some((says, to)) => view! { <Action says=says press=to.to_string() /> }.into_any(),
-            None => {
-                let using = Callback::new(move |()| self.use_shown());
-                view! { <Action says=words.use_this_ration() press=using busy=self.busy /> }
-                    .into_any()
-            }
+        if let Some((says, to)) = leads {
+            return view! { <Action says=says press=to.to_string() /> }.into_any();
         }
+        let using = Callback::new(move |()| self.use_shown());
+        view! { <Action says=words.use_this_ration() press=using busy=self.busy /> }.into_any()
     }
 
     fn use_shown(self) {
@@ -221,7 +219,7 @@ impl AtMend {
             self.choose(AIM, word.map_or("", |(_, word)| word));
         });
         let from = [true, false]
-            .map(|too| Offer::new(too, words.from_typical(too)))
+            .map(|too| Offer::new(too, words.typical_too(too)))
             .to_vec();
         let choose_from = Callback::new(move |too: bool| {
             self.choose(FROM, if too { TYPICAL } else { HERE });
@@ -243,7 +241,7 @@ impl AtMend {
             view! {
                 {topping}
                 <Choice legend=words.what_is_best() offers=aims chosen=Some(aim) on_choose=choose_aim />
-                <Choice legend=words.from_where() offers=from chosen=typical_too on_choose=choose_from />
+                <Choice legend=words.where_from() offers=from chosen=typical_too on_choose=choose_from />
                 <Choice legend=words.how_many_foods() offers=most chosen=at_most on_choose=choose_most />
             }
             .into_any(),
@@ -326,7 +324,7 @@ impl AtMend {
 
     /// The amounts that are set by hand. Drawn anew only when other foods may be given, so that a field that is typed in
     /// stays.
-    fn by_hand(self, read: Memo<(Asks, Vec<(String, SetWrong)>)>) -> Option<AnyView> {
+    fn by_hand(self, read: Memo<(Asks, Vec<(String, SetWrong)>)>) -> AnyView {
         let words = English::default();
         let form = self.form;
         let fields = Memo::new(move |_| {
@@ -374,130 +372,13 @@ impl AtMend {
                 })
                 .collect_view()
         };
-        Some(
-            view! {
-                <details class="numbers">
-                    <summary>{words.set_by_hand()}</summary>
-                    <p class="hint">{words.set_hint()}</p>
-                    {drawn}
-                </details>
-            }
-            .into_any(),
-        )
-    }
-}
-
-/// What changes.
-pub(super) fn slip_of(proposal: &Proposal) -> AnyView {
-    slip_view(&proposal.slip)
-}
-
-/// A change slip, worded.
-pub(super) fn slip_view(slip: &tussock_flow::views::slip::Slip) -> AnyView {
-    let words = English::default();
-    let rows: Vec<SlipRow> = slip
-        .lines
-        .iter()
-        .map(|line| SlipRow {
-            change: words.change(line.change).to_owned(),
-            what: words.slip_of(&line.of),
-            amount: words.slip_amount(line),
-            cost: words.slip_cost(line),
-        })
-        .collect();
-    let [day, month] = match slip.a_day {
-        Some(_) => words.slip_sum_of(),
-        None => words.slip_sum_of_bought(),
-    };
-    let sums: Vec<[String; 2]> = slip
-        .a_day
-        .or(slip.bought_a_day)
-        .map(|sum| {
-            vec![
-                [day.to_owned(), words.slip_sum(sum)],
-                [month.to_owned(), words.slip_sum(sum.in_a_month())],
-            ]
-        })
-        .unwrap_or_default();
-    let note = words.slip_note(slip).unwrap_or_default();
-    view! { <ChangeSlip name=words.slip_name() rows=rows sums=sums note=note /> }.into_any()
-}
-
-fn decides(view: &MendView, proposal: &Proposal) -> AnyView {
-    let words = English::default();
-    let pays = proposal
-        .mended
-        .pays
-        .iter()
-        .filter_map(|pays| words.would_pay(view, pays.food, pays.under));
-    let rows: Vec<[String; 2]> = proposal
-        .mended
-        .decides
-        .iter()
-        .map(|decides| words.decides(view, decides))
-        .chain(pays)
-        .collect();
-    if rows.is_empty() {
-        return view! { <p>{words.nothing_decides()}</p> }.into_any();
-    }
-    let rows = rows
-        .into_iter()
-        .map(|[name, second]| view! { <Row name=name second=second /> })
-        .collect_view();
-    view! { <Rows name=words.why_so()>{rows}</Rows> }.into_any()
-}
-
-fn nothing_fits(view: &MendView, closest: &Closest) -> AnyView {
-    let words = English::default();
-    let missed = closest
-        .missed
-        .iter()
-        .map(|missed| {
-            let [name, by] = words.missed(missed);
-            view! { <Row name=name value=by /> }
-        })
-        .collect_view();
-    let mends: Vec<AnyView> = closest
-        .mends
-        .iter()
-        .map(|by| view! { <Row name=words.mended_by(view, by) /> }.into_any())
-        .collect();
-    let mends = if mends.is_empty() {
-        view! { <p>{words.nothing_alone_mends(closest)}</p> }.into_any()
-    } else {
         view! {
-            <h2>{words.would_mend()}</h2>
-            <Rows name=words.would_mend()>{mends}</Rows>
+            <details class="numbers">
+                <summary>{words.set_by_hand()}</summary>
+                <p class="hint">{words.set_hint()}</p>
+                {drawn}
+            </details>
         }
         .into_any()
-    };
-    view! {
-        <h2>{words.what_is_missed()}</h2>
-        <Rows name=words.what_is_missed()>{missed}</Rows>
-        {mends}
-        {told(words.balance_is_no_diagnosis())}
     }
-    .into_any()
-}
-
-/// What trials showed of what nobody needs.
-fn options() -> AnyView {
-    let words = English::default();
-    let said = words
-        .options_and_trials()
-        .map(|said| {
-            view! {
-                <p><strong>{said.sentence} "."</strong></p>
-                <p>{said.why}</p>
-            }
-        })
-        .into_iter()
-        .collect_view();
-    view! {
-        <details class="numbers">
-            <summary>{words.options_head()}</summary>
-            {said}
-        </details>
-    }
-    .into_any()
 }

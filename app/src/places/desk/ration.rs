@@ -55,7 +55,6 @@ pub fn Ration(
             <QuietRow>
                 <Quiet says=words.see_plan() press=plan />
                 <Quiet says=words.how_to_change_over() press=change.clone() />
-                <Quiet says=words.to_the_foods() press=Route::Foods.to_string() />
             </QuietRow>
             <ActionRow back=back>{does}</ActionRow>
         }
@@ -166,10 +165,10 @@ fn shown_of(shown: &Shown) -> AnyView {
         <Sentence said=words.balance_sentence(balance) />
         {refused}
         <div class="columns">
-            <div class="group">{given(&shown.ration)}</div>
             <div class="group">
                 {held(balance)} {cautions(shown)} {others(&balance.judged)} {numbers(balance)}
             </div>
+            <div class="group">{given(&shown.ration)}</div>
         </div>
     }
     .into_any()
@@ -206,6 +205,7 @@ fn given(ration: &DayRation) -> AnyView {
         <p class="soft">{words.given_by(ration.by)} "."</p>
         <Rows name=words.what_it_is_given()>{hays} {foods}</Rows>
         <p>{words.ration_costs(ration)} "."</p>
+        <QuietRow><Quiet says=words.to_the_foods() press=Route::Foods.to_string() /></QuietRow>
         {words.in_buckets(ration).map(|said| view! { <p class="soft">{said} "."</p> })}
         <p class="soft">{words.only_what_is_written_down()}</p>
     }

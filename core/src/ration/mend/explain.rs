@@ -150,7 +150,7 @@ pub(super) fn mended(rows: &Rows<'_>, priced: &Solution, whole: &Solution) -> Me
         without_price,
         with_care: rows.asks.care,
         zinc_to_copper: rows
-            .rows
+            .limits
             .iter()
             .any(|row| row.limit == Limit::ZincOverCopper),
         forages,
@@ -161,7 +161,7 @@ pub(super) fn mended(rows: &Rows<'_>, priced: &Solution, whole: &Solution) -> Me
 fn decides(rows: &Rows<'_>, priced: &Solution) -> Vec<Decides> {
     let least = *DECIDES * priced.cost.abs();
     let mut found: Vec<(f64, Decides)> = rows
-        .rows
+        .limits
         .iter()
         .zip(&priced.sums)
         .filter(|(row, _)| !matches!(row.limit, Limit::DryMatter | Limit::PartOf(_)))
@@ -216,7 +216,7 @@ pub(super) fn closest(rows: &Rows<'_>, shortfall: &Shortfall) -> Closest {
         .missing
         .iter()
         .filter_map(|missing| {
-            let row = rows.rows.get(missing.row)?;
+            let row = rows.limits.get(missing.row)?;
             Some(Missed {
                 limit: row.limit,
                 over: missing.side == Side::Upper,
@@ -255,9 +255,12 @@ fn mended_by(rows: &Rows<'_>, mend: Mend, to: f64) -> Option<MendedBy> {
             }
         }
         Mend::Row { row, side } => {
-            let limit = rows.rows.get(row)?.limit;
+            let limit = rows.limits.get(row)?.limit;
             (limit == Limit::DryMatter && side == Side::Upper).then_some(MendedBy::DryMatter { to })
         }
-        Mend::Bought => Some(MendedBy::MoreFoods { to: to as usize }),
+        Mend::Bought => {
+            let foods = (0..=rows.foods.len()).find(|count| to <= *count as f64)?;
+            Some(MendedBy::MoreFoods { to: foods })
+        }
     }
 }

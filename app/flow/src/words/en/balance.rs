@@ -48,6 +48,9 @@ impl BalanceWords for English {
         if counts.all_within() {
             return "Everything within".to_owned();
         }
+        if counts.over == 0 && counts.short == 0 {
+            return format!("Nothing over or short, {} not known", counts.not_known);
+        }
         [
             (counts.over, Look::Over),
             (counts.short, Look::Short),

@@ -24,7 +24,7 @@ impl English {
         }
     }
 
-    pub(super) fn currency_of(&self, view: &MendView) -> Option<Currency> {
+    pub(super) fn currency_of(view: &MendView) -> Option<Currency> {
         let of_foods = view.candidates.iter().filter_map(|one| one.of.price);
         let of_hay = view.now.forages.iter().filter_map(|hay| hay.price);
         of_foods.chain(of_hay).map(|price| price.currency).next()
@@ -88,11 +88,11 @@ impl MendWords for English {
         }
     }
 
-    fn from_where(&self) -> &'static str {
+    fn where_from(&self) -> &'static str {
         "From"
     }
 
-    fn from_typical(&self, too: bool) -> &'static str {
+    fn typical_too(&self, too: bool) -> &'static str {
         if too {
             "Typical foods too"
         } else {

@@ -33,11 +33,7 @@ impl Rows<'_> {
             .filter_map(|(at, forage)| Some((at, forage.part?)))
             .collect();
         // The last part follows from the others.
-        let free = if parts.len() == self.forages.len() {
-            1
-        } else {
-            0
-        };
+        let free = usize::from(parts.len() == self.forages.len());
         for (at, part) in parts.iter().copied().skip(free) {
             let terms = self
                 .forages
@@ -49,7 +45,7 @@ impl Rows<'_> {
                 })
                 .chain(self.foods.iter().map(|_| 0.0))
                 .collect();
-            self.rows.push(LimitRow {
+            self.limits.push(LimitRow {
                 limit: Limit::PartOf(at),
                 terms,
                 lower: 0.0,

@@ -1,1 +1,0 @@
-//! Rations as a consultant would sign them.
