@@ -3,7 +3,7 @@
 
 use crate::seed::config;
 use proptest::prelude::*;
-use tussock_core::animal::{Kind, LotId, RiskLevel, Teeth, Temperament, Workload};
+use tussock_core::animal::{Kind, LotId, RiskLevel, State, Teeth, Temperament, Workload};
 use tussock_core::forage::{Fed, ForageClass, Lot, estimate, supply};
 use tussock_core::limits::{
     Ends, NeedFor, Stage, UpperVerdict, energy_floor, judge_added_selenium, meal_limit, needs,
@@ -89,6 +89,7 @@ fn asked(case: &Case) -> (Option<(Mended, Whole)>, Vec<Food>) {
         .collect();
     let against = Against {
         kind: case.kind,
+        state: State::Adult,
         weight: Ends::exactly(body),
         teeth: Teeth::Good,
         risk: case.risk,

@@ -130,6 +130,15 @@ fn the_draft_is_shown_where_no_plan_is_in_use_and_every_row_is_counted_once() {
 }
 
 #[test]
+fn a_plan_at_the_starting_level_is_no_restriction_however_small_the_animal() {
+    for girth in ["90", "105", "118", "135", "150", "170"] {
+        let shown = shown(&started(Sort::Pony, girth));
+        let verdict = &shown.balance.judged[0];
+        assert_eq!(verdict.look(), Look::Within, "{girth}: {verdict:?}");
+    }
+}
+
+#[test]
 fn the_worst_stands_first_and_every_row_agrees_with_its_words() {
     let ration = pony();
     let mut foods = ration.foods.clone();

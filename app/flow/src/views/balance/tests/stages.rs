@@ -3,8 +3,13 @@
 use super::*;
 use crate::forms::details::{Details, Field};
 use crate::views::details;
+use crate::views::test_yard::after;
 use tussock_core::animal::State;
+use tussock_core::assess::{Reading, ScaleInstrument, ScaleWeight};
 use tussock_core::limits::{Finding, StageGap};
+use tussock_core::log::Body;
+use tussock_core::log::bodies::WeightV1;
+use tussock_core::units::BodyMass;
 
 /// What was typed into the details of an animal, saved.
 fn with_details(shelf: &Shelf, typed: &[(Field, &str)]) -> Shelf {
@@ -62,10 +67,10 @@ fn a_mare_in_milk_is_balanced_and_no_plan_is_made_for_her() {
     let dry = shown(&dry);
     let need = |shown: &Shown| shown.balance.energy.need.unwrap();
     assert!(need(&dry) * 1.7 < need(&mare));
-    assert!(matches!(
-        mare.balance.energy.stands,
-        EnergyStands::Short { .. }
-    ));
+    // The energy of a typical balancer is not known, and hay at the starting level is far from enough.
+    let energy = &mare.balance.energy;
+    assert!(energy.stands.look().needs_a_look());
+    assert!(energy.of_need.unwrap() < 0.6, "{:?}", energy.of_need);
     assert!(short_of(&mare, Nutrient::CrudeProtein));
     let words = English::default();
     let said = words.balance_sentence(&mare.balance);
@@ -80,8 +85,18 @@ fn a_mare_in_milk_is_balanced_and_no_plan_is_made_for_her() {
 
 #[test]
 fn a_yearling_is_balanced_by_its_month_and_the_weight_it_grows_to() {
-    let shelf = with_details(
+    // The tape has no equation for its measures alone: it stood on a scale.
+    let reading = Reading::Scale(ScaleWeight {
+        mass: BodyMass::kg(320.0),
+        instrument: ScaleInstrument::AnimalScale,
+    });
+    let weight = Body::Weight(WeightV1::of(&reading).unwrap());
+    let started = after(
         &started(Sort::Horse, "150"),
+        &[("scale", "bramble", weight, 0)],
+    );
+    let shelf = with_details(
+        &started,
         &[
             (Field::Laminitis, "never"),
             (Field::Goal, "hold"),
