@@ -129,6 +129,12 @@ pub(super) fn animals() -> Vec<AnimalV2> {
         note: None,
         ..fern.clone()
     };
+    let [in_foal, in_milk, young] = of_stages(&bramble);
+    vec![moss, fern, bramble, in_foal, in_milk, young]
+}
+
+/// In foal, in milk, growing.
+fn of_stages(bramble: &AnimalV2) -> [AnimalV2; 3] {
     let in_foal = AnimalV2 {
         name: name("Sorrel"),
         kind: Equid::Horse,
@@ -156,7 +162,7 @@ pub(super) fn animals() -> Vec<AnimalV2> {
         grown: Some(body(500_000, "500 kg")),
         ..in_milk.clone()
     };
-    vec![moss, fern, bramble, in_foal, in_milk, young]
+    [in_foal, in_milk, young]
 }
 
 pub(super) fn group() -> GroupV1 {

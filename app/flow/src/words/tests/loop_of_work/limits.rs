@@ -107,6 +107,21 @@ pub(super) fn energies() -> Vec<EnergyVerdict> {
 }
 
 #[test]
+fn every_gap_of_a_stage_says_what_would_close_it() {
+    for say in tongues() {
+        for gap in every![
+            StageGap::NotSaid => StageGap::NotSaid, StageGap::NotYet => StageGap::NotYet,
+            StageGap::Younger => StageGap::Younger, StageGap::Past => StageGap::Past,
+            StageGap::Weight => StageGap::Weight,
+        ] {
+            for state in [State::Growing, State::Pregnant, State::Lactating] {
+                check_said(&say.needs_finding(Finding::StageNotKnown(state, gap)));
+            }
+        }
+    }
+}
+
+#[test]
 fn every_verdict_of_the_limits_is_worded() {
     let part = ForagePart::fraction(0.504);
     let gram = NutrientMass::g;
@@ -129,15 +144,6 @@ fn every_verdict_of_the_limits_is_worded() {
             Finding::TargetNotKnown => Finding::TargetNotKnown,
         ] {
             check_said(&say.needs_finding(finding));
-        }
-        for gap in every![
-            StageGap::NotSaid => StageGap::NotSaid, StageGap::NotYet => StageGap::NotYet,
-            StageGap::Younger => StageGap::Younger, StageGap::Past => StageGap::Past,
-            StageGap::Weight => StageGap::Weight,
-        ] {
-            for state in [State::Growing, State::Pregnant, State::Lactating] {
-                check_said(&say.needs_finding(Finding::StageNotKnown(state, gap)));
-            }
         }
         for nutrient in Nutrient::ALL {
             check(say.nutrient(nutrient));
