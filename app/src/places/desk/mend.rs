@@ -5,8 +5,8 @@ use super::ration::{held, told};
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Choice, Field, Frame, FrameKind, FrameWidth, Keyboard, Offer, Press,
-    Quiet, QuietRow, Row, Rows, Sentence,
+    Action, ActionRow, Back, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press, Quiet,
+    QuietRow, Row, Rows, Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
@@ -103,7 +103,6 @@ pub fn Mend(
     view! {
         <Frame
             kind=FrameKind::Flow
-            width=FrameWidth::Desk
             what=Signal::derive(move || here.name())
             when=words.mend_word()
             foot=foot
