@@ -32,7 +32,8 @@ pub fn one_needs(animal: &AnimalId) -> Vec<Range> {
     ranges
 }
 
-/// What a plan needs of the yard: hays, foods, nets, tubs, visits, weather, groups and how animals are fed.
+/// What a plan needs of the yard: hays, foods, nets, tubs, visits, weather, groups, how animals are fed and the rations
+/// that were decided on.
 pub fn yard_needs() -> Vec<Range> {
     [
         Kind::Yard,
@@ -44,6 +45,7 @@ pub fn yard_needs() -> Vec<Range> {
         Kind::Visits,
         Kind::Weather,
         Kind::Feeding,
+        Kind::Ration,
         Kind::VetWord,
     ]
     .iter()

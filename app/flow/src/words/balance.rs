@@ -68,6 +68,8 @@ pub trait BalanceWords {
     fn what_needs_a_look(&self) -> &'static str;
     /// No nutrient needs a look.
     fn no_nutrient_to_look_at(&self) -> &'static str;
+    /// Opens what nobody knows: "12 not known, show".
+    fn unknown_show(&self, count: usize) -> String;
     /// Opens the rest: "19 within, show".
     fn within_show(&self, count: usize) -> String;
     /// A head: what else is judged.

@@ -77,9 +77,14 @@ pub fn ChangeOver(
             })
         })
     };
-    let offers = [true, false]
-        .map(|better| Offer::new(better, words.weeks(better)))
-        .to_vec();
+    let changes = Memo::new(move |_| {
+        seen.with(|seen| seen.as_ref().is_some_and(|seen| seen.change.is_some()))
+    });
+    let offers = move || {
+        [true, false]
+            .map(|better| Offer::new(better, words.weeks(better)))
+            .to_vec()
+    };
     let choose = Callback::new(move |better: bool| {
         form.set(
             WEEKS,
@@ -100,12 +105,14 @@ pub fn ChangeOver(
             <Sentence said=said />
             <Unread shelf />
             {body}
-            <Choice
-                legend=words.how_long()
-                offers=offers
-                chosen=Signal::derive(move || Some(better.get()))
-                on_choose=choose
-            />
+            <Show when=move || changes.get()>
+                <Choice
+                    legend=words.how_long()
+                    offers=offers()
+                    chosen=Signal::derive(move || Some(better.get()))
+                    on_choose=choose
+                />
+            </Show>
         </Frame>
     }
 }

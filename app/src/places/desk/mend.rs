@@ -5,8 +5,8 @@ use super::ration::{held, told};
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Choice, Field, Frame, FrameKind, FrameWidth, Keyboard, Offer, Press,
-    Quiet, QuietRow, Row, Rows, Sentence,
+    Action, ActionRow, Back, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press, Quiet,
+    QuietRow, Row, Rows, Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
@@ -103,7 +103,6 @@ pub fn Mend(
     view! {
         <Frame
             kind=FrameKind::Flow
-            width=FrameWidth::Desk
             what=Signal::derive(move || here.name())
             when=words.mend_word()
             foot=foot
@@ -111,9 +110,10 @@ pub fn Mend(
             <Sentence said=said />
             {draft_line(form)}
             <Unread shelf />
-            {move || here.asks()}
             {move || here.body()}
-            {move || here.by_hand(read)}
+            {move || here.asks()}
+            {here.by_hand(read)}
+            {move || here.stands()}
         </Frame>
     }
 }
@@ -289,11 +289,29 @@ impl AtMend {
             <h2>{words.why_so()}</h2>
             {decides(view, proposal)}
             {self.sets(view)}
-            {held(&proposal.balance)}
-            {told(words.balance_is_no_diagnosis())}
-            {options()}
         }
         .into_any()
+    }
+
+    /// How the proposal stands, and what is no need.
+    fn stands(self) -> Option<AnyView> {
+        let words = English::default();
+        let shown = self.shown();
+        self.seen.with(|seen| {
+            let Some(Outcome::Shown(view)) = seen else {
+                return None;
+            };
+            let proposal = view.proposal(shown)?;
+            Some(
+                view! {
+                    <p><strong>{words.balance_sentence(&proposal.balance)} "."</strong></p>
+                    {held(&proposal.balance)}
+                    {told(words.balance_is_no_diagnosis())}
+                    {options()}
+                }
+                .into_any(),
+            )
+        })
     }
 
     /// The sets of foods, each to be looked at.

@@ -294,20 +294,26 @@ pub(super) fn held(balance: &Balance) -> AnyView {
     let mut lines = vec![energy_of(&balance.energy)];
     lines.extend(balance.to_look_at().map(line_of));
     let none = (lines.len() == 1).then(|| view! { <p>{words.no_nutrient_to_look_at()}</p> });
+    let behind = |says: String, look: Look, lines: Vec<BalanceLine>| {
+        (!lines.is_empty()).then(|| {
+            view! {
+                <details class="numbers">
+                    <summary>{says}</summary>
+                    <BalanceRows name=words.look(look) heads=words.row_heads() lines=lines />
+                </details>
+            }
+        })
+    };
+    let unknown: Vec<BalanceLine> = balance.unknown().map(line_of).collect();
+    let unknown = behind(words.unknown_show(unknown.len()), Look::NotKnown, unknown);
     let within: Vec<BalanceLine> = balance.within().map(line_of).collect();
-    let rest = (!within.is_empty()).then(|| {
-        view! {
-            <details class="numbers">
-                <summary>{words.within_show(within.len())}</summary>
-                <BalanceRows name=words.look(Look::Within) heads=words.row_heads() lines=within />
-            </details>
-        }
-    });
+    let rest = behind(words.within_show(within.len()), Look::Within, within);
     view! {
         <h2>{words.what_needs_a_look()}</h2>
         <BalanceRows name=words.what_needs_a_look() heads=words.row_heads() lines=lines />
         {none}
         <p class="soft small">{words.knots_are_level()}</p>
+        {unknown}
         {rest}
     }
     .into_any()

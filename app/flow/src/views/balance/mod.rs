@@ -120,9 +120,16 @@ impl Balance {
         Counts::of(rows.chain([self.energy.stands.look()]).chain(judged))
     }
 
-    /// The nutrients that need a look, now or before.
+    /// The nutrients that need a look, now or before, and of which it is known.
     pub fn to_look_at(&self) -> impl Iterator<Item = &NutrientRow> {
-        self.rows.iter().filter(|row| row.needs_a_look())
+        self.rows
+            .iter()
+            .filter(|row| row.needs_a_look() && !row.is_only_unknown())
+    }
+
+    /// The nutrients of which nobody knows whether they are enough.
+    pub fn unknown(&self) -> impl Iterator<Item = &NutrientRow> {
+        self.rows.iter().filter(|row| row.is_only_unknown())
     }
 
     /// The nutrients that are within.

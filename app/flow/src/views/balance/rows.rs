@@ -119,6 +119,12 @@ impl NutrientRow {
         }
     }
 
+    /// Whether it is not known and was not, so that nobody can say that anything is amiss.
+    pub fn is_only_unknown(&self) -> bool {
+        let unknown = |side: &Side| side.look() == Look::NotKnown;
+        unknown(&self.is) && self.was.as_ref().is_none_or(unknown)
+    }
+
     /// Whether it needs a look, or needed one before.
     pub fn needs_a_look(&self) -> bool {
         self.worst().needs_a_look()

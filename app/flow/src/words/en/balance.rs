@@ -278,6 +278,10 @@ impl BalanceWords for English {
         "No nutrient is over, short or not known."
     }
 
+    fn unknown_show(&self, count: usize) -> String {
+        format!("{count} not known, show")
+    }
+
     fn within_show(&self, count: usize) -> String {
         format!("{count} within, show")
     }

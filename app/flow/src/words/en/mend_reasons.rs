@@ -92,6 +92,10 @@ impl MendReasonWords for English {
     fn would_pay(&self, view: &MendView, food: usize, under: f64) -> Option<[String; 2]> {
         let candidate = view.candidate(food)?;
         let price = candidate.of.price?;
+        // At less than the smallest coin nobody sells it.
+        if under < 1.0 {
+            return None;
+        }
         Some([
             self.candidate_name(candidate),
             format!(
