@@ -15,21 +15,20 @@ use tussock_core::animal::{AnimalId, FoodId};
 use tussock_core::log::Subject;
 use tussock_core::ration::mend::Aim;
 use tussock_core::sources::RecordId;
-use tussock_core::units::Instant;
 use tussock_flow::routes::Route;
 use tussock_flow::views::mend::asks::{AIM, AIMS, FROM, HERE, MOST, SET, TYPICAL};
 use tussock_flow::views::mend::{
-    Asks, Found, Made, MendView, Outcome, Proposal, SetWrong, keys as keys_of, mend_of, needs,
-    use_it,
+    Asks, Candidate, Found, Made, MendView, Outcome, Proposal, SetWrong, keys as keys_of, mend_of,
+    needs, use_it,
 };
 use tussock_flow::words::{
     BalanceWords, BesideWords, English, HorsesWords, MendReasonWords, MendWords, PlanWords,
     RationWords,
 };
 
-/// The field of which of the proposals is looked at.
+/// The field of which proposal is looked at.
 const SHOWN: &str = "shown";
-/// How many bought foods a person may ask for at most.
+/// How many bought foods at most.
 const AT_MOST: [Option<usize>; 4] = [None, Some(1), Some(2), Some(3)];
 
 /// Everything the parts of this screen share.
@@ -61,14 +60,13 @@ pub fn Mend(
         _ => Vec::new(),
     });
     let read = Memo::new(move |_| Asks::read(|name| form.held(name), keys.get().into_iter()));
-    let at = move |now: Instant| match shelf.get() {
-        Some(Ok(shelf)) => {
+    let seen = Memo::new(move |_| match (shelf.get(), minute.get()) {
+        (Some(Ok(shelf)), now) => {
             let asks = read.with(|(asks, _)| asks.clone());
             id.with_value(|id| mend_of(&shelf, id, &asks, now, &DeviceZone))
         }
         _ => None,
-    };
-    let seen = Memo::new(move |_| at(minute.get()));
+    });
     let here = AtMend {
         world,
         form,
@@ -189,10 +187,9 @@ impl AtMend {
     }
 
     fn set_by_hand(self, view: &MendView) -> bool {
-        view.candidates.iter().any(|candidate| {
-            let typed = self.form.now(&format!("{SET}{}", candidate.key()));
-            !typed.trim().is_empty()
-        })
+        let typed = |key: String| self.form.now(&format!("{SET}{key}"));
+        let mut keys = view.candidates.iter().map(Candidate::key);
+        keys.any(|key| !typed(key).trim().is_empty())
     }
 
     /// What is asked of it.

@@ -7,12 +7,10 @@ use crate::words::{BalanceWords, SlipWords, UnitWords};
 use tussock_core::forage::Fed;
 use tussock_core::units::Currency;
 
-impl English {
-    /// A cost that is not worth its smallest coin.
-    fn hardly(&self, currency: Currency, less: bool) -> String {
-        let way = if less { "less" } else { "more" };
-        format!("under {} {way}", figure_of(1.0, currency))
-    }
+/// A cost that is not worth its smallest coin.
+fn hardly(currency: Currency, less: bool) -> String {
+    let way = if less { "less" } else { "more" };
+    format!("under {} {way}", figure_of(1.0, currency))
 }
 
 impl SlipWords for English {
@@ -62,7 +60,7 @@ impl SlipWords for English {
         let nothing = figure.chars().all(|c| matches!(c, '0' | '.'));
         match line.change {
             Change::Same => figure_of(to.minor, to.currency),
-            _ if nothing && by.abs() > 0.0 => self.hardly(to.currency, by < 0.0),
+            _ if nothing && by.abs() > 0.0 => hardly(to.currency, by < 0.0),
             _ if nothing => "as before".to_owned(),
             _ if by < 0.0 => format!("{figure} less"),
             _ => format!("{figure} more"),
