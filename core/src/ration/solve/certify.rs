@@ -4,6 +4,10 @@
 //! and each column at what it then costs. A proof that nothing fits is a sum of the rows that no amounts within their
 //! bounds can come to (Farkas' lemma).
 #![allow(
+    clippy::needless_range_loop,
+    reason = "rows and columns are walked by number, as their algebra is written"
+)]
+#![allow(
     clippy::indexing_slicing,
     reason = "`terms` of the problem is `rows` times `columns`; prices and proofs are `rows` long, bounds `columns + \
               rows`, amounts at least `columns`; every index is that of a loop over them, or of `tableau`"
@@ -53,10 +57,14 @@ fn least(times: f64, rounding: f64, lower: f64, upper: f64) -> f64 {
 fn taken(problem: &Scaled, times: &[f64], column: usize) -> (f64, f64) {
     let n = problem.columns;
     let (mut sum, mut size) = (0.0, 0.0);
-    for (i, times) in times.iter().enumerate() {
-        let term = times * problem.terms[i * n + column];
-        sum += term;
-        size += term.abs();
+    let terms = problem.terms.as_slice();
+    for i in 0..times.len() {
+        // Most rows hold nothing and have no price.
+        if times[i].abs() > 0.0 {
+            let term = times[i] * terms[i * n + column];
+            sum += term;
+            size += term.abs();
+        }
     }
     (sum, size)
 }
@@ -141,14 +149,15 @@ impl Tableau<'_> {
     /// Whether every sum is what its columns bring.
     pub(super) fn adds_up(&self) -> bool {
         let (n, m) = (self.columns(), self.rows());
+        let (terms, value) = (self.problem.terms.as_slice(), self.value.as_slice());
         (0..m).all(|i| {
             let (mut sum, mut size) = (0.0, 1.0);
             for j in 0..n {
-                let part = self.problem.terms[i * n + j] * self.value[j];
+                let part = terms[i * n + j] * value[j];
                 sum += part;
                 size += part.abs();
             }
-            (sum - self.value[n + i]).abs() <= *p::SOLVE_FIT * size
+            (sum - value[n + i]).abs() <= *p::SOLVE_FIT * size
         })
     }
 

@@ -1,12 +1,12 @@
-//! The problem with its numbers brought to one size, by powers of two, so that no bit is lost.
+//! The problem with its numbers brought to one size, by powers of two, so that no bit is lost. Every solve begins here.
 #![allow(
     clippy::needless_range_loop,
     reason = "rows and columns are walked by number, as their algebra is written"
 )]
 #![allow(
     clippy::indexing_slicing,
-    reason = "`terms` is `rows` times `columns`, the vectors of a column are `columns` long, those of a row `rows`, and \
-              every index is that of a loop over them; `Problem::new` has let in no row of another length"
+    reason = "`terms`, `by_row` and `by_column` are `rows` times `columns`, the vectors of a column are `columns` long, \
+              those of a row `rows`, the two lists of `evening` are of one row or of one column, and every index is that of a loop over them; `Problem::new` has let in no row of another length"
 )]
 
 use super::problem::{Problem, doses};
@@ -55,13 +55,29 @@ fn power(value: f64) -> f64 {
     }
 }
 
-/// What brings a set of sizes around 1: the geometric mean of the smallest and largest, turned over. What rounding left of a
-/// difference is no size.
-fn evening(sizes: impl Iterator<Item = f64> + Clone) -> f64 {
-    let most = sizes.clone().fold(0.0, f64::max);
-    let least = sizes
-        .filter(|size| *size > most * *p::SOLVE_PIVOT)
-        .fold(most, f64::min);
+/// What brings the products of two lists around 1: the geometric mean of the smallest and largest, turned over. What rounding
+/// left of a difference is no size.
+fn evening(sizes: &[f64], factors: &[f64]) -> f64 {
+    let (mut most, mut least) = (0.0, f64::INFINITY);
+    for k in 0..sizes.len() {
+        let size = sizes[k] * factors[k];
+        if size > most {
+            most = size;
+        }
+        if size > 0.0 && size < least {
+            least = size;
+        }
+    }
+    let rounding = most * *p::SOLVE_PIVOT;
+    if least <= rounding {
+        least = most;
+        for k in 0..sizes.len() {
+            let size = sizes[k] * factors[k];
+            if size > rounding && size < least {
+                least = size;
+            }
+        }
+    }
     if most > 0.0 {
         1.0 / (least.sqrt() * most.sqrt())
     } else {
@@ -72,24 +88,38 @@ fn evening(sizes: impl Iterator<Item = f64> + Clone) -> f64 {
 impl Scaled {
     pub(super) fn new(problem: &Problem) -> Self {
         let (n, m) = (problem.columns.len(), problem.rows.len());
+        // The terms without their signs, row by row and column by column.
+        let (mut by_row, mut by_column) = (vec![0.0; n * m], vec![0.0; n * m]);
+        for (i, row) in problem.rows.iter().enumerate() {
+            let (terms, by_row, by_column) = (
+                row.terms.as_slice(),
+                by_row.as_mut_slice(),
+                by_column.as_mut_slice(),
+            );
+            for j in 0..n {
+                by_row[i * n + j] = terms[j].abs();
+                by_column[j * m + i] = terms[j].abs();
+            }
+        }
         let mut unit = vec![1.0; n];
         let mut row_factor = vec![1.0; m];
         for _ in 0..ROUNDS {
             for i in 0..m {
-                let terms = &problem.rows[i].terms;
-                row_factor[i] = evening((0..n).map(|j| terms[j].abs() * unit[j]));
+                row_factor[i] = evening(&by_row[i * n..(i + 1) * n], &unit);
             }
             for j in 0..n {
-                unit[j] = evening((0..m).map(|i| problem.rows[i].terms[j].abs() * row_factor[i]));
+                unit[j] = evening(&by_column[j * m..(j + 1) * m], &row_factor);
             }
         }
         for factor in unit.iter_mut().chain(row_factor.iter_mut()) {
             *factor = power(*factor);
         }
         let mut terms = vec![0.0; n * m];
-        for i in 0..m {
+        for (i, row) in problem.rows.iter().enumerate() {
+            let (scaled, given) = (&mut terms[i * n..(i + 1) * n], row.terms.as_slice());
+            let (factor, unit) = (row_factor[i], unit.as_slice());
             for j in 0..n {
-                terms[i * n + j] = problem.rows[i].terms[j] * row_factor[i] * unit[j];
+                scaled[j] = given[j] * factor * unit[j];
             }
         }
         let cost: Vec<f64> = (0..n).map(|j| problem.columns[j].cost * unit[j]).collect();
@@ -118,8 +148,13 @@ impl Scaled {
             upper.push(row.upper * factor);
         }
         let largest = |j: usize| {
-            let terms = problem.rows.iter().map(|row| row.terms[j].abs());
-            terms.fold(1.0, f64::max)
+            let mut most = 1.0;
+            for term in &by_column[j * m..(j + 1) * m] {
+                if *term > most {
+                    most = *term;
+                }
+            }
+            most
         };
         let one = (0..n)
             .map(|j| 1.0 / (unit[j] * largest(j)))

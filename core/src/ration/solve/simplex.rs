@@ -5,6 +5,10 @@
 //! the smallest index (R. G. Bland, New finite pivoting rules for the simplex method, Mathematics of Operations Research
 //! 2, 1977, 103-107), which cannot go in a circle. Every end is held against the problem's own terms.
 #![allow(
+    clippy::needless_range_loop,
+    reason = "places and variables are walked by number, as their algebra is written"
+)]
+#![allow(
     clippy::indexing_slicing,
     reason = "places of `stand` are under `columns`, those of `follow` under `rows`, and both hold indices under \
               `columns + rows`, which is how long `value`, `lower` and `upper` are: see `tableau`"
@@ -63,25 +67,28 @@ impl Tableau<'_> {
     /// How far a variable may be over a bound: a share of the bound, or of 1, as it was given or scaled, whichever is less;
     /// but no less than rounding.
     fn slack(&self, variable: usize, bound: f64) -> f64 {
-        let one = if self.is_loose {
-            1.0
-        } else {
-            self.problem.one[variable].min(1.0)
-        };
-        let rounding = bound.abs().max(1.0) / 1000.0;
-        *p::SOLVE_FIT * bound.abs().max(one).max(rounding)
+        let one = self.problem.one.as_slice()[variable];
+        let mut size = bound.abs();
+        let rounding = if size > 1.0 { size } else { 1.0 } / 1000.0;
+        let one = if self.is_loose || one > 1.0 { 1.0 } else { one };
+        for least in [one, rounding] {
+            if least > size {
+                size = least;
+            }
+        }
+        *p::SOLVE_FIT * size
     }
 
     /// By how much a variable is over a bound: below nothing under the lower one, above nothing over the upper one.
     fn off(&self, variable: usize) -> f64 {
         let (value, low, high) = (
-            self.value[variable],
-            self.lower[variable],
-            self.upper[variable],
+            self.value.as_slice()[variable],
+            self.lower.as_slice()[variable],
+            self.upper.as_slice()[variable],
         );
-        if value < low - self.slack(variable, low) {
+        if value < low && value < low - self.slack(variable, low) {
             value - low
-        } else if value > high + self.slack(variable, high) {
+        } else if value > high && value > high + self.slack(variable, high) {
             value - high
         } else {
             0.0
@@ -90,7 +97,7 @@ impl Tableau<'_> {
 
     /// Whether a price asks its variable to move, and it can.
     fn is_offending(&self, q: usize) -> bool {
-        let (price, variable) = (self.price(q), self.stand[q]);
+        let (price, variable) = (self.price(q), self.stand.as_slice()[q]);
         (price < -*p::SOLVE_PRICE && self.can_rise(variable))
             || (price > *p::SOLVE_PRICE && self.can_fall(variable))
     }
@@ -98,11 +105,12 @@ impl Tableau<'_> {
     /// The place among those that follow of the one that must stand, in the dual walk.
     fn misfit(&self, careful: bool) -> Option<usize> {
         let mut worst: Option<(usize, f64)> = None;
-        for (i, variable) in self.follow.iter().enumerate() {
-            let off = self.off(*variable).abs();
+        let follow = self.follow.as_slice();
+        for i in 0..follow.len() {
+            let off = self.off(follow[i]).abs();
             let is_worse = match worst {
                 None => true,
-                Some((k, _)) if careful => *variable < self.follow[k],
+                Some((k, _)) if careful => follow[i] < follow[k],
                 Some((_, than)) => off > than,
             };
             if off > 0.0 && is_worse {
@@ -114,21 +122,28 @@ impl Tableau<'_> {
 
     /// The place among those that stand of the one that follows instead, so that no price turns wrong.
     fn dual_partner(&self, i: usize, up: bool, careful: bool) -> Option<usize> {
+        let stand = self.stand.as_slice();
         let able = |q: usize| {
-            let (term, variable) = (self.term(i, q), self.stand[q]);
+            let (term, variable) = (self.term(i, q), stand[q]);
+            if term.abs() <= *p::SOLVE_PIVOT {
+                return None;
+            }
             let rises = (term > 0.0) == up;
             let can = if rises {
                 self.can_rise(variable)
             } else {
                 self.can_fall(variable)
             };
-            (can && term.abs() > *p::SOLVE_PIVOT).then(|| (self.price(q).abs(), term.abs()))
+            can.then(|| (self.price(q).abs(), term.abs()))
         };
         let mut reach = f64::INFINITY;
         for q in 0..self.columns() {
             if let Some((price, size)) = able(q) {
                 let leave = if careful { 0.0 } else { *p::SOLVE_PRICE };
-                reach = reach.min((price + leave) / size);
+                let far = (price + leave) / size;
+                if far < reach {
+                    reach = far;
+                }
             }
         }
         let mut best: Option<(usize, f64)> = None;
@@ -138,7 +153,7 @@ impl Tableau<'_> {
             {
                 let is_better = match best {
                     None => true,
-                    Some((k, _)) if careful => self.stand[q] < self.stand[k],
+                    Some((k, _)) if careful => stand[q] < stand[k],
                     Some((_, than)) => size > than,
                 };
                 if is_better {
@@ -192,28 +207,32 @@ impl Tableau<'_> {
     /// How far the variable at place `q` can move up or down, and which one that follows stops it; none where it is its
     /// own other bound.
     fn primal_partner(&self, q: usize, up: bool, careful: bool) -> (f64, Option<usize>) {
-        let moving = self.stand[q];
+        let (moving, follow) = (self.stand.as_slice()[q], self.follow.as_slice());
         let room = |i: usize| {
             let term = if up {
                 self.term(i, q)
             } else {
                 -self.term(i, q)
             };
-            let variable = self.follow[i];
+            let variable = follow[i];
             let bound = if term > 0.0 {
-                self.upper[variable]
+                self.upper.as_slice()[variable]
             } else {
-                self.lower[variable]
+                self.lower.as_slice()[variable]
             };
             (term.abs() > *p::SOLVE_PIVOT && bound.is_finite()).then(|| {
-                let far = ((bound - self.value[variable]) / term).max(0.0);
+                let far = (bound - self.value.as_slice()[variable]) / term;
+                let far = if far > 0.0 { far } else { 0.0 };
                 (far, self.slack(variable, bound) / term.abs(), term.abs())
             })
         };
         let mut reach = f64::INFINITY;
         for i in 0..self.rows() {
             if let Some((far, leave, _)) = room(i) {
-                reach = reach.min(far + if careful { 0.0 } else { leave });
+                let far = far + if careful { 0.0 } else { leave };
+                if far < reach {
+                    reach = far;
+                }
             }
         }
         let mut best: Option<(usize, f64, f64)> = None;
@@ -223,7 +242,7 @@ impl Tableau<'_> {
             {
                 let is_better = match best {
                     None => true,
-                    Some((k, ..)) if careful => self.follow[i] < self.follow[k],
+                    Some((k, ..)) if careful => follow[i] < follow[k],
                     Some((.., than)) => size > than,
                 };
                 if is_better {

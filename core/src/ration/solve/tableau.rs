@@ -4,6 +4,9 @@
 //! there are columns stand where they are put, at a bound; the others follow: each is a sum of those that stand. At first
 //! the columns stand and the rows follow, with the problem's own terms. An exchange lets one that follows stand instead
 //! of one that stood (Chvatal, Linear Programming, 1983, chapters 2 and 8, calls this a dictionary).
+//!
+//! The inner loops walk slices by number: the app is built for size, where an iterator's step, an index into a vector and
+//! `f64::max` are calls, and the walk took twice as long.
 #![allow(
     clippy::needless_range_loop,
     reason = "places and variables are walked by number, as their algebra is written"
@@ -72,20 +75,20 @@ impl<'a> Tableau<'a> {
 
     /// How much of the variable that stands at place `q` the one that follows at place `i` takes.
     pub(super) fn term(&self, i: usize, q: usize) -> f64 {
-        self.terms[i * self.columns() + q]
+        self.terms.as_slice()[i * self.columns() + q]
     }
 
     /// How the cost changes with the variable that stands at place `q`.
     pub(super) fn price(&self, q: usize) -> f64 {
-        self.terms[self.rows() * self.columns() + q]
+        self.terms.as_slice()[self.rows() * self.columns() + q]
     }
 
     pub(super) fn can_rise(&self, variable: usize) -> bool {
-        self.value[variable] < self.upper[variable]
+        self.value.as_slice()[variable] < self.upper.as_slice()[variable]
     }
 
     pub(super) fn can_fall(&self, variable: usize) -> bool {
-        self.value[variable] > self.lower[variable]
+        self.value.as_slice()[variable] > self.lower.as_slice()[variable]
     }
 
     /// The bound at which a variable with this price is to stand: the cheaper one, if it has an end; where neither is
@@ -113,46 +116,52 @@ impl<'a> Tableau<'a> {
 
     /// Works out anew the values of all that follow.
     pub(super) fn follow_all(&mut self) {
-        let n = self.columns();
-        for i in 0..self.rows() {
-            let row = &self.terms[i * n..(i + 1) * n];
+        let (n, m) = (self.columns(), self.rows());
+        let (stand, follow) = (self.stand.as_slice(), self.follow.as_slice());
+        let (terms, value) = (self.terms.as_slice(), self.value.as_mut_slice());
+        for i in 0..m {
             let mut sum = 0.0;
             for q in 0..n {
-                sum += row[q] * self.value[self.stand[q]];
+                sum += terms[i * n + q] * value[stand[q]];
             }
-            self.value[self.follow[i]] = sum;
+            value[follow[i]] = sum;
         }
     }
 
     /// Moves the variable that stands at place `q`, and with it all that follow.
     pub(super) fn shift(&mut self, q: usize, by: f64) {
-        let n = self.columns();
-        for i in 0..self.rows() {
-            self.value[self.follow[i]] += self.terms[i * n + q] * by;
+        let (n, m) = (self.columns(), self.rows());
+        let (terms, follow) = (self.terms.as_slice(), self.follow.as_slice());
+        let value = self.value.as_mut_slice();
+        for i in 0..m {
+            value[follow[i]] += terms[i * n + q] * by;
         }
-        self.value[self.stand[q]] += by;
+        value[self.stand.as_slice()[q]] += by;
     }
 
     /// The variable that follows at place `i` stands from now on, and the one that stands at place `q` follows. Values
     /// stay.
     pub(super) fn exchange(&mut self, i: usize, q: usize) {
-        let n = self.columns();
-        let over = 1.0 / self.terms[i * n + q];
-        let mut row: Vec<f64> = self.terms[i * n..(i + 1) * n]
-            .iter()
-            .map(|term| -term * over)
-            .collect();
+        let (n, m) = (self.columns(), self.rows());
+        let terms = self.terms.as_mut_slice();
+        let mut entries = terms[i * n..(i + 1) * n].to_vec();
+        let row = entries.as_mut_slice();
+        let over = 1.0 / row[q];
+        for r in 0..n {
+            row[r] = -row[r] * over;
+        }
         row[q] = over;
-        for (k, other) in self.terms.chunks_exact_mut(n).enumerate() {
+        for k in 0..=m {
+            let other = &mut terms[k * n..(k + 1) * n];
             if k == i {
-                other.copy_from_slice(&row);
+                other.copy_from_slice(row);
                 continue;
             }
             let times = other[q];
             if times.abs() > 0.0 {
                 other[q] = 0.0;
-                for (term, entry) in other.iter_mut().zip(&row) {
-                    *term += times * entry;
+                for r in 0..n {
+                    other[r] += times * row[r];
                 }
             }
         }
@@ -170,13 +179,15 @@ impl<'a> Tableau<'a> {
         self.begin();
         loop {
             let (mut best, mut at) = (*p::SOLVE_PIVOT, None);
+            let (terms, stands) = (self.terms.as_slice(), stands.as_slice());
+            let (stand, follow) = (self.stand.as_slice(), self.follow.as_slice());
             for i in 0..m {
-                if !stands[self.follow[i]] {
+                if !stands[follow[i]] {
                     continue;
                 }
                 for q in 0..n {
-                    let size = self.terms[i * n + q].abs();
-                    if !stands[self.stand[q]] && size > best {
+                    let size = terms[i * n + q].abs();
+                    if size > best && !stands[stand[q]] {
                         (best, at) = (size, Some((i, q)));
                     }
                 }
@@ -210,9 +221,10 @@ impl<'a> Tableau<'a> {
         let missed: Vec<f64> = (0..m)
             .map(|i| {
                 let row = &self.problem.terms[i * n..(i + 1) * n];
-                let mut left = self.value[n + i];
+                let value = self.value.as_slice();
+                let mut left = value[n + i];
                 for j in 0..n {
-                    left -= row[j] * self.value[j];
+                    left -= row[j] * value[j];
                 }
                 left
             })
@@ -234,11 +246,12 @@ impl<'a> Tableau<'a> {
             let variable = self.follow[i];
             if let Some(row) = variable.checked_sub(n) {
                 let terms = &self.problem.terms[row * n..(row + 1) * n];
+                let value = self.value.as_mut_slice();
                 let mut sum = 0.0;
                 for j in 0..n {
-                    sum += terms[j] * self.value[j];
+                    sum += terms[j] * value[j];
                 }
-                self.value[variable] = sum;
+                value[variable] = sum;
             }
         }
     }
