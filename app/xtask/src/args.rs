@@ -17,7 +17,8 @@ cargo xtask COMMAND
                        serve a built folder (dist/) under a path
   test [--all]         format, lint, native tests, purity, bundle, size and browser tests;
                        --all adds the long loops
-  measure              Lighthouse on the built folder, medians of five
+  measure [--solver]   Lighthouse on the built folder, medians of five, and the solver beside HiGHS;
+                       --solver leaves Lighthouse out
   --help               this
 
 Writes under target/ (or CARGO_TARGET_DIR), dist/ and e2e/node_modules only. A second run builds only what changed.
@@ -54,8 +55,11 @@ pub(crate) enum Call {
         /// The long loops too.
         all: bool,
     },
-    /// Measure the built folder.
-    Measure,
+    /// Measure the built folder and the solver.
+    Measure {
+        /// The solver alone.
+        solver: bool,
+    },
 }
 
 /// Reads the words after the program's name.
@@ -69,7 +73,7 @@ where
 {
     let mut parser = lexopt::Parser::from_args(words);
     let mut command = None;
-    let (mut port, mut all, mut at) = (None, false, None);
+    let (mut port, mut all, mut at, mut solver) = (None, false, None, false);
     let (mut stamp, mut out, mut dir) = (None, None, None);
     while let Some(word) = parser.next()? {
         let name = command.as_deref().unwrap_or_default();
@@ -82,6 +86,7 @@ where
             ("host", Long("dir")) => dir = Some(parser.value()?.into()),
             ("host", Long("at")) => at = Some(parser.value()?.string()?),
             ("test", Long("all")) => all = true,
+            ("measure", Long("solver")) => solver = true,
             (_, word) => return Err(word.unexpected().into()),
         }
     }
@@ -95,7 +100,7 @@ where
             at: at.unwrap_or_else(|| "/".to_owned()),
         },
         Some("test") => Call::Test { all },
-        Some("measure") => Call::Measure,
+        Some("measure") => Call::Measure { solver },
         Some(other) => bail!("unknown command `{other}`; see cargo xtask --help"),
     })
 }
@@ -131,7 +136,9 @@ mod tests {
             }
         );
         assert_eq!(read("test --all").unwrap(), Call::Test { all: true });
-        assert_eq!(read("measure").unwrap(), Call::Measure);
+        for (line, solver) in [("measure", false), ("measure --solver", true)] {
+            assert_eq!(read(line).unwrap(), Call::Measure { solver });
+        }
         for line in ["", "--help", "-h", "help", "dist --help"] {
             assert_eq!(read(line).unwrap(), Call::Help, "{line}");
         }
@@ -146,6 +153,7 @@ mod tests {
             "serve --port x",
             "serve --port 65536",
             "test all",
+            "test --solver",
             "host --at",
         ] {
             assert!(read(line).is_err(), "{line}");
@@ -156,7 +164,7 @@ mod tests {
     fn the_help_names_every_command() {
         for name in [
             "serve", "dist", "host", "test", "measure", "--help", "--stamp", "--out", "--at",
-            "--all",
+            "--all", "--solver",
         ] {
             assert!(HELP.contains(name), "{name}");
         }

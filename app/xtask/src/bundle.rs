@@ -24,7 +24,7 @@ pub(crate) enum Make {
 }
 
 impl Make {
-    const fn profile(self) -> &'static str {
+    pub(crate) const fn profile(self) -> &'static str {
         match self {
             Self::Dev => "dev",
             Self::Web => "web",
@@ -32,7 +32,7 @@ impl Make {
     }
 
     /// cargo calls the folder of its dev profile something else.
-    const fn folder(self) -> &'static str {
+    pub(crate) const fn folder(self) -> &'static str {
         match self {
             Self::Dev => "debug",
             Self::Web => "web",
@@ -199,7 +199,10 @@ fn bindings(make: Make, bytes: Vec<u8>, out: &Path) -> Result<()> {
 }
 
 /// Runs wasm-opt on what wasm-bindgen wrote, when that or the tool has changed, and returns the file it wrote.
-fn optimise(
+///
+/// # Errors
+/// When the tool fails.
+pub(crate) fn optimise(
     folders: &Folders,
     compiler: &Compiler,
     node: &Node,

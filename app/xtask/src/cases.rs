@@ -9,12 +9,13 @@ use std::process::Command;
 use anyhow::{Context as _, Result, bail};
 use wasm_bindgen_cli_support::Bindgen;
 
+use crate::bundle::Make;
 use crate::compiler::{Compiler, WASM};
 use crate::folders::{Folders, files_under, write};
 use crate::run;
 
 /// What the script of the core is called; a walk imports it.
-const SCRIPT: &str = "answer";
+pub(crate) const SCRIPT: &str = "answer";
 
 /// Builds the core for a page, asks the command for every case, and returns the folder with both.
 ///
@@ -25,7 +26,7 @@ pub(crate) fn prepare(folders: &Folders, compiler: &Compiler) -> Result<PathBuf>
     if out.exists() {
         std::fs::remove_dir_all(&out)?;
     }
-    page(compiler, &out)?;
+    page(compiler, Make::Dev, &out)?;
     let dir = folders.root.join("core/examples/cases");
     let names = files_under(&dir)?;
     if names.is_empty() {
@@ -55,7 +56,11 @@ fn command(compiler: &Compiler) -> Result<PathBuf> {
     Ok(compiler.target.join("debug/examples/plan"))
 }
 
-fn page(compiler: &Compiler, out: &Path) -> Result<()> {
+/// Builds the core for a page, as quickly or as small as the app is built.
+///
+/// # Errors
+/// When a tool fails.
+pub(crate) fn page(compiler: &Compiler, make: Make, out: &Path) -> Result<()> {
     let mut cargo = compiler.wasm("rustc");
     run::must(cargo.args([
         "--locked",
@@ -64,8 +69,11 @@ fn page(compiler: &Compiler, out: &Path) -> Result<()> {
         "--lib",
         "--crate-type",
         "cdylib",
+        "--profile",
+        make.profile(),
     ]))?;
-    let wasm = compiler.web().join(WASM).join("debug/tussock_tests.wasm");
+    let dir = compiler.web().join(WASM).join(make.folder());
+    let wasm = dir.join("tussock_tests.wasm");
     let bytes = std::fs::read(&wasm).with_context(|| format!("cannot read {}", wasm.display()))?;
     Bindgen::new()
         .input_bytes(SCRIPT, bytes)

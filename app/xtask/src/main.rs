@@ -27,6 +27,7 @@ mod purity;
 mod road;
 mod run;
 mod site;
+mod solver;
 mod squeeze;
 mod stamp;
 mod tally;
@@ -80,6 +81,6 @@ fn call(call: Call) -> Result<()> {
             Ok(())
         }
         Call::Test { all } => test::test(&Folders::find()?, all),
-        Call::Measure => measure::measure(&Folders::find()?),
+        Call::Measure { solver } => measure::measure(&Folders::find()?, solver),
     }
 }

@@ -1,4 +1,4 @@
-//! `cargo xtask measure`: what Lighthouse finds in the folder to host, on a phone.
+//! `cargo xtask measure`: what Lighthouse finds in the folder to host, on a phone, and how long the solver takes.
 
 use std::io::{BufRead as _, BufReader};
 use std::path::Path;
@@ -6,24 +6,39 @@ use std::process::{Child, Command, Stdio};
 
 use anyhow::{Context as _, Result, bail};
 
+use crate::compiler::Compiler;
 use crate::folders::Folders;
 use crate::median::medians;
 use crate::node::Node;
 use crate::progress::Steps;
-use crate::{chromium, dist, pave, run};
+use crate::{chromium, dist, pave, run, solver};
 
 /// Visits; the medians of their values count.
 const VISITS: usize = 5;
 
-/// Builds, hosts and visits the folder, and prints the medians beside their bars. The machine should be idle.
+/// Builds, hosts and visits the folder, then times the solver, or times it alone, and prints what was found beside its
+/// bars. The machine should be idle.
 ///
 /// # Errors
 /// When a bar is missed or a tool fails.
-pub(crate) fn measure(folders: &Folders) -> Result<()> {
+pub(crate) fn measure(folders: &Folders, solver_alone: bool) -> Result<()> {
     let mut steps = Steps::new();
     let compiler = steps.run("find the compiler", || pave::pave(&folders.target))?;
+    let mut missed = Vec::new();
+    if !solver_alone {
+        missed.extend(visits(folders, &compiler, &mut steps)?);
+    }
+    missed.extend(solver::measure(folders, &compiler, &mut steps)?);
+    if !missed.is_empty() {
+        bail!("{} missed", missed.join(", "));
+    }
+    Ok(())
+}
+
+/// What Lighthouse finds; returns the names of the bars that were missed.
+fn visits(folders: &Folders, compiler: &Compiler, steps: &mut Steps) -> Result<Vec<&'static str>> {
     let out = folders.dist();
-    dist::dist(folders, &compiler, &mut steps, None, &out)?;
+    dist::dist(folders, compiler, steps, None, &out)?;
     let node = Node::find(folders)?;
     let browser = steps.run("browser", || chromium::find(folders, &node))?;
     let host = Host::start(&folders.tool, &out)?;
@@ -42,11 +57,7 @@ pub(crate) fn measure(folders: &Folders) -> Result<()> {
     }
     let medians = medians(&answers)?;
     print!("{}", medians.table());
-    let missed = medians.missed();
-    if !missed.is_empty() {
-        bail!("{} missed", missed.join(", "));
-    }
-    Ok(())
+    Ok(medians.missed())
 }
 
 /// This tool as a server of its own, ended with this value.
