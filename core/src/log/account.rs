@@ -3,9 +3,9 @@
 //! Every number in a field that names its unit, unrounded; everything else as the debug text of its type, which names
 //! the case and its values. It is no stored format: what is stored is the record of an issued plan.
 
-use crate::limits::{Ends, Nutrient};
+use crate::limits::Ends;
 use crate::plan::{Draft, HayLine, PlanError};
-use crate::ration::{Line, Standing};
+use crate::ration::{DecidedBy, Line, Standing};
 use crate::safety::{GroupPlan, GroupVerdict, Plan, Refused, SafetyVerdict};
 use crate::units::{BodyMass, DryMatter};
 use serde_json::{Map, Value, json};
@@ -133,7 +133,11 @@ fn planned(draft: &Draft) -> Value {
             "typical": line.typical,
             "g_a_day": line.dose.a_day.to_kg() * 1000.0,
             "feeds": line.dose.feeds,
-            "decided_by": line.dose.decided_by.map(Nutrient::key),
+            "decided_by": match line.dose.decided_by {
+                DecidedBy::Need(nutrient) => nutrient.key(),
+                DecidedBy::Rate => "rate",
+                DecidedBy::Ration => "ration",
+            },
         })).collect::<Vec<_>>(),
         "with_buckets": lines(&draft.with_buckets),
         "water_l_at_least": draft.water.least.to_l(),

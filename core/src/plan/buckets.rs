@@ -3,7 +3,7 @@
 use super::draft::BucketLine;
 use super::hay::Feeding;
 use crate::limits::{MealLimit, Needs, Nutrient};
-use crate::ration::{Dose, Food, Line, Part, Standing, balance, feeds_for};
+use crate::ration::{DecidedBy, Dose, Food, Line, Part, Standing, balance, feeds_for};
 use crate::units::{AsFed, DryMatter};
 
 /// The foods that somebody decided on, each in as many feeds as keep the limit of a bucket for all of them.
@@ -20,7 +20,7 @@ pub(super) fn decided_doses<'a>(
             let dose = Dose {
                 a_day,
                 feeds,
-                decided_by: None,
+                decided_by: DecidedBy::Ration,
                 stays_short: Vec::new(),
                 from: food.from.clone(),
             };

@@ -7,6 +7,17 @@ use crate::limits::{MealLimit, Nutrient, feeds_needed};
 use crate::sources::Provenance;
 use crate::units::{AsFed, BodyMass};
 
+/// What decides the amount of a dose.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum DecidedBy {
+    /// The need of a nutrient.
+    Need(Nutrient),
+    /// The food's own rate.
+    Rate,
+    /// A ration that somebody decided on.
+    Ration,
+}
+
 /// A dose of a food.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Dose {
@@ -15,8 +26,8 @@ pub struct Dose {
     /// In how many feeds, so that each bucket keeps its limit; `None` when the label does not say what it holds of
     /// sugar and starch, or when no number of feeds would keep the limit.
     pub feeds: Option<u32>,
-    /// The nutrient that decides the amount; `None` when the food's own rate does.
-    pub decided_by: Option<Nutrient>,
+    /// What decides the amount.
+    pub decided_by: DecidedBy,
     /// What stays short because the food holds none of it or too little at its rate.
     pub stays_short: Vec<Nutrient>,
     /// Where it comes from.
@@ -48,9 +59,9 @@ pub fn dose(lines: &[Line], food: &Food, body: BodyMass, limit: &MealLimit) -> O
     let most = food.most_a_day(body);
     let whole = crate::units::show::step_up(AsFed::kg(kg), step);
     let (a_day, decided_by) = if whole <= most {
-        (whole, Some(decisive))
+        (whole, DecidedBy::Need(decisive))
     } else {
-        (crate::units::show::step_down(most, step), None)
+        (crate::units::show::step_down(most, step), DecidedBy::Rate)
     };
     if a_day <= AsFed::ZERO {
         return None;

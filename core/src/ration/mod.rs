@@ -33,7 +33,7 @@ pub use catalogue::{CountedIn, KnownNumber, Stated, Typical, TypicalFood, typica
 pub use changeover::{Changing, Pace, Stage, change_days, change_over};
 pub use class::FoodClass;
 pub use content::Content;
-pub use dose::{Dose, dose};
+pub use dose::{DecidedBy, Dose, dose};
 pub use error::RationError;
 pub use food::{Food, FoodLabel, typical_balancer};
 pub use label::{

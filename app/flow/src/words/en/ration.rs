@@ -6,8 +6,8 @@ use super::numbers::{between, sized, up_to, up_to_beside};
 use crate::words::{LimitsWords, RationWords, Said, UnitWords};
 use tussock_core::limits::{Amount, Nutrient};
 use tussock_core::ration::{
-    Content, DayStarch, Dose, FoodClass, ForageVerdict, LabelField, LabelFinding, LabelUnit, Line,
-    Measure, RationError, Standing, TypicalFood,
+    Content, DayStarch, DecidedBy, Dose, FoodClass, ForageVerdict, LabelField, LabelFinding,
+    LabelUnit, Line, Measure, RationError, Standing, TypicalFood,
 };
 use tussock_core::units::PartOfBody;
 
@@ -87,15 +87,14 @@ impl RationWords for English {
             Some(feeds) => format!("{a_day} a day in {feeds} feeds"),
             None => format!("{a_day} a day: ask what sugar and starch it holds before it is fed"),
         };
-        let decided = dose.decided_by.map_or_else(
-            || "The rate of the label decides the amount.".to_owned(),
-            |nutrient| {
-                format!(
-                    "{} decides the amount.",
-                    super::fields::capital(self.nutrient(nutrient))
-                )
-            },
-        );
+        let decided = match dose.decided_by {
+            DecidedBy::Need(nutrient) => format!(
+                "{} decides the amount.",
+                super::fields::capital(self.nutrient(nutrient))
+            ),
+            DecidedBy::Rate => "The rate of the label decides the amount.".to_owned(),
+            DecidedBy::Ration => "As the ration was decided.".to_owned(),
+        };
         let short = if dose.stays_short.is_empty() {
             String::new()
         } else {

@@ -11,7 +11,7 @@ use tussock_core::forage::{
     SugarOrigin, TestOutlook, Verdict, WayOut,
 };
 use tussock_core::limits::Nutrient;
-use tussock_core::ration::{Dose, RationError, Standing};
+use tussock_core::ration::{DecidedBy, Dose, RationError, Standing};
 use tussock_core::soak::{
     Air, Ended, Liquor, LossBasis, NotSoaked, RecipeFinding, Shortened, SoakError, TubState,
     TubStep, Water, dry_loss, sugar_loss,
@@ -310,11 +310,15 @@ fn every_word_for_a_ration_is_there() {
             say.short_by(copper, copper.amount(0.0004)),
             "short by 0.0004 mg"
         );
-        for feeds in [Some(1), Some(2), None] {
+        for (feeds, decided_by) in [Some(1), Some(2), None].into_iter().zip(every![
+            DecidedBy::Need(_) => DecidedBy::Need(Nutrient::VitaminE),
+            DecidedBy::Rate => DecidedBy::Rate,
+            DecidedBy::Ration => DecidedBy::Ration,
+        ]) {
             check_said(&say.dose(&Dose {
                 a_day: AsFed::kg(0.45),
                 feeds,
-                decided_by: feeds.map(|_| Nutrient::VitaminE),
+                decided_by,
                 stays_short: vec![Nutrient::Sodium],
                 from: Provenance::new(),
             }));
