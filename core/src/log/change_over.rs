@@ -172,29 +172,56 @@ pub fn changing_over(
     let today = fed.day;
     if let Some(decided) = decided_after_plan(records, animal, now) {
         let to = draft_ration(records, animal, now, zone, wish)?.ok()?;
-        return (decided && to != fed).then_some(ChangeOver {
+        return (decided && !same(&to, &fed)).then_some(ChangeOver {
             began: None,
             today,
             from: fed,
             to,
         });
     }
-    let days = (today - began).num_days();
-    if !(0..=i64::from(change_days(true))).contains(&days) {
-        return None;
+    // A plan that was made anew with the same amounts began no change: what was fed before the first of them counts.
+    let mut began = began;
+    for _ in 0..PLANS_BACK {
+        let days = (today - began).num_days();
+        if !(0..=i64::from(change_days(true))).contains(&days) {
+            return None;
+        }
+        let issued = issued_at(records, animal, began)?;
+        let before = day_ration(records, animal, just_before(issued), zone, wish)?.ok()?;
+        let GivenBy::Plan { from: earlier } = before.by else {
+            return None;
+        };
+        if !same(&before, &fed) {
+            return Some(ChangeOver {
+                began: Some(began),
+                today,
+                from: before,
+                to: fed,
+            });
+        }
+        if earlier >= began {
+            return None;
+        }
+        began = earlier;
     }
-    let issued = issued_at(records, animal, began)?;
-    let before = day_ration(records, animal, just_before(issued), zone, wish)?.ok()?;
-    if !matches!(before.by, GivenBy::Plan { .. }) {
-        return None;
-    }
-    let same = before.forages == fed.forages && before.foods == fed.foods;
-    (!same).then_some(ChangeOver {
-        began: Some(began),
-        today,
-        from: before,
-        to: fed,
-    })
+    None
+}
+
+/// How many plans of three weeks are looked through.
+// numeric: more than anybody issues in that time
+const PLANS_BACK: usize = 30;
+
+/// Whether two rations feed the same: the same hay and foods, in amounts that nobody tells apart on a scale.
+fn same(one: &DayRation, other: &DayRation) -> bool {
+    let step = AsFed::kg(*SCALE_STEP);
+    let hay = forages(one, other);
+    let food = foods(one, other);
+    let near = |a: AsFed, b: AsFed, step: AsFed| a - b < step && b - a < step;
+    hay.iter()
+        .all(|(given, was)| near(given.as_fed, *was, step))
+        && food
+            .iter()
+            .all(|(given, was)| near(given.a_day, *was, given.of.food.step()))
 }
 
 fn just_before(instant: Instant) -> Instant {

@@ -10,7 +10,7 @@ use super::feeds::food;
 use super::gather::{Gathered, Problem, Wish, gather};
 use super::holding::{Holding, plan_that_feeds};
 use crate::animal::{Animal, AnimalId, LotId};
-use crate::forage::{Fed, ForageClass, Lot, SugarEstimate, Supply, supply};
+use crate::forage::{Fed, ForageClass, Lot, SugarEstimate, Supply, instead, supply};
 use crate::plan::{Draft, PlanError, Soaking, Standard, sugar_as_fed};
 use crate::ration::Food;
 use crate::units::{AsFed, DryFraction, DryMatter, Instant, LocalDate, PricePerKg, Zone};
@@ -265,16 +265,30 @@ fn of_plan(
         (DryMatter::ZERO < all && DryMatter::ZERO < own).then_some(())?;
         (hay, own / all)
     } else {
+        // A group's plan says what is offered to all; the share of one without a part of its own is not known.
+        let of_group = Holding::of(entries)
+            .fed_with(animal, gathered.day)
+            .is_some();
+        (!of_group).then_some(())?;
         (plan, 1.0)
     };
+    let lots = lots_of(entries);
     let forages = of_hay(&hay)
         .map(|amount| {
-            let lot = lot_of(entries, amount.lot.as_ref()?)?;
+            let named = amount.lot.as_ref()?;
+            // What was opened in its place is weighed out with as much dry matter.
+            let opened = instead(&lots, named, hay.from, gathered.day);
+            let id = opened.as_ref().map_or(named, |opened| &opened.lot);
+            let lot = lots.iter().find(|lot| lot.id == *id)?;
+            let weighed = amount.as_fed_g.as_fed();
+            let weighed = opened
+                .as_ref()
+                .map_or(weighed, |opened| opened.weigh(weighed));
             let fed = if amount.soaked { Fed::Soaked } else { Fed::Dry };
             given_forage(
-                &lot,
+                lot,
                 fed,
-                amount.as_fed_g.as_fed() * part,
+                weighed * part,
                 amount.dry_matter_g.dry() * part,
                 &gathered.soaking,
             )
@@ -287,13 +301,14 @@ fn of_hay(plan: &PlanV1) -> impl Iterator<Item = &AmountV1> {
     plan.amounts.iter().filter(|amount| amount.lot.is_some())
 }
 
-fn lot_of(entries: &[Entry<'_>], id: &LotId) -> Option<Lot> {
-    entries.iter().rev().find_map(|entry| match &entry.body {
-        Body::Lot(body) if entry.record.id.0 == id.0 => {
-            body.lot(&entry.record.id).ok().map(|(lot, _)| lot)
-        }
-        _ => None,
-    })
+fn lots_of(entries: &[Entry<'_>]) -> Vec<Lot> {
+    entries
+        .iter()
+        .filter_map(|entry| match &entry.body {
+            Body::Lot(body) => body.lot(&entry.record.id).ok().map(|(lot, _)| lot),
+            _ => None,
+        })
+        .collect()
 }
 
 /// `None` for an amount of nothing, of which no part is dry.

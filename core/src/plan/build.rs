@@ -79,7 +79,10 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         dry_matter: allowance.floor_dry_matter() - bought,
         energy: floor_energy,
     };
-    let amounts = hay::amounts(&feedings, all - bought, &floors)?;
+    // What was decided for an animal that may eat more comes on top of its hay.
+    let on_top = of.ration.is_some() && allowance.offer == Offer::AtLeast;
+    let hay_of_it = if on_top { all } else { all - bought };
+    let amounts = hay::amounts(&feedings, hay_of_it, &floors)?;
     let forage = whole_steps(&amounts, &floors, &allowance);
     let with_buckets = with_buckets(&feedings, forage, &foods, &needs);
     let buckets = bucket_lines(foods, &with_buckets, of.ration.is_some());

@@ -31,6 +31,8 @@ pub struct Standard {
     pub dry_matter: [DryMatter; 2],
     /// Forage, at least: what no animal goes below, or its level less what may be bought.
     pub forage_least: DryMatter,
+    /// Conserved forage, exactly, where what is bought comes on top of it.
+    pub hay: Option<DryMatter>,
     /// Digestible energy, at least; `None` where it goes by weight and condition.
     pub energy_least: Option<Energy>,
     /// What a bucket may hold.
@@ -60,7 +62,12 @@ impl Standard {
         } else {
             *MOST_DRY_MATTER
         };
-        let level = allowance.dry_matter();
+        // Where the plan hangs more so that the least of it keeps a floor, so does every ration.
+        let level = if draft.raised.is_empty() {
+            allowance.dry_matter()
+        } else {
+            allowance.dry_matter().max(draft.dry_matter)
+        };
         let most = if more {
             level.max(most.of(weight.likely))
         } else {
@@ -90,6 +97,7 @@ impl Standard {
             needed: draft.needed.clone(),
             dry_matter: [level, most],
             forage_least: allowance.floor_dry_matter(),
+            hay: more.then_some(level),
             energy_least: if more { need.or(floor) } else { floor },
             meal: draft.meal.clone(),
             feeds: u32::try_from(hangings).unwrap_or(1).max(1),
@@ -115,6 +123,7 @@ impl Standard {
             against: self.against(),
             dry_matter: self.dry_matter,
             forage_least: self.forage_least,
+            hay: self.hay,
             energy_least: self.energy_least,
             meal: self.meal.clone(),
             feeds: self.feeds,

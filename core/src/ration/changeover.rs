@@ -2,7 +2,8 @@
 //!
 //! Between two rations each amount goes in even steps. What both keep of the limits that are sums of amounts is kept on every
 //! day between them, for every step lies between the two; a limit that only the first breaks is broken less from step to
-//! step. Minerals, salt and single vitamins are no food for the gut and change at once.
+//! step. Minerals, salt and single vitamins are no food for the gut: they come in at once, and go out when all else has
+//! changed.
 
 use super::class::FoodClass;
 use super::published::{CHANGEOVER_BETTER, CHANGEOVER_LEAST, CHANGEOVER_STEPS};
@@ -12,7 +13,7 @@ use crate::units::show;
 /// How fast something may change.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Pace {
-    /// On the first day.
+    /// On the first day; what goes out, on the last, for what stands in for it comes in steps.
     AtOnce,
     /// In steps.
     InSteps,
@@ -56,8 +57,12 @@ impl Changing {
     /// The amount when `done` of the change is made, from 0 to 1. It never goes past either end: more of a thing is rounded
     /// down to a step, less of it up.
     fn at(&self, done: f64) -> AsFed {
-        if done >= 1.0 || self.pace == Pace::AtOnce {
+        if done >= 1.0 || (self.pace == Pace::AtOnce && self.from <= self.to) {
             return self.to;
+        }
+        // What brings minerals stays until what stands in for it is all there.
+        if self.pace == Pace::AtOnce {
+            return self.from;
         }
         let there = self.from + (self.to - self.from) * done;
         if self.from <= self.to {

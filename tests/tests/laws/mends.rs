@@ -101,6 +101,7 @@ fn asked(case: &Case) -> (Option<(Mended, Whole)>, Vec<Food>) {
         against: against.clone(),
         dry_matter: [level, level],
         forage_least: PartOfBody::percent(1.0).of(body),
+        hay: None,
         energy_least: energy_floor(case.kind, body)
             .unwrap()
             .map(|floor| floor.without_vet),

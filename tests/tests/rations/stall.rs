@@ -171,6 +171,7 @@ impl Stall {
             against: self.against(),
             dry_matter: [self.dry(least), self.dry(most)],
             forage_least: self.dry(1.0),
+            hay: None,
             energy_least: self.energy(),
             meal: meal_limit(self.risk, BodyMass::kg(self.kg)).expect("a weight"),
             feeds: self.feeds,

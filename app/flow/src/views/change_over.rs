@@ -4,9 +4,10 @@ use super::balance::{self, wish};
 use super::slip::{Slip, slip};
 use crate::rows::Range;
 use crate::shelf::Shelf;
+use std::collections::BTreeSet;
 use tussock_core::animal::{Animal, AnimalId};
-use tussock_core::limits::MealVerdict;
-use tussock_core::log::{ChangeOver, ChangeStage, Record, changing_over};
+use tussock_core::limits::{MealVerdict, Nutrient};
+use tussock_core::log::{ChangeOver, ChangeStage, DayRation, Record, changing_over};
 use tussock_core::ration::Standing;
 use tussock_core::units::{Instant, LocalDate, Zone};
 
@@ -19,8 +20,10 @@ pub struct Days {
     pub begins: Option<LocalDate>,
     /// Whether today is one of them.
     pub today: bool,
-    /// Whether a ceiling or the limit of a bucket is broken on them, that the ration before did not break.
+    /// Whether a ceiling or the limit of a bucket is broken on them, that neither ration breaks.
     pub breaks: bool,
+    /// What they are short of, and neither ration is.
+    pub short: Vec<Nutrient>,
 }
 
 /// A change.
@@ -43,8 +46,10 @@ pub struct Change {
 pub struct ChangeView {
     /// The animal.
     pub animal: Animal,
-    /// The change; `None` when nothing changes.
+    /// The change; `None` when nothing changes, and when safety refuses a plan today.
     pub change: Option<Change>,
+    /// Safety refuses a plan today: no way to other amounts is shown.
+    pub refused: bool,
 }
 
 /// What the screen asks the disk for.
@@ -62,17 +67,25 @@ pub fn change_of(
 ) -> Option<ChangeView> {
     let records: Vec<&Record> = shelf.records().collect();
     let wish = wish(&records, animal, now, zone)?;
-    let found = changing_over(&records, animal, now, zone, &wish);
+    let refused = match balance::ration(shelf, animal, now, zone)?.outcome {
+        balance::Outcome::Refused(_) => true,
+        balance::Outcome::Shown(shown) => shown.refused.is_some(),
+        balance::Outcome::Nothing(_) | balance::Outcome::NotReckoned(_) => false,
+    };
+    let found = (!refused)
+        .then(|| changing_over(&records, animal, now, zone, &wish))
+        .flatten();
     Some(ChangeView {
         animal: shelf.animal(animal)?,
         change: found.map(|found| change(&found, better)),
+        refused,
     })
 }
 
 fn change(found: &ChangeOver, better: bool) -> Change {
     let day = found.day();
     let stages = found.stages(better);
-    let before = broken(&found.from);
+    let (from, to) = (Held::of(&found.from), Held::of(&found.to));
     let days: Vec<Days> = stages
         .into_iter()
         .map(|stage| Days {
@@ -81,7 +94,8 @@ fn change(found: &ChangeOver, better: bool) -> Change {
             }),
             today: day
                 .is_some_and(|day| stage.first <= day && stage.last.is_none_or(|last| day <= last)),
-            breaks: broken(&stage.ration) > before,
+            breaks: Held::of(&stage.ration).breaks_more(&from, &to),
+            short: Held::of(&stage.ration).short_of(&from, &to),
             stage,
         })
         .collect();
@@ -94,18 +108,44 @@ fn change(found: &ChangeOver, better: bool) -> Change {
     }
 }
 
-/// How many ceilings and buckets a ration breaks; nothing where it cannot be reckoned.
-fn broken(ration: &tussock_core::log::DayRation) -> usize {
-    let Ok(whole) = ration.whole() else {
-        return 0;
-    };
-    let over = whole
-        .rows
-        .iter()
-        .filter(|row| matches!(row.line.standing, Standing::Over { .. }));
-    let buckets = whole
-        .buckets
-        .iter()
-        .filter(|bucket| matches!(bucket, MealVerdict::Over { .. }));
-    over.count() + buckets.count()
+/// What a ration breaks and lacks; nothing where it cannot be reckoned.
+#[derive(Default)]
+struct Held {
+    over: BTreeSet<Nutrient>,
+    short: BTreeSet<Nutrient>,
+    buckets: bool,
+}
+
+impl Held {
+    fn of(ration: &DayRation) -> Self {
+        let Ok(whole) = ration.whole() else {
+            return Self::default();
+        };
+        let standing = |wanted: fn(&Standing) -> bool| {
+            let rows = whole.rows.iter().map(|row| &row.line);
+            rows.filter(|line| wanted(&line.standing))
+                .map(|line| line.nutrient)
+                .collect()
+        };
+        let over = |bucket: &MealVerdict| matches!(bucket, MealVerdict::Over { .. });
+        Self {
+            over: standing(|standing| matches!(standing, Standing::Over { .. })),
+            short: standing(|standing| matches!(standing, Standing::Short { .. })),
+            buckets: whole.buckets.iter().any(over),
+        }
+    }
+
+    /// Whether it breaks what neither of two others breaks.
+    fn breaks_more(&self, from: &Self, to: &Self) -> bool {
+        let new =
+            |nutrient: &Nutrient| !from.over.contains(nutrient) && !to.over.contains(nutrient);
+        self.over.iter().any(new) || (self.buckets && !from.buckets && !to.buckets)
+    }
+
+    /// What it lacks and neither of two others lacks.
+    fn short_of(&self, from: &Self, to: &Self) -> Vec<Nutrient> {
+        let new =
+            |nutrient: &&Nutrient| !from.short.contains(nutrient) && !to.short.contains(nutrient);
+        self.short.iter().filter(new).copied().collect()
+    }
 }

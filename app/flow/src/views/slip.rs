@@ -28,15 +28,19 @@ impl Change {
     /// Every change, in the order of the slip.
     pub const ALL: [Self; 5] = [Self::Out, Self::In, Self::More, Self::Less, Self::Same];
 
-    fn between(from: AsFed, to: AsFed) -> Self {
+    fn between(from: AsFed, to: AsFed, of: &Of) -> Self {
         let nothing = |mass: AsFed| mass.to_kg() < WEIGHED_KG;
+        let step = match of {
+            Of::Forage { .. } => HAY_WEIGHED_KG,
+            Of::Food(_) => WEIGHED_KG,
+        };
         if nothing(to) {
             Self::Out
         } else if nothing(from) {
             Self::In
-        } else if WEIGHED_KG <= (to - from).to_kg() {
+        } else if step <= (to - from).to_kg() {
             Self::More
-        } else if WEIGHED_KG <= (from - to).to_kg() {
+        } else if step <= (from - to).to_kg() {
             Self::Less
         } else {
             Self::Same
@@ -46,6 +50,8 @@ impl Change {
 
 /// Under a gram nobody weighs anything.
 const WEIGHED_KG: f64 = 0.001;
+/// Hay is weighed in steps of a hanging scale: less than half of one is no change.
+const HAY_WEIGHED_KG: f64 = 0.025;
 /// The days of a month, for what it costs.
 pub const MONTH_DAYS: f64 = 30.0;
 
@@ -172,7 +178,7 @@ fn line(of: Of, price: Option<PricePerKg>, from: AsFed, to: AsFed) -> Line {
         currency: price.currency,
     };
     Line {
-        change: Change::between(from, to),
+        change: Change::between(from, to, &of),
         of,
         from,
         to,

@@ -2,6 +2,7 @@
 
 use super::Said;
 use crate::views::change_over::{Change, Days};
+use tussock_core::limits::Nutrient;
 
 /// What changing over says.
 pub trait ChangeOverWords {
@@ -23,8 +24,12 @@ pub trait ChangeOverWords {
     fn days_word(&self, change: &Change, days: &Days) -> &'static str;
     /// A ceiling is broken on them.
     fn breaks_on(&self) -> &'static str;
-    /// Every day keeps what both rations keep.
+    /// On the way it is short of what neither ration is short of.
+    fn short_on_the_way(&self, short: &[Nutrient]) -> Said;
+    /// No day breaks or lacks what neither ration does.
     fn keeps_every_day(&self) -> Said;
+    /// Safety refuses a plan: the amounts stay as they are.
+    fn no_change_while_refused(&self) -> Said;
     /// Nothing changes.
     fn nothing_to_change_over(&self) -> &'static str;
     /// What to watch while it changes.

@@ -12,6 +12,7 @@ use crate::places::Unread;
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
+use tussock_core::limits::Nutrient;
 use tussock_flow::routes::Route;
 use tussock_flow::views::change_over::{Change, Days, change_of, needs};
 use tussock_flow::words::{BalanceWords, BesideWords, ChangeOverWords, English, HorsesWords};
@@ -44,6 +45,7 @@ pub fn ChangeOver(
         seen.with(|seen| match seen {
             None if shelf.get().is_none() => words.opening().to_owned(),
             None => words.not_here().to_owned(),
+            Some(seen) if seen.refused => words.no_change_while_refused().sentence,
             Some(seen) => words.change_sentence(seen.change.as_ref()),
         })
     });
@@ -72,6 +74,9 @@ pub fn ChangeOver(
         seen.with(|seen| {
             let seen = seen.as_ref()?;
             Some(match &seen.change {
+                None if seen.refused => {
+                    view! { <p>{words.no_change_while_refused().why}</p> }.into_any()
+                }
                 None => view! { <p>{words.nothing_to_change_over()}</p> }.into_any(),
                 Some(change) => shown(change),
             })
@@ -130,10 +135,19 @@ fn shown(change: &Change) -> AnyView {
         })
         .collect_view();
     let breaks = change.days.iter().any(|days| days.breaks);
+    let mut short: Vec<Nutrient> = change
+        .days
+        .iter()
+        .flat_map(|days| days.short.iter().copied())
+        .collect();
+    short.sort_unstable();
+    short.dedup();
     let kept = if breaks {
         view! { <p>{words.breaks_on()} "."</p> }.into_any()
-    } else {
+    } else if short.is_empty() {
         told(words.keeps_every_day())
+    } else {
+        told(words.short_on_the_way(&short))
     };
     let watch = words.what_to_watch().map(told).into_iter().collect_view();
     view! {

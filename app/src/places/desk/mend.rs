@@ -5,18 +5,17 @@ use super::ration::{held, told};
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
 use crate::parts::{
-    Action, ActionRow, Back, Choice, Field, Frame, FrameKind, Keyboard, Offer, Press, Quiet,
-    QuietRow, Row, Rows, Sentence,
+    Action, ActionRow, Back, Field, Frame, FrameKind, Keyboard, Press, Quiet, QuietRow, Row, Rows,
+    Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::{AnimalId, FoodId};
 use tussock_core::log::Subject;
-use tussock_core::ration::mend::Aim;
 use tussock_core::sources::RecordId;
 use tussock_flow::routes::Route;
-use tussock_flow::views::mend::asks::{AIM, AIMS, FROM, HERE, MOST, SET, TYPICAL};
+use tussock_flow::views::mend::asks::SET;
 use tussock_flow::views::mend::{
     Asks, Candidate, Found, Made, MendView, Outcome, Proposal, SetWrong, keys as keys_of, mend_of,
     needs, use_it,
@@ -28,15 +27,15 @@ use tussock_flow::words::{
 
 /// The field of which proposal is looked at.
 const SHOWN: &str = "shown";
-/// How many bought foods at most.
-const AT_MOST: [Option<usize>; 4] = [None, Some(1), Some(2), Some(3)];
 
 /// Everything the parts of this screen share.
 #[derive(Clone, Copy)]
-struct AtMend {
+pub(super) struct AtMend {
     world: World,
-    form: Form,
-    seen: Memo<Option<Outcome>>,
+    pub(super) form: Form,
+    pub(super) seen: Memo<Option<Outcome>>,
+    /// Whether an amount that is set by hand cannot be read.
+    wrong: Memo<bool>,
     failed: RwSignal<bool>,
     busy: RwSignal<bool>,
     id: StoredValue<AnimalId>,
@@ -71,6 +70,7 @@ pub fn Mend(
         world,
         form,
         seen,
+        wrong: Memo::new(move |_| read.with(|(_, wrong)| !wrong.is_empty())),
         failed: RwSignal::new(false),
         busy: RwSignal::new(false),
         id,
@@ -131,7 +131,7 @@ impl AtMend {
     }
 
     /// Chooses, and looks at the first proposal again.
-    fn choose(self, field: &str, word: &str) {
+    pub(super) fn choose(self, field: &str, word: &str) {
         self.form.set(SHOWN, String::new());
         self.form.set(field, word.to_owned());
     }
@@ -153,6 +153,11 @@ impl AtMend {
 
     fn use_shown(self) {
         let words = English::default();
+        // What cannot be read is not dropped in silence.
+        if self.wrong.get_untracked() {
+            self.failed.set(true);
+            return;
+        }
         let form = self.form;
         let yard = Subject::yard(&self.world.yard());
         let act = self.seen.with_untracked(|seen| {
@@ -190,59 +195,6 @@ impl AtMend {
         let typed = |key: String| self.form.now(&format!("{SET}{key}"));
         let mut keys = view.candidates.iter().map(Candidate::key);
         keys.any(|key| !typed(key).trim().is_empty())
-    }
-
-    /// What is asked of it.
-    fn asks(self) -> Option<AnyView> {
-        let words = English::default();
-        let form = self.form;
-        let aim = self.seen.with(|seen| match seen {
-            Some(Outcome::Shown(view)) => Some(view.aim),
-            _ => None,
-        })?;
-        let topping = self.seen.with(|seen| match seen {
-            Some(Outcome::Shown(view)) => Some(told(words.topping(view.now.standard.topping))),
-            _ => None,
-        });
-        let aims = AIMS
-            .iter()
-            .map(|(aim, _)| {
-                let [word, second] = words.aim(*aim);
-                Offer::new(*aim, word).with(second)
-            })
-            .collect();
-        let choose_aim = Callback::new(move |aim: Aim| {
-            let word = AIMS.iter().find(|(one, _)| *one == aim);
-            self.choose(AIM, word.map_or("", |(_, word)| word));
-        });
-        let from = [true, false]
-            .map(|too| Offer::new(too, words.typical_too(too)))
-            .to_vec();
-        let choose_from = Callback::new(move |too: bool| {
-            self.choose(FROM, if too { TYPICAL } else { HERE });
-        });
-        let most = AT_MOST
-            .map(|most| Offer::new(most, words.at_most(most)))
-            .to_vec();
-        let choose_most = Callback::new(move |most: Option<usize>| {
-            self.choose(
-                MOST,
-                &most.map_or_else(String::new, |most| most.to_string()),
-            );
-        });
-        let typical_too = Signal::derive(move || Some(form.held(FROM).as_deref() != Some(HERE)));
-        let at_most = Signal::derive(move || {
-            Some(form.held(MOST).and_then(|word| word.parse::<usize>().ok()))
-        });
-        Some(
-            view! {
-                {topping}
-                <Choice legend=words.what_is_best() offers=aims chosen=Some(aim) on_choose=choose_aim />
-                <Choice legend=words.where_from() offers=from chosen=typical_too on_choose=choose_from />
-                <Choice legend=words.how_many_foods() offers=most chosen=at_most on_choose=choose_most />
-            }
-            .into_any(),
-        )
     }
 
     fn body(self) -> AnyView {
@@ -317,7 +269,9 @@ impl AtMend {
         let Found::Rations { proposals, .. } = &view.found else {
             return None;
         };
-        let shown = self.shown().min(proposals.len().saturating_sub(1));
+        let shown = Some(self.shown())
+            .filter(|at| *at < proposals.len())
+            .unwrap_or(0);
         let rows: Vec<AnyView> = proposals
             .iter()
             .enumerate()

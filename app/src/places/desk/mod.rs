@@ -5,6 +5,7 @@ mod food_form;
 mod food_lines;
 mod foods;
 mod mend;
+mod mend_asked;
 mod mend_shown;
 mod paste;
 mod place;

@@ -4,7 +4,8 @@ use super::{DayRation, GivenFood, GivenForage, YardFood};
 use crate::plan::Standard;
 use crate::ration::mend::{FoodChoice, ForageChoice};
 use crate::ration::{Bucket, Food, Forage, Ration, RationError, Whole, whole};
-use crate::units::{AsFed, DryMatter, PricePerKg};
+use crate::units::{AsFed, Currency, DryMatter, PricePerKg};
+use std::collections::BTreeMap;
 
 impl DayRation {
     /// With other amounts of forage, in their order, and other foods.
@@ -111,6 +112,21 @@ impl DayRation {
             })?
     }
 
+    /// The currency that prices are compared in: that of its hay, else of most of the yard's foods. A price in another is
+    /// taken as not known, for nothing is converted.
+    pub fn currency(&self) -> Option<Currency> {
+        let of_hay = self.forages.iter().find_map(|given| given.price);
+        let of_foods = self.yard.iter().filter_map(|food| food.price);
+        let mut counted: BTreeMap<Currency, usize> = BTreeMap::new();
+        for price in of_foods {
+            *counted.entry(price.currency).or_default() += 1;
+        }
+        let most = counted.into_iter().max_by_key(|(_, count)| *count);
+        of_hay
+            .map(|price| price.currency)
+            .or(most.map(|(currency, _)| currency))
+    }
+
     /// Its forages as a mend takes them: their parts as they are, each as much as the limits allow.
     pub fn forage_choices(&self) -> Vec<ForageChoice<'_>> {
         let all: DryMatter = self
@@ -128,30 +144,41 @@ impl DayRation {
                 sugar: Some(&given.sugar),
                 between: [AsFed::ZERO, most.as_fed(given.dry)],
                 part: Some(given.as_fed.dry(given.dry) / all),
-                price: given.price.map(|price| price.minor),
+                price: in_currency(given.price, self.currency()),
             })
             .collect()
     }
 }
 
+fn in_currency(price: Option<PricePerKg>, currency: Option<Currency>) -> Option<f64> {
+    price
+        .filter(|price| Some(price.currency) == currency)
+        .map(|price| price.minor)
+}
+
 impl YardFood {
     /// As a mend takes it: any amount up to what is usual of it, in scoops where one was weighed.
-    pub fn choice(&self, standard: &Standard, offered: bool) -> FoodChoice<'_> {
+    pub fn choice(&self, standard: &Standard, currency: Option<Currency>) -> FoodChoice<'_> {
         FoodChoice {
             food: &self.food,
             between: [AsFed::ZERO, self.food.most_a_day(standard.weight.likely)],
             step: self.scoop.unwrap_or_else(|| self.food.step()),
             whole_steps: self.scoop.is_some(),
-            offered,
-            price: self.price.map(|price| price.minor),
+            offered: true,
+            price: in_currency(self.price, currency),
         }
     }
 
     /// The same with an amount that a person set.
-    pub fn locked(&self, standard: &Standard, a_day: AsFed) -> FoodChoice<'_> {
+    pub fn locked(
+        &self,
+        standard: &Standard,
+        currency: Option<Currency>,
+        a_day: AsFed,
+    ) -> FoodChoice<'_> {
         FoodChoice {
             between: [a_day, a_day],
-            ..self.choice(standard, true)
+            ..self.choice(standard, currency)
         }
     }
 }

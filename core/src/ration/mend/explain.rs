@@ -137,6 +137,7 @@ pub(super) fn mended(rows: &Rows<'_>, priced: &Solution, whole: &Solution) -> Me
         .enumerate()
         .filter(|(_, choice)| {
             choice.offered
+                && !choice.is_locked()
                 && choice.price.is_none()
                 && rows.wanted.aim == Aim::Cheapest
                 && rows.wanted.topping.offers(choice.food).is_ok()
@@ -198,7 +199,9 @@ fn pays(rows: &Rows<'_>, priced: &Solution, foods: &[AsFed]) -> Vec<Pays> {
         .zip(of_foods)
         .zip(foods)
         .enumerate()
-        .filter(|(_, ((choice, _), fed))| !given(**fed) && rows.usable(choice))
+        .filter(|(_, ((choice, _), fed))| {
+            !given(**fed) && !choice.is_locked() && rows.usable(choice)
+        })
         .filter_map(|(food, ((choice, amount), _))| {
             let price = choice.price?;
             let under = price - amount.price;

@@ -14,6 +14,15 @@ pub const HAY_CARE: Published<f64> = Published {
     place: "the quantile of four in five of a normal curve; four in five is what this house calls likely",
     mark: Mark::Ours,
 };
+/// How many spreads the sugar of a hay is taken over its mean, where the day must stay within its limit.
+pub const SUGAR_CARE: Published<f64> = Published {
+    id: "ration.mend.sugar_care",
+    value: 1.281_551_565_544_600_4,
+    unit: "spreads",
+    work: Work::Tussock,
+    place: "the quantile of nine in ten of a normal curve, from which a hay is called within",
+    mark: Mark::Ours,
+};
 /// A food holds little sugar and starch up to this.
 pub const LOW_SUGAR_FOOD: Published<f64> = Published {
     id: "ration.mend.low_sugar_food",
@@ -84,6 +93,7 @@ pub const UNDER: Published<f64> = Published {
 
 list_constants![
     HAY_CARE,
+    SUGAR_CARE,
     LOW_SUGAR_FOOD,
     SMALL_CLASSES,
     ASKED_WHOLE,

@@ -26,6 +26,8 @@ pub struct Wanted<'a> {
     pub dry_matter: [DryMatter; 2],
     /// Forage of the day, at least.
     pub forage_least: DryMatter,
+    /// Conserved forage, exactly, where what is bought comes on top of it.
+    pub hay: Option<DryMatter>,
     /// Digestible energy, at least; `None` where it goes by weight and condition.
     pub energy_least: Option<Energy>,
     /// What a bucket may hold.

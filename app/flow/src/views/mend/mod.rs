@@ -212,6 +212,7 @@ fn usual_aim(candidates: &[Candidate]) -> Aim {
 
 fn found(ration: &DayRation, candidates: &[Candidate], asks: &Asks, aim: Aim) -> Found {
     let wanted: Wanted<'_> = ration.standard.wanted(aim, asks.at_most);
+    let currency = ration.currency();
     let forages = ration.forage_choices();
     let choices: Vec<FoodChoice<'_>> = candidates
         .iter()
@@ -222,8 +223,8 @@ fn found(ration: &DayRation, candidates: &[Candidate], asks: &Asks, aim: Aim) ->
                 .find(|(key, _)| *key == candidate.key())
                 .map(|(_, a_day)| *a_day);
             match set {
-                Some(a_day) => candidate.of.locked(&ration.standard, a_day),
-                None => candidate.of.choice(&ration.standard, true),
+                Some(a_day) => candidate.of.locked(&ration.standard, currency, a_day),
+                None => candidate.of.choice(&ration.standard, currency),
             }
         })
         .collect();

@@ -3,7 +3,9 @@
 use super::English;
 use super::fields::small;
 use crate::views::change_over::{Change, Days};
-use crate::words::{BalanceWords, ChangeOverWords, Said, UnitWords};
+use crate::words::{BalanceWords, ChangeOverWords, LimitsWords, Said, UnitWords};
+use tussock_core::forage::Fed;
+use tussock_core::limits::Nutrient;
 
 impl ChangeOverWords for English {
     fn changing_over(&self) -> &'static str {
@@ -53,10 +55,10 @@ impl ChangeOverWords for English {
 
     fn fed_on(&self, days: &Days) -> String {
         let ration = &days.stage.ration;
-        let hays = ration
-            .forages
-            .iter()
-            .map(|given| format!("{} {}", given.name, self.feed(given.as_fed)));
+        let hays = ration.forages.iter().map(|given| match given.fed {
+            Fed::Dry => format!("{} {}", given.name, self.feed(given.as_fed)),
+            Fed::Soaked => format!("{}, soaked, {} before", given.name, self.feed(given.as_fed)),
+        });
         let foods = ration.foods.iter().map(|given| {
             format!(
                 "{} {}",
@@ -81,11 +83,26 @@ impl ChangeOverWords for English {
         "A ceiling is broken on these days: go slower, or leave one thing as it is"
     }
 
+    fn short_on_the_way(&self, short: &[Nutrient]) -> Said {
+        Said::because(
+            format!("Short on the way: {}", self.nutrients(short)),
+            "Neither ration is short of it, and some of these days are. Days do no harm; keep the way as short as the gut \
+             allows.",
+        )
+    }
+
+    fn no_change_while_refused(&self) -> Said {
+        Said::because(
+            "No change while a plan is refused",
+            "Feed as the plan's screen says, and keep hay in front of it. Look there first: it says why, and what to do.",
+        )
+    }
+
     fn keeps_every_day(&self) -> Said {
         Said::because(
-            "What both rations keep is kept on every day",
-            "Each amount goes from the one to the other a quarter at a time. What the old ration is short of is less short from \
-             step to step. Minerals and salt need no time and change at once. Two to three weeks are common practice.",
+            "No day breaks or lacks what neither ration does",
+            "Each amount goes from the one to the other a quarter at a time. Minerals and salt that come in need no time; those \
+             that go out stay until the last step. Two to three weeks are common practice.",
         )
     }
 

@@ -24,12 +24,6 @@ impl English {
         }
     }
 
-    pub(super) fn currency_of(view: &MendView) -> Option<Currency> {
-        let of_foods = view.candidates.iter().filter_map(|one| one.of.price);
-        let of_hay = view.now.forages.iter().filter_map(|hay| hay.price);
-        of_foods.chain(of_hay).map(|price| price.currency).next()
-    }
-
     fn names(&self, view: &MendView, proposal: &Proposal) -> Vec<String> {
         proposal
             .foods
@@ -196,6 +190,11 @@ impl MendWords for English {
             said.push(Said::because(
                 "Zinc to copper is not as usual",
                 "Three to five times as much zinc as copper is accepted, from memory. No ration is refused for it.",
+            ));
+        }
+        if view.aim == Aim::Cheapest && view.now.forages.iter().any(|hay| hay.price.is_none()) {
+            said.push(Said::plain(
+                "The hay has no price: only what bought food costs is compared",
             ));
         }
         let without: Vec<String> = proposal

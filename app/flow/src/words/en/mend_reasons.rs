@@ -50,7 +50,7 @@ impl MendReasonWords for English {
     fn decides(&self, view: &MendView, decides: &Decides) -> [String; 2] {
         let (unit, times) = spoken(decides.limit);
         let by = decides.price * times;
-        let costs = match (view.aim, Self::currency_of(view)) {
+        let costs = match (view.aim, view.now.currency()) {
             (Aim::Cheapest, Some(currency)) => self.small_cost(by, currency),
             (Aim::Cheapest, None) => return [self.limit(decides.limit), String::new()],
             (Aim::FewestFoods | Aim::Lightest, _) => format!("{} g of food", sized(by * 1000.0)),

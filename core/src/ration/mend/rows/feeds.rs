@@ -1,9 +1,8 @@
 //! Amounts, kinds of forage, buckets and the sugar of the day.
 
 use super::super::limit::Limit;
-use super::super::published::UNDER;
+use super::super::published::{SUGAR_CARE, UNDER};
 use super::super::wanted::ForageChoice;
-use super::content::{End, careful};
 use super::{LimitRow, Rows};
 use crate::forage::{ForageClass, ForageKind, judge};
 use crate::limits::published::LUCERNE_MOST;
@@ -26,6 +25,9 @@ impl Rows<'_> {
             }
         };
         self.row(Limit::Forage, [forage_least, f64::INFINITY], dry, counts);
+        if let Some(hay) = self.wanted.hay.map(DryMatter::to_kg) {
+            self.row(Limit::Forage, [hay, hay], dry, |_| 0.0);
+        }
         let parts: Vec<(usize, f64)> = self
             .forages
             .iter()
@@ -52,12 +54,18 @@ impl Rows<'_> {
                 upper: 0.0,
             });
         }
+        let careful_energy = self.asks.care || self.wanted.hay.is_none();
         if let Some(energy) = self.wanted.energy_least {
             self.row(
                 Limit::Energy,
                 [energy.to_mcal(), f64::INFINITY],
                 |forage| {
-                    let energy = forage.supply.energy.value;
+                    // A floor is kept by the end that leaves it least.
+                    let energy = if careful_energy {
+                        forage.supply.energy.low
+                    } else {
+                        forage.supply.energy.value
+                    };
                     energy.in_dry(AsFed::kg(1.0).dry(forage.dry)).to_mcal()
                 },
                 |food| {
@@ -86,7 +94,19 @@ impl Rows<'_> {
                 0.0
             }
         };
-        if self.forages.iter().any(is_straw) {
+        let settled = self.forages.iter().all(|forage| forage.part.is_some());
+        let part_of = |wanted: &dyn Fn(&ForageChoice<'_>) -> bool| -> f64 {
+            let found = self.forages.iter().filter(|forage| wanted(forage));
+            found.filter_map(|forage| forage.part).sum()
+        };
+        let straw = part_of(&is_straw);
+        // Parts that are settled and break a limit by themselves are the plan's to mend, not the foods'.
+        let over_straw = settled && straw > cap.most.to_fraction();
+        let under_straw = settled && cap.least.is_some_and(|least| straw < least.to_fraction());
+        let over_lucerne =
+            settled && part_of(&|forage| forage.class == ForageClass::Lucerne) > *LUCERNE_MOST;
+        let has_straw = self.forages.iter().any(is_straw);
+        if has_straw && !over_straw {
             let most = cap.most.to_fraction();
             self.row(
                 Limit::Straw,
@@ -94,6 +114,8 @@ impl Rows<'_> {
                 |forage| part(is_straw(forage), forage.dry.to_fraction(), most),
                 |food| counted(food, most, false),
             );
+        }
+        if has_straw && !under_straw {
             if let Some(least) = cap.least.map(crate::limits::ForagePart::to_fraction) {
                 self.row(
                     Limit::StrawAtLeast,
@@ -117,7 +139,7 @@ impl Rows<'_> {
                 .iter()
                 .any(|forage| forage.class == ForageClass::Lucerne);
         // Where lucerne is the only hay there is nothing to keep it under.
-        if has_lucerne && !all_lucerne {
+        if has_lucerne && !all_lucerne && !over_lucerne {
             self.row(
                 Limit::Lucerne,
                 [f64::NEG_INFINITY, 0.0],
@@ -173,11 +195,13 @@ impl Rows<'_> {
         let most = limits.wsc_and_starch;
         let of_hay = |forage: &ForageChoice<'_>| {
             let belief = forage.sugar?.wsc_starch?;
-            Some(careful(belief.mean, Some(belief.spread), End::High))
+            Some(belief.mean + belief.spread * *SUGAR_CARE)
         };
         let within = self.forages.iter().all(|forage| {
             let judged = forage.sugar.map(|sugar| judge(sugar, &limits));
-            judged.is_some_and(|judged| judged.verdict.is_within())
+            let within = judged.is_some_and(|judged| judged.verdict.is_within());
+            // A hay that passes by its other measure is held by the balance alone.
+            within && of_hay(forage).is_some_and(|share| share <= most)
         });
         if !within {
             return;
