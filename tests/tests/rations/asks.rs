@@ -97,3 +97,54 @@ fn what_has_no_price_is_left_out_and_named() {
         Mends::NotKnown => panic!("no answer"),
     }
 }
+
+/// Where the owner has settled how much of the forage is straw, and it is more than a horse may have, the plan says that;
+/// copper and zinc are mended all the same.
+#[test]
+fn settled_straw_over_its_cap_does_not_stand_in_the_way_of_the_minerals() {
+    let settled = |class, price, part| crate::stall::Hay {
+        part: Some(part),
+        ..untested(class, price)
+    };
+    let stall = Stall {
+        teeth: tussock_core::animal::Teeth::NotKnown,
+        hays: vec![
+            settled(ForageClass::Grass, 30.0, 0.6),
+            settled(ForageClass::OatStraw, 12.0, 0.4),
+        ],
+        foods: vec![
+            typical(TypicalFood::Balancer, 160.0),
+            typical(TypicalFood::SoybeanMeal, 70.0),
+            typical(TypicalFood::VitaminE, 900.0),
+            typical(TypicalFood::Salt, 45.0),
+        ],
+        level: [1.75, 1.75],
+        ..Stall::grown(Kind::Horse, 500.0, REST)
+    };
+    let (mended, whole) = stall.signed();
+    assert!(stall.given(&mended, TypicalFood::Balancer) > 0.0);
+    assert!(matches!(
+        whole.forage.straw,
+        tussock_core::limits::CapVerdict::Over { .. }
+    ));
+}
+
+/// What is set to nothing by hand is out: it is neither missed for want of a price nor said to pay.
+#[test]
+fn a_food_that_was_taken_out_is_not_talked_of() {
+    let mut out = typical(TypicalFood::LowSugarFeed, 60.0).set(0.0);
+    out.price = None;
+    let stall = Stall {
+        hays: vec![untested(ForageClass::Grass, 22.0)],
+        foods: vec![
+            typical(TypicalFood::Balancer, 160.0),
+            typical(TypicalFood::SoybeanMeal, 70.0),
+            typical(TypicalFood::Salt, 45.0),
+            out,
+        ],
+        ..Stall::grown(Kind::Horse, 500.0, REST)
+    };
+    let (mended, _) = stall.signed();
+    assert!(mended.without_price.is_empty());
+    assert!(mended.pays.iter().all(|pays| pays.food != 3));
+}

@@ -115,15 +115,14 @@ impl Rows<'_> {
                 |food| counted(food, most, false),
             );
         }
-        if has_straw && !under_straw {
-            if let Some(least) = cap.least.map(crate::limits::ForagePart::to_fraction) {
-                self.row(
-                    Limit::StrawAtLeast,
-                    [0.0, f64::INFINITY],
-                    |forage| part(is_straw(forage), forage.dry.to_fraction(), least),
-                    |food| counted(food, least, false),
-                );
-            }
+        let least = cap.least.filter(|_| has_straw && !under_straw);
+        if let Some(least) = least.map(crate::limits::ForagePart::to_fraction) {
+            self.row(
+                Limit::StrawAtLeast,
+                [0.0, f64::INFINITY],
+                |forage| part(is_straw(forage), forage.dry.to_fraction(), least),
+                |food| counted(food, least, false),
+            );
         }
         let most = *LUCERNE_MOST;
         let all_lucerne = self
