@@ -291,6 +291,10 @@ pub(super) fn energy_of(line: &EnergyLine) -> BalanceLine {
 /// Energy, the nutrients that need a look, and the rest behind a key.
 pub(super) fn held(balance: &Balance) -> AnyView {
     let words = English::default();
+    // Without needs there is nothing to hold it against.
+    if balance.rows.is_empty() {
+        return ().into_any();
+    }
     let mut lines = vec![energy_of(&balance.energy)];
     lines.extend(balance.to_look_at().map(line_of));
     let none = (lines.len() == 1).then(|| view! { <p>{words.no_nutrient_to_look_at()}</p> });

@@ -240,7 +240,8 @@ pub fn LookOver(
             }}
             {told}
             <AtOnce look />
-            <Show when=move || !some_yes.get()>
+            // It stands there once it can do something: a tap is never lost.
+            <Show when=move || !some_yes.get() && held.with(Option::is_some)>
                 <WideKey says=words.all_normal() means=words.all_normal_means() act=normal />
             </Show>
             {lines}
