@@ -15,8 +15,8 @@ use tussock_core::forage::ForageClass;
 use tussock_core::limits::Nutrient;
 use tussock_core::log::bodies::base::{Decimal, FeedWeight, Reported};
 use tussock_core::log::bodies::{
-    AnimalV2, ConditionV1, CrestV1, FoodV2, LabelBasis, LabelLineV2, LookOverV1, LotV1, VisitsV1,
-    WeightV1, YardV1,
+    AnimalV2, ConditionV1, CrestV1, FoodV2, LabelLineV2, LookOverV1, LotV1, VisitsV1, WeightV1,
+    YardV1,
 };
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
 use tussock_core::ration::{Content, FoodClass, TypicalFood};
@@ -179,19 +179,7 @@ fn pack(kg: f64) -> Result<Option<FeedWeight>, LogError> {
 
 /// A food of which nobody typed a label.
 fn unlabelled(name: &str, typical: TypicalFood) -> Result<FoodV2, LogError> {
-    Ok(FoodV2 {
-        name: Name::new(name)?,
-        class: typical.class(),
-        profile: Some(typical),
-        basis: LabelBasis::AsFed,
-        dry_matter: None,
-        serving: None,
-        label: Vec::new(),
-        rate: None,
-        scoop: None,
-        pack: None,
-        price: None,
-    })
+    Ok(FoodV2::typical(Name::new(name)?, typical))
 }
 
 /// A mix of minerals and vitamins that does not exist, with its label.

@@ -170,9 +170,9 @@ pub fn changing_over(
         return None;
     };
     let today = fed.day;
-    if let Some(decided) = decided_after_plan(records, animal, now) {
+    if decided_after_plan(records, animal, now) {
         let to = draft_ration(records, animal, now, zone, wish)?.ok()?;
-        return (decided && !same(&to, &fed)).then_some(ChangeOver {
+        return (!same(&to, &fed)).then_some(ChangeOver {
             began: None,
             today,
             from: fed,
@@ -228,8 +228,8 @@ fn just_before(instant: Instant) -> Instant {
     Instant::from_ms(instant.to_ms() - 1)
 }
 
-/// Whether a ration was decided since the plan of its own was issued; `None` without one.
-fn decided_after_plan(records: &[&Record], animal: &AnimalId, now: Instant) -> Option<bool> {
+/// Whether a ration was decided since the plan of its own was issued.
+fn decided_after_plan(records: &[&Record], animal: &AnimalId, now: Instant) -> bool {
     let entries = up_to(records, now);
     let own = |kind: fn(&Body) -> bool| {
         entries
@@ -238,9 +238,8 @@ fn decided_after_plan(records: &[&Record], animal: &AnimalId, now: Instant) -> O
             .find(|entry| entry.record.subject.id() == animal.as_str() && kind(&entry.body))
             .map(|entry| entry.record.at)
     };
-    let ration = own(|body| matches!(body, Body::Ration(_)))?;
-    let plan = own(|body| matches!(body, Body::Plan(_)));
-    plan.is_none_or(|plan| plan < ration).then_some(true)
+    // Nothing decided is before everything.
+    own(|body| matches!(body, Body::Plan(_))) < own(|body| matches!(body, Body::Ration(_)))
 }
 
 /// When the plan that began on a day was issued: the animal's own, or its part of its group's.

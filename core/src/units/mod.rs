@@ -22,6 +22,6 @@ mod time;
 
 pub use bounds::{Bounds, OutOfRange};
 pub use feed::{AsFed, DryFraction, DryMatter, EnergyDensity, ShareOfAsFed, ShareOfDm};
-pub use money::{Currency, Money, MoneyError, PricePerKg};
+pub use money::{Cost, Currency, Money, MoneyError, PricePerKg};
 pub use quantity::{BodyMass, Energy, Iu, Length, NutrientMass, PartOfBody, Speed, Temperature};
 pub use time::{Instant, LocalDate, LocalStamp, LocalTime, Resolved, Span, Zone};

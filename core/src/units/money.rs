@@ -107,6 +107,35 @@ pub struct PricePerKg {
     pub currency: Currency,
 }
 
+impl PricePerKg {
+    /// What so much of it costs.
+    pub fn cost_of(self, fed: AsFed) -> Cost {
+        Cost {
+            minor: self.minor * fed.to_kg(),
+            currency: self.currency,
+        }
+    }
+}
+
+/// What something costs, reckoned and not paid.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Cost {
+    /// Minor units; not rounded.
+    pub minor: f64,
+    /// Of which currency.
+    pub currency: Currency,
+}
+
+impl Cost {
+    /// The sum; `None` of two currencies, for nothing is converted.
+    pub fn plus(self, other: Self) -> Option<Self> {
+        (self.currency == other.currency).then_some(Self {
+            minor: self.minor + other.minor,
+            currency: self.currency,
+        })
+    }
+}
+
 /// Why an amount of money was refused.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum MoneyError {

@@ -7,7 +7,7 @@ use tussock_core::animal::LotId;
 use tussock_core::forage::Fed;
 use tussock_core::log::{DayRation, GivenFood, GivenForage};
 use tussock_core::ration::Food;
-use tussock_core::units::{AsFed, Currency, PricePerKg};
+use tussock_core::units::{AsFed, Cost, Currency, PricePerKg};
 
 /// What is done with a line, in the order they stand on the slip.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -84,7 +84,7 @@ pub struct Line {
     /// How much it is to be a day.
     pub to: AsFed,
     /// What it cost a day and what it will, in minor units; `None` when its price is not known.
-    pub cost: Option<[PricePerKg; 2]>,
+    pub cost: Option<[Cost; 2]>,
 }
 
 /// What a day costs now and then.
@@ -173,16 +173,12 @@ fn bought(now: &DayRation, then: &DayRation) -> Option<Sum> {
 }
 
 fn line(of: Of, price: Option<PricePerKg>, from: AsFed, to: AsFed) -> Line {
-    let costs = |price: PricePerKg, fed: AsFed| PricePerKg {
-        minor: price.minor * fed.to_kg(),
-        currency: price.currency,
-    };
     Line {
         change: Change::between(from, to, &of),
         of,
         from,
         to,
-        cost: price.map(|price| [costs(price, from), costs(price, to)]),
+        cost: price.map(|price| [price.cost_of(from), price.cost_of(to)]),
     }
 }
 

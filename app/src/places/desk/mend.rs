@@ -1,6 +1,6 @@
 //! The mend of a ration: asked for, shown as a change slip, and used.
 
-use super::mend_shown::{decides, nothing_fits, options, slip_of};
+use super::mend_shown::{decides, nothing_fits, options, slip_view};
 use super::ration::{held, told};
 use crate::device::clock::DeviceZone;
 use crate::form::Form;
@@ -232,7 +232,7 @@ impl AtMend {
             .map(told)
             .collect_view();
         view! {
-            {slip_of(proposal)}
+            {slip_view(&proposal.slip)}
             {cautions}
             <p class="soft">{words.using_it()}</p>
             <h2>{words.why_so()}</h2>

@@ -8,11 +8,6 @@ use tussock_flow::views::mend::{MendView, Proposal};
 use tussock_flow::views::slip::Slip;
 use tussock_flow::words::{BalanceWords, English, MendReasonWords, MendWords, SlipWords};
 
-/// What changes.
-pub(super) fn slip_of(proposal: &Proposal) -> AnyView {
-    slip_view(&proposal.slip)
-}
-
 /// A change slip, worded.
 pub(super) fn slip_view(slip: &Slip) -> AnyView {
     let words = English::default();

@@ -69,6 +69,23 @@ twin! {
 }
 
 impl FoodV2 {
+    /// A typical food in the yard, with its typical numbers until a label is typed.
+    pub const fn typical(name: Name, food: TypicalFood) -> Self {
+        Self {
+            name,
+            class: food.class(),
+            profile: Some(food),
+            basis: LabelBasis::AsFed,
+            dry_matter: None,
+            serving: None,
+            label: Vec::new(),
+            rate: None,
+            scoop: None,
+            pack: None,
+            price: None,
+        }
+    }
+
     /// Whether a line of a label was typed that is reckoned with.
     pub fn has_label(&self) -> bool {
         self.label.iter().any(|line| line.content.is_some())

@@ -4,7 +4,7 @@ use super::{DayRation, GivenFood, GivenForage, YardFood};
 use crate::plan::Standard;
 use crate::ration::mend::{FoodChoice, ForageChoice};
 use crate::ration::{Bucket, Food, Forage, Ration, RationError, Whole, whole};
-use crate::units::{AsFed, Currency, DryMatter, PricePerKg};
+use crate::units::{AsFed, Cost, Currency, DryMatter, PricePerKg};
 use std::collections::BTreeMap;
 
 impl DayRation {
@@ -89,27 +89,13 @@ impl DayRation {
 
     /// What it costs a day, in minor units of one currency; `None` when the price of something is not known or they are
     /// not of one currency.
-    pub fn cost(&self) -> Option<PricePerKg> {
-        let prices = self
-            .forages
-            .iter()
-            .map(|given| (given.price, given.as_fed))
-            .chain(self.foods.iter().map(|given| (given.of.price, given.a_day)));
-        prices
-            .map(|(price, fed)| {
-                let price = price?;
-                Some(PricePerKg {
-                    minor: price.minor * fed.to_kg(),
-                    currency: price.currency,
-                })
-            })
-            .reduce(|sum, more| {
-                let (sum, more) = (sum?, more?);
-                (sum.currency == more.currency).then_some(PricePerKg {
-                    minor: sum.minor + more.minor,
-                    currency: sum.currency,
-                })
-            })?
+    pub fn cost(&self) -> Option<Cost> {
+        let forages = self.forages.iter().map(|given| (given.price, given.as_fed));
+        let foods = self.foods.iter().map(|given| (given.of.price, given.a_day));
+        forages
+            .chain(foods)
+            .map(|(price, fed)| Some(price?.cost_of(fed)))
+            .reduce(|sum, more| sum?.plus(more?))?
     }
 
     /// The currency that prices are compared in: that of its hay, else of most of the yard's foods. A price in another is

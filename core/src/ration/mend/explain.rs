@@ -108,7 +108,7 @@ fn amounts(rows: &Rows<'_>, values: impl Iterator<Item = f64>) -> (Vec<AsFed>, V
     (forages, foods)
 }
 
-/// Zero is told apart by its bits nowhere: an amount is there when it is above nothing.
+/// Whether any of it is given.
 fn given(amount: AsFed) -> bool {
     AsFed::ZERO < amount
 }

@@ -280,19 +280,7 @@ impl Typed {
 /// # Errors
 /// A name that cannot be stored.
 pub fn take(food: TypicalFood, name: &str, yard: &Subject, id: &FoodId) -> Result<Act, LogError> {
-    let body = FoodV2 {
-        name: Name::new(name)?,
-        class: food.class(),
-        profile: Some(food),
-        basis: LabelBasis::AsFed,
-        dry_matter: None,
-        serving: None,
-        label: Vec::new(),
-        rate: None,
-        scoop: None,
-        pack: None,
-        price: None,
-    };
+    let body = FoodV2::typical(Name::new(name)?, food);
     Ok(add(yard, id, body))
 }
 

@@ -123,20 +123,13 @@ pub fn mend_of(
     now: Instant,
     zone: &impl Zone,
 ) -> Option<Outcome> {
-    let shown = balance::ration(shelf, animal, now, zone)?;
-    if let balance::Outcome::Refused(_) = shown.outcome {
-        return Some(Outcome::Refused);
-    }
-    if let balance::Outcome::Shown(shown) = &shown.outcome
-        && shown.refused.is_some()
-    {
-        return Some(Outcome::Refused);
-    }
-    let records: Vec<&Record> = shelf.records().collect();
-    let wish = wish(&records, animal, now, zone)?;
-    let ration = match day_ration(&records, animal, now, zone, &wish)? {
-        Ok(ration) => ration,
-        Err(error) => return Some(Outcome::Nothing(error)),
+    let ration = match balance::ration(shelf, animal, now, zone)?.outcome {
+        balance::Outcome::Refused(_) => return Some(Outcome::Refused),
+        balance::Outcome::Shown(shown) if shown.refused.is_some() => return Some(Outcome::Refused),
+        balance::Outcome::Shown(shown) => shown.ration,
+        balance::Outcome::Nothing(error) => return Some(Outcome::Nothing(error)),
+        // What it is given cannot be held against it; what it could be given may.
+        balance::Outcome::NotReckoned(_) => given(shelf, animal, now, zone)?.ok()?,
     };
     let candidates = candidates(&ration, asks.typical_too);
     let aim = asks.aim.unwrap_or_else(|| usual_aim(&candidates));
@@ -151,12 +144,21 @@ pub fn mend_of(
     })))
 }
 
+/// What an animal is given now.
+fn given(
+    shelf: &Shelf,
+    animal: &AnimalId,
+    now: Instant,
+    zone: &impl Zone,
+) -> Option<Result<DayRation, PlanError>> {
+    let records: Vec<&Record> = shelf.records().collect();
+    let wish = wish(&records, animal, now, zone)?;
+    day_ration(&records, animal, now, zone, &wish)
+}
+
 /// The keys of all foods that may be given, so that what is set of them can be read.
 pub fn keys(shelf: &Shelf, animal: &AnimalId, now: Instant, zone: &impl Zone) -> Vec<String> {
-    let records: Vec<&Record> = shelf.records().collect();
-    let ration = wish(&records, animal, now, zone)
-        .and_then(|wish| day_ration(&records, animal, now, zone, &wish));
-    match ration {
+    match given(shelf, animal, now, zone) {
         Some(Ok(ration)) => candidates(&ration, true)
             .iter()
             .map(Candidate::key)
@@ -278,7 +280,7 @@ fn proposal(ration: &DayRation, candidates: &[Candidate], mended: Mended) -> Opt
 }
 
 impl MendView {
-    /// The name of the food at a place among the candidates goes by the words; this is the food.
+    /// The food at a place among the candidates.
     pub fn candidate(&self, at: usize) -> Option<&Candidate> {
         self.candidates.get(at)
     }
