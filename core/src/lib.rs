@@ -31,6 +31,7 @@ pub mod animal;
 pub mod assess;
 pub mod day;
 pub mod forage;
+pub mod graze;
 pub mod limits;
 pub mod log;
 pub mod plan;

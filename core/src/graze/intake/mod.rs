@@ -1,0 +1,1 @@
+//! What an animal eats at grass.

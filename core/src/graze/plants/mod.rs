@@ -1,0 +1,1 @@
+//! What grows on a paddock.

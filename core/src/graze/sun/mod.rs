@@ -1,0 +1,1 @@
+//! The sun of a place and a day.

@@ -1,0 +1,1 @@
+//! How much grass stands on a paddock.

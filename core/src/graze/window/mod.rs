@@ -1,0 +1,1 @@
+//! When grass is open.
