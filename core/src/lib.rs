@@ -57,6 +57,7 @@ pub fn constants() -> Vec<sources::Constant> {
         ration::published::constants(),
         ration::catalogue::published::constants(),
         ration::solve::published::constants(),
+        graze::intake::published::constants(),
         work::published::constants(),
         day::published::constants(),
         progress::published::constants(),

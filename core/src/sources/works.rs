@@ -127,6 +127,8 @@ pub enum Work {
     Ince2011,
     /// Shewmaker et al. 2006.
     Shewmaker2006,
+    /// Dowler, thesis at North Carolina State University.
+    DowlerThesis,
     /// Watts & Sirois 2003.
     WattsSirois2003,
     /// Wylie et al. 2016.
@@ -549,6 +551,12 @@ impl Work {
                 "Diurnal variation of nonstructural carbohydrate in tall fescue",
                 "Grass Forage Sci 61:413",
             ),
+            Self::DowlerThesis => Citation {
+                authors: "Dowler",
+                year: None,
+                title: "Dry matter intake of horses grazing for eight hours",
+                appeared: "thesis, North Carolina State University",
+            },
             Self::WattsSirois2003 => cite(
                 "Watts, Sirois",
                 2003,
