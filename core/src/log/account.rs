@@ -4,7 +4,7 @@
 //! the case and its values. It is no stored format: what is stored is the record of an issued plan.
 
 use crate::limits::Ends;
-use crate::plan::{Draft, HayLine, PlanError};
+use crate::plan::{Draft, GrassLine, HayLine, PlanError};
 use crate::ration::{DecidedBy, Line, Standing};
 use crate::safety::{GroupPlan, GroupVerdict, Plan, Refused, SafetyVerdict};
 use crate::units::{BodyMass, DryMatter};
@@ -151,13 +151,27 @@ fn planned(draft: &Draft) -> Value {
         "likely_gap_h": draft.layout.likely_h,
         "gap": format!("{:?}", draft.layout.verdict),
         "mends": texts(&draft.mends),
-        "grass": format!("{:?}", draft.grass),
+        "grass": grass(&draft.grass),
         "work": format!("{:?}", draft.work),
         "look_over_every_days": draft.watch.look_over_days,
         "review": format!("{:?}", draft.watch.review),
         "would_change_most": texts(&draft.levers),
         "findings": texts(&draft.assessed),
         "sources": texts(draft.from.sources()),
+    })
+}
+
+fn grass(line: &GrassLine) -> Value {
+    let GrassLine::Counted(day) = line else {
+        return json!(format!("{line:?}"));
+    };
+    let room = &day.room;
+    json!({
+        "minutes": room.time.to_minutes(),
+        "asked_minutes": room.asked.to_minutes(),
+        "shortened": texts(&room.shortened),
+        "kg_dry": [room.grass.least.to_kg(), room.grass.likely.to_kg(), room.grass.most.to_kg()],
+        "hay_less_kg_dry": room.hay_less.to_kg(),
     })
 }
 

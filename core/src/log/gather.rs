@@ -18,7 +18,7 @@ use crate::assess::{AssessError, ConditionRange, Crest, DatedWeight, Tape};
 use crate::forage::Lot;
 use crate::limits::{WaterWeather, starting_level};
 use crate::plan::{
-    Draft, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Soaking, draft,
+    Draft, Grazing, HayOffer, LookedOver, NetUse, PlanError, PlanFor, Scored, Soaking, draft,
 };
 use crate::progress::TooFast;
 use crate::ration::Food;
@@ -101,6 +101,8 @@ pub struct Gathered {
     pub soaking: Soaking,
     /// The weather for water.
     pub weather: WaterWeather,
+    /// Turnout on grass that somebody decided on.
+    pub grazing: Option<Grazing>,
     /// Its sessions of work, oldest first.
     pub sessions: Vec<Session>,
     /// What could not be read.
@@ -159,6 +161,7 @@ impl Gathered {
             net: self.net.clone(),
             soaking: self.soaking,
             weather: self.weather,
+            grazing: self.grazing.as_ref(),
             strictest: None,
         }
     }
@@ -230,6 +233,7 @@ pub fn gather(
         net: feeds.net,
         soaking: feeds.soaking,
         weather: feeds.weather,
+        grazing: None,
         animal: who,
         problems,
     })

@@ -134,7 +134,7 @@ pub fn how_it_goes(
         eaten: weight.and_then(|weight| eaten(&ledger, weight)),
         grass_not_counted: at_level
             .as_ref()
-            .is_some_and(|draft| draft.grass == GrassLine::NotCounted),
+            .is_some_and(|draft| matches!(draft.grass, GrassLine::NotCounted)),
         hay: hay(&gathered, beside.hay_lasts),
     };
     Some(HowItGoes {

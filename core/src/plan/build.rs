@@ -1,13 +1,14 @@
 //! Joining the loop: assess, limits, forage, ration and day into one draft.
 
 use super::buckets::{bucket_lines, decided_doses, with_buckets};
-use super::draft::{Draft, EnergyLine, GrassLine};
+use super::draft::{Draft, EnergyLine};
 use super::error::PlanError;
+use super::grass::{self, Beside};
 use super::hay::{self, Feeding, Floors};
 use super::input::{PlanFor, Scored, Soaked, Soaking};
 use super::levers::levers;
 use super::work::work;
-use crate::animal::{Risk, State, VetScope, VetWord, risk};
+use crate::animal::{State, VetWord, risk};
 use crate::assess::{self, ConditionRange, DatedWeight, Target, best};
 use crate::day::{self, DayNeeds, lay_out, mends};
 use crate::forage::ForageKind;
@@ -118,6 +119,22 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
         vets_word,
     )?;
     let dry_matter = hung + bought;
+    let least_dry_matter = amounts.least + bought;
+    let grass = grass::line(
+        of,
+        &Beside {
+            risk: &hay_risk,
+            weight: &weighed.weight,
+            dry: Ends::new(
+                least_dry_matter,
+                dry_matter,
+                hay::most(&feedings, hung) + bought,
+            ),
+            forage: hung,
+            measured: allowance.offer == Offer::Measured,
+            sugar: sugar.as_ref(),
+        },
+    );
     let from = weighed
         .weight
         .from
@@ -156,11 +173,11 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
             true,
         )?,
         salt_g: salt(&needs).to_g(),
-        grass: grass(of, &hay_risk),
+        grass,
         work: work(of).line,
         watch: limits::intervals(of.animal.phase),
         levers: Vec::new(),
-        least_dry_matter: amounts.least + bought,
+        least_dry_matter,
         raised: amounts.raised,
         target,
         condition,
@@ -343,19 +360,6 @@ fn salt(needs: &Needs) -> NutrientMass {
             limits::Amount::Mass(sodium) => salt_for(sodium),
             limits::Amount::Iu(_) => NutrientMass::ZERO,
         })
-}
-
-fn grass(of: &PlanFor<'_>, risk: &Risk) -> GrassLine {
-    let scope = VetScope::ReturnToGrass;
-    if risk.level.restricts_sugar() {
-        GrassLine::None {
-            why: risk.factors.clone(),
-        }
-    } else if of.stopped_by_signs(scope) || of.stopped_by_lameness(scope) {
-        GrassLine::None { why: Vec::new() }
-    } else {
-        GrassLine::NotCounted
-    }
 }
 
 fn amounts_from(feedings: &[Feeding<'_>]) -> crate::sources::Provenance {

@@ -1,11 +1,12 @@
 //! A plan before safety has spoken.
 
-use super::input::{LookedOver, Soaking};
+use super::input::{Grazing, LookedOver, Soaking};
 use super::levers::Lever;
 use crate::animal::{Animal, FoodId, LotId, Risk, RiskFactor, SaidOn, VetWord};
 use crate::assess::{self, ConditionRange, Target, WeightEstimate};
 use crate::day::{Layout, Mend};
 use crate::forage::{DryEstimate, Fed, ForageClass, ForageEnergy, Hazard, Judgement};
+use crate::graze::intake::GrassRoom;
 use crate::limits::{
     self, Allowance, CapVerdict, Ends, EnergyVerdict, Intervals, MealLimit, Needs, VetListReason,
     WaterNeed,
@@ -13,7 +14,7 @@ use crate::limits::{
 use crate::progress::TooFast;
 use crate::ration::{Dose, FoodClass, Line};
 use crate::sources::Provenance;
-use crate::units::{AsFed, DryMatter, Energy, Instant, LocalDate, PartOfBody};
+use crate::units::{AsFed, DryMatter, Energy, Instant, LocalDate, PartOfBody, Span};
 use crate::work::WorkLine;
 
 /// One forage of the day.
@@ -90,16 +91,38 @@ impl BucketLine {
     }
 }
 
+/// A day with grass in this plan. Its nets are those of a day without, less [`GrassRoom::hay_less`].
+#[derive(Clone, Debug, PartialEq)]
+pub struct GrassDay {
+    /// What somebody decided on.
+    pub grazing: Grazing,
+    /// How much of it the plan can carry, and what it changes.
+    pub room: GrassRoom,
+}
+
 /// Grass in this plan.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum GrassLine {
     /// None, and the facts that close it; no facts when only a sign or lameness does.
     None {
         /// The facts.
         why: Vec<RiskFactor>,
     },
-    /// Not counted: hours and area are limited, and what is eaten there comes on top.
+    /// Not counted: nobody decided how long it is at grass, and what is eaten there comes on top.
     NotCounted,
+    /// Counted, on the days on which grass is open: with both ends, and as long as the plan can carry.
+    Counted(Box<GrassDay>),
+}
+
+impl GrassLine {
+    /// Whether it is at grass at all by this plan, counted or not.
+    pub fn is_open(&self) -> bool {
+        match self {
+            Self::None { .. } => false,
+            Self::NotCounted => true,
+            Self::Counted(day) => Span::ZERO < day.room.time,
+        }
+    }
 }
 
 /// Why the forage differs from the level times the weight.

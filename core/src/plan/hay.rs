@@ -204,6 +204,17 @@ pub(super) fn amounts(
     })
 }
 
+/// The dry matter of a day's forage with the end that gives most: the driest reading, the least washed out.
+pub(super) fn most(feedings: &[Feeding<'_>], forage: DryMatter) -> DryMatter {
+    feedings
+        .iter()
+        .map(|feeding| {
+            let weighed = feeding.weigh_out(forage * feeding.offer.part);
+            feeding.eaten(weighed).most
+        })
+        .sum()
+}
+
 /// The lines of the forages for a day's forage.
 pub(super) fn lines(feedings: &[Feeding<'_>], forage: DryMatter) -> Vec<HayLine> {
     feedings

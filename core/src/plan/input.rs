@@ -1,6 +1,8 @@
 //! What a plan is made from: everything is an argument, and is frozen with the plan.
 
-use crate::animal::{Animal, AnimalId, Answer, Risk, SaidOn, Seen, VetFlag, VetScope, VetWord};
+use crate::animal::{
+    Animal, AnimalId, Answer, PaddockId, Risk, SaidOn, Seen, VetFlag, VetScope, VetWord,
+};
 use crate::assess::{ConditionRange, Crest, DatedWeight, Tape};
 use crate::day::{EatingRate, NetKind, rate};
 use crate::forage::Lot;
@@ -8,7 +10,7 @@ use crate::limits::WaterWeather;
 use crate::progress::TooFast;
 use crate::ration::Food;
 use crate::soak::{Air, Recipe};
-use crate::units::{AsFed, BodyMass, Instant, LocalDate, LocalTime, PartOfBody};
+use crate::units::{AsFed, BodyMass, Instant, LocalDate, LocalTime, PartOfBody, Span};
 
 /// A condition score on a day.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -209,6 +211,21 @@ pub struct Soaking {
     pub air: Air,
 }
 
+/// Turnout on grass that somebody decided on: so it goes on a day on which grass is open.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Grazing {
+    /// Where; `None` when nobody said.
+    pub paddock: Option<PaddockId>,
+    /// How long a day.
+    pub time: Span,
+    /// Whether it wears a muzzle.
+    pub muzzle: bool,
+    /// Weeks of such turnout behind it; `None` when nobody knows.
+    pub weeks: Option<f64>,
+    /// Whether somebody saw leaf enough there to eat.
+    pub leaf: bool,
+}
+
 /// Everything a plan for one animal is made from.
 #[derive(Clone, Debug)]
 pub struct PlanFor<'a> {
@@ -254,6 +271,8 @@ pub struct PlanFor<'a> {
     pub soaking: Soaking,
     /// The weather, for water.
     pub weather: WaterWeather,
+    /// Turnout that somebody decided on; `None` when nobody did.
+    pub grazing: Option<&'a Grazing>,
     /// The risk that sets hay and grass when it is fed with others: that of the most at-risk member.
     pub strictest: Option<&'a Risk>,
 }
@@ -291,7 +310,7 @@ impl PlanFor<'_> {
             && !self.lifted(scope, self.said.lame.map(Seen::on))
     }
 
-    fn lifted(&self, scope: VetScope, seen: Option<Seen>) -> bool {
+    pub(super) fn lifted(&self, scope: VetScope, seen: Option<Seen>) -> bool {
         seen.is_some_and(|seen| {
             self.words
                 .iter()

@@ -11,6 +11,7 @@ mod buckets;
 mod build;
 mod draft;
 mod error;
+mod grass;
 mod group;
 mod hay;
 mod input;
@@ -21,7 +22,7 @@ mod work;
 
 pub use build::draft;
 pub(crate) use build::eaten_within_h;
-pub use draft::{BucketLine, Draft, EnergyLine, GrassLine, HayLine, Raised};
+pub use draft::{BucketLine, Draft, EnergyLine, GrassDay, GrassLine, HayLine, Raised};
 pub use error::PlanError;
 pub use group::{
     GroupDraft, GroupFor, GroupHay, GroupVisit, MemberShare, NoGroupDraft, RaisedForAll, Separate,
@@ -30,7 +31,8 @@ pub use group::{
 pub(crate) use group::{lowest_allowed, share_of, straw_for_all, together};
 pub(crate) use hay::sugar as sugar_as_fed;
 pub use input::{
-    AtRest, HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked, Soaking, Taken,
+    AtRest, Grazing, HayOffer, LookAgain, LookedOver, NetUse, PlanFor, Scored, Signs, Soaked,
+    Soaking, Taken,
 };
 pub use levers::Lever;
 pub use standard::Standard;

@@ -54,6 +54,13 @@ pub enum Caution {
     NoGrass,
     /// Grass is not counted in this plan: what is eaten there comes on top.
     GrassNotCounted,
+    /// Grass is counted by a model, with wide ends: it and a muzzle are no proof of what is eaten.
+    GrassByModel {
+        /// It wears a muzzle there.
+        muzzle: bool,
+    },
+    /// Turnout was decided on, and the plan has no room for it.
+    NoRoomForGrass,
     /// The longest gap is longer than planned for.
     LongGap {
         /// In hours.
@@ -120,9 +127,13 @@ pub fn cautions(draft: &Draft) -> Vec<Caution> {
             over_the_line: gap.verdict == GapVerdict::OverTheLine,
         });
     }
-    found.push(match draft.grass {
+    found.push(match &draft.grass {
         GrassLine::None { .. } => Caution::NoGrass,
         GrassLine::NotCounted => Caution::GrassNotCounted,
+        GrassLine::Counted(day) if draft.grass.is_open() => Caution::GrassByModel {
+            muzzle: day.grazing.muzzle,
+        },
+        GrassLine::Counted(_) => Caution::NoRoomForGrass,
     });
     found
 }

@@ -2,6 +2,7 @@
 
 use super::Said;
 use tussock_core::animal::{AnimalId, Answer};
+use tussock_core::graze::intake::Shortened;
 use tussock_core::plan::{
     BucketLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
 };
@@ -94,6 +95,8 @@ pub trait PlanWords {
     fn lever(&self, lever: &Lever) -> Said;
     /// Grass in this plan.
     fn grass(&self, grass: &GrassLine) -> Said;
+    /// Why a time at grass is shorter than what was asked for.
+    fn shortened(&self, why: Shortened) -> &'static str;
     /// Work in this plan.
     fn work(&self, work: &WorkLine) -> Said;
     /// Why the forage is more than the level gives.

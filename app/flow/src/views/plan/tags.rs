@@ -5,7 +5,7 @@ use crate::words::{PlanScreenWords, Said, Words};
 use tussock_core::assess::Finding;
 use tussock_core::forage::{DryOrigin, SugarOrigin, Verdict};
 use tussock_core::limits::RestrictionBar;
-use tussock_core::plan::{BucketLine, Draft, GrassLine, Lever};
+use tussock_core::plan::{BucketLine, Draft, Lever};
 use tussock_core::safety::{Caution, Plan};
 use tussock_core::sources::Source;
 use tussock_core::units::AsFed;
@@ -62,7 +62,10 @@ impl Part {
             | Caution::OverCeiling(_)
             | Caution::NotKnown(_) => Self::Ration,
             Caution::LongGap { .. } => Self::Day,
-            Caution::NoGrass | Caution::GrassNotCounted => Self::Grass,
+            Caution::NoGrass
+            | Caution::GrassNotCounted
+            | Caution::GrassByModel { .. }
+            | Caution::NoRoomForGrass => Self::Grass,
             Caution::PainRelief => Self::Work,
             Caution::LookAgain
             | Caution::NotLookedOver
@@ -113,7 +116,7 @@ pub fn decision(draft: &Draft, words: &(impl Words + PlanScreenWords)) -> String
         &words.feed(hay),
         draft.soaks(),
         draft.allowance.is_restriction(),
-        matches!(draft.grass, GrassLine::None { .. }),
+        !draft.grass.is_open(),
     )
 }
 
@@ -197,7 +200,7 @@ pub fn reasons(plan: &Plan, words: &impl Words) -> Vec<Said> {
 
 fn told(draft: &Draft, part: Part, caution: Option<&Caution>) -> Told {
     match (part, caution) {
-        (Part::Grass, _) if matches!(draft.grass, GrassLine::None { .. }) => Told::Stop,
+        (Part::Grass, _) if !draft.grass.is_open() => Told::Stop,
         (Part::Work, _) if !work_is_settled(&draft.work) => Told::Care,
         (
             _,

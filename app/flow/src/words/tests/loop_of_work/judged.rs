@@ -5,15 +5,16 @@ use super::limits::{bars, energies, level, vet_list};
 use crate::words::tests::animal::{day, outside, states};
 use crate::words::tests::{check, check_head, check_said, every, tongues};
 use crate::words::{PlanWords, SafetyWords, Sign};
-use tussock_core::animal::{AnimalId, Answer, LotId, RiskFactor, State};
+use tussock_core::animal::{AnimalId, Answer, Kind, LotId, RiskFactor, State};
 use tussock_core::assess::AssessError;
 use tussock_core::day::DayError;
 use tussock_core::forage::{Fault, Hazard, SugarOrigin, Verdict, WayOut};
+use tussock_core::graze::intake::{HayBeside, OutFor, RoomFor, Shortened, SugarBeside, room};
 use tussock_core::limits::{Ends, LimitsError, Nutrient};
-use tussock_core::plan::{GrassLine, Lever, PlanError, Raised, Separate, Signs};
+use tussock_core::plan::{GrassDay, GrassLine, Grazing, Lever, PlanError, Raised, Separate, Signs};
 use tussock_core::progress::{Ring, TooFast};
 use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, Vital, VitalStanding};
-use tussock_core::units::{DryMatter, Instant, PartOfBody};
+use tussock_core::units::{BodyMass, DryMatter, Instant, PartOfBody, ShareOfDm, Span};
 use tussock_core::work::WorkLine;
 
 /// As many as a day of grass and untested hay can have.
@@ -57,6 +58,39 @@ fn a_look_over_says_what_to_do_and_never_no_signs_when_lines_are_left() {
     assert_eq!(say.signs(&clean).sentence, "No signs seen");
 }
 
+fn grass_day(none: bool) -> GrassDay {
+    let room = room(&RoomFor {
+        out: OutFor {
+            kind: Kind::Pony,
+            time: Span::hours(2),
+            weeks: None,
+            muzzle: true,
+            leaf: true,
+        },
+        weight: Ends::exactly(BodyMass::kg(300.0)),
+        hay: HayBeside {
+            dry: dry(),
+            forage: DryMatter::kg(4.0),
+        },
+        measured: true,
+        sugar: none.then(|| SugarBeside {
+            limit: ShareOfDm::percent(10.0),
+            hay: None,
+        }),
+        at_risk: true,
+    });
+    GrassDay {
+        grazing: Grazing {
+            paddock: None,
+            time: Span::hours(2),
+            muzzle: true,
+            weeks: None,
+            leaf: true,
+        },
+        room,
+    }
+}
+
 #[test]
 fn every_line_of_a_plan_is_worded() {
     let name = |_: &AnimalId| "Moss".to_owned();
@@ -78,10 +112,19 @@ fn every_line_of_a_plan_is_worded() {
         for grass in every![
             GrassLine::None { .. } => GrassLine::None { why: vec![RiskFactor::Laminitis] },
             GrassLine::NotCounted => GrassLine::NotCounted,
+            GrassLine::Counted(_) => GrassLine::Counted(Box::new(grass_day(false))),
         ] {
             check_said(&say.grass(&grass));
         }
         check_said(&say.grass(&GrassLine::None { why: Vec::new() }));
+        check_said(&say.grass(&GrassLine::Counted(Box::new(grass_day(true)))));
+        for why in every![
+            Shortened::DryMatter => Shortened::DryMatter, Shortened::Sugar => Shortened::Sugar,
+            Shortened::HayLeavesNoRoom => Shortened::HayLeavesNoRoom,
+            Shortened::AtRisk => Shortened::AtRisk, Shortened::Muzzle => Shortened::Muzzle,
+        ] {
+            check(say.shortened(why));
+        }
         for work in every![
             WorkLine::None => WorkLine::None, WorkLine::VetsWordFirst => WorkLine::VetsWordFirst,
             WorkLine::AskFirst => WorkLine::AskFirst,
@@ -132,7 +175,8 @@ fn every_caution_is_one_sentence_with_its_reason() {
             C::PainRelief => C::PainRelief, C::LookAgain => C::LookAgain, C::NotLookedOver => C::NotLookedOver,
             C::LeftItsHay => C::LeftItsHay, C::AppetiteNotKnown => C::AppetiteNotKnown,
             C::Sugar { .. } => C::Sugar { verdict: Verdict::NotProven { chance: Some(0.3) }, origin: SugarOrigin::Class, ways_out: every_way() },
-            C::SoakingProvesNothing => C::SoakingProvesNothing, C::NoGrass => C::NoGrass,
+            C::SoakingProvesNothing => C::SoakingProvesNothing, C::NoGrass => C::NoGrass, C::NoRoomForGrass => C::NoRoomForGrass,
+            C::GrassByModel { .. } => C::GrassByModel { muzzle: true },
             C::GrassNotCounted => C::GrassNotCounted,
             C::LongGap { .. } => C::LongGap { hours: 6.02, over_the_line: true },
             C::StrawOverCap => C::StrawOverCap,
