@@ -19,7 +19,7 @@ use crate::limits::{
 };
 use crate::ration::{Line, Part, balance, dose, typical_balancer};
 use crate::soak::{SoakTimes, timeline};
-use crate::units::{AsFed, DryMatter, Energy, Instant, NutrientMass, show};
+use crate::units::{AsFed, DryMatter, Energy, EnergyDensity, Instant, NutrientMass, show};
 
 /// Makes a draft. It is no plan yet: [`crate::safety::judge`] has the last word.
 ///
@@ -131,6 +131,9 @@ pub fn draft(of: &PlanFor<'_>) -> Result<Draft, PlanError> {
                 hay::most(&feedings, hung) + bought,
             ),
             forage: hung,
+            energy: EnergyDensity::mcal_per_kg(
+                amounts.energy.least.to_mcal() / amounts.least.to_kg(),
+            ),
             measured: allowance.offer == Offer::Measured,
             sugar: sugar.as_ref(),
         },

@@ -7,7 +7,7 @@ use crate::assess::WeightEstimate;
 use crate::forage::Judgement;
 use crate::graze::intake::{HayBeside, OutFor, RoomFor, SugarBeside, published::HAY_SURE, room};
 use crate::limits::Ends;
-use crate::units::DryMatter;
+use crate::units::{DryMatter, EnergyDensity};
 
 /// What a plan has beside the grass.
 pub(super) struct Beside<'a> {
@@ -19,6 +19,8 @@ pub(super) struct Beside<'a> {
     pub dry: Ends<DryMatter>,
     /// The forage of it.
     pub forage: DryMatter,
+    /// Its energy, with the end that gives least.
+    pub energy: EnergyDensity,
     /// Whether its level is weighed out.
     pub measured: bool,
     /// What its day's sugar is judged as; `None` where there is no limit.
@@ -57,6 +59,7 @@ pub(super) fn line(of: &PlanFor<'_>, beside: &Beside<'_>) -> GrassLine {
         hay: HayBeside {
             dry: beside.dry,
             forage: beside.forage,
+            energy: beside.energy,
         },
         measured: beside.measured,
         sugar: beside.sugar.map(sugar_beside),

@@ -4,16 +4,18 @@
 //! at-risk member sets hay, grass and soaking; the thinnest or shyest the floor; there is one more feeding place than
 //! animals. What hangs is laid out as one day for all of them.
 
+mod grass;
 mod share;
 
+pub use grass::{GroupGrass, GroupGrassDay};
 pub(crate) use share::{lowest_allowed, share_of};
 
 use super::build::{draft, eaten_within_h};
 use super::draft::Draft;
 use super::error::PlanError;
-use super::input::{PlanFor, Soaked, Soaking};
+use super::input::{Grazing, PlanFor, Soaked, Soaking};
 use super::published::{SHARE_LEAST, SHARE_MOST};
-use crate::animal::{AnimalId, GroupId, LotId, RiskLevel};
+use crate::animal::{AnimalId, GroupId, LotId, Risk, RiskLevel};
 use crate::day::published::{DAY_DRY_MATTER, SCALE_STEP};
 use crate::day::{DayNeeds, EatingRate, Layout, Mend, in_nets, lay_out_all, mends, places};
 use crate::limits::Ends;
@@ -144,6 +146,8 @@ pub struct GroupDraft {
     pub layout: Layout,
     /// What would shorten the longest wait, cheapest first.
     pub mends: Vec<Mend>,
+    /// Grass.
+    pub grass: GroupGrass,
     /// Who needs separating at hay time, and why.
     pub separate: Vec<Separate>,
     /// Where it comes from.
@@ -245,13 +249,27 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
         .zip(&of.members)
         .max_by_key(|(member, _)| strictness(member.risk.level))
         .ok_or_else(|| for_all(PlanError::EmptyGroup))?;
-    let members = drafts(&of.members, |member| PlanFor {
-        strictest: Some(&strictest.risk),
-        hays: sets.hays,
-        soaking: sets.soaking,
-        visits: sets.visits,
-        ..member.clone()
-    })?;
+    let asked = drafts(&of.members, |member| as_all(member, sets, &strictest.risk))?;
+    // All are out as long as the one that may be out least.
+    let out: Vec<Option<Grazing>> = of
+        .members
+        .iter()
+        .map(|member| {
+            let grazing = member.grazing?.clone();
+            let time = grass::time_for_all(&asked).unwrap_or(grazing.time);
+            Some(Grazing { time, ..grazing })
+        })
+        .collect();
+    let out_together: Vec<PlanFor<'_>> = of
+        .members
+        .iter()
+        .zip(&out)
+        .map(|(member, out)| PlanFor {
+            grazing: out.as_ref(),
+            ..as_all(member, sets, &strictest.risk)
+        })
+        .collect();
+    let members = drafts(&out_together, Clone::clone)?;
     let sum: DryMatter = members.iter().map(forage_of).sum();
     let floor = floor(&members).ok_or_else(|| for_all(PlanError::EmptyGroup))?;
     let raised = (sum < floor.forage).then(|| RaisedForAll {
@@ -311,6 +329,7 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
         .collect();
     let separate = separate(&members, sum);
     let shares: Vec<MemberShare> = shares(members, hung);
+    let grass = grass::of_all(&shares, &asked);
     Ok(GroupDraft {
         group: of.group.clone(),
         name: of.name.clone(),
@@ -325,6 +344,7 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
             .constant(&SHARE_LEAST)
             .constant(&SHARE_MOST)
             .and(&layout.from),
+        grass,
         separate,
         members: shares,
         forage: hung,
@@ -332,6 +352,17 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
         layout,
         mends,
     })
+}
+
+/// A member under the hay and the rules of the one that sets them.
+fn as_all<'a>(member: &PlanFor<'a>, sets: &PlanFor<'a>, strictest: &'a Risk) -> PlanFor<'a> {
+    PlanFor {
+        strictest: Some(strictest),
+        hays: sets.hays,
+        soaking: sets.soaking,
+        visits: sets.visits,
+        ..member.clone()
+    }
 }
 
 /// A draft of each member. What hangs for all hangs in the group's nets: a member's own hold nothing back here.

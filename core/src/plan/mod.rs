@@ -25,8 +25,8 @@ pub(crate) use build::eaten_within_h;
 pub use draft::{BucketLine, Draft, EnergyLine, GrassDay, GrassLine, HayLine, Raised};
 pub use error::PlanError;
 pub use group::{
-    GroupDraft, GroupFor, GroupHay, GroupVisit, MemberShare, NoGroupDraft, RaisedForAll, Separate,
-    group,
+    GroupDraft, GroupFor, GroupGrass, GroupGrassDay, GroupHay, GroupVisit, MemberShare,
+    NoGroupDraft, RaisedForAll, Separate, group,
 };
 pub(crate) use group::{lowest_allowed, share_of, straw_for_all, together};
 pub(crate) use hay::sugar as sugar_as_fed;

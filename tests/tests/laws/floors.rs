@@ -7,6 +7,7 @@ use proptest::prelude::*;
 use std::path::PathBuf;
 use tussock_core::animal::{AnimalId, VetPermit, VetWord};
 use tussock_core::day::unsoaked;
+use tussock_core::forage::{Analyte, Basis, LabReport, Lot, RawReport};
 use tussock_core::limits::published::FLOOR;
 use tussock_core::log::bodies::PlanV1;
 use tussock_core::log::{Case, Gathered, Record, gather};
@@ -42,7 +43,7 @@ fn gathered(index: usize) -> Gathered {
 }
 
 #[derive(Clone, Debug)]
-struct Unsure {
+pub(crate) struct Unsure {
     case: usize,
     minutes: u32,
     water: Water,
@@ -54,7 +55,7 @@ struct Unsure {
     word: Option<f64>,
 }
 
-fn unsure() -> impl Strategy<Value = Unsure> {
+pub(crate) fn unsure() -> impl Strategy<Value = Unsure> {
     (
         0_usize..CASES.len(),
         5_u32..=960,
@@ -81,8 +82,34 @@ fn unsure() -> impl Strategy<Value = Unsure> {
         )
 }
 
+impl Unsure {
+    /// A case on hay of a known dryness, and nothing else moved.
+    pub(crate) fn of_case(case: usize) -> Self {
+        Self {
+            case,
+            minutes: 60,
+            water: Water::TapWinter,
+            air: Air::Under16,
+            weight: 1.0,
+            band: (0.0, 0.0),
+            dry: Some(88.0),
+            asked: None,
+            word: None,
+        }
+    }
+}
+
+/// Puts a laboratory report on a lot: sugar and starch together, in percent of dry matter.
+pub(crate) fn test_it(lot: &mut Lot, sugar: f64) {
+    let raw = RawReport {
+        values: vec![(Analyte::Wsc, sugar - 1.0), (Analyte::Starch, 1.0)],
+        ..RawReport::empty(Basis::DryMatter)
+    };
+    lot.reports = vec![LabReport::read(raw).unwrap().0];
+}
+
 /// The records of a case with everything that is not known moved.
-fn moved(of: &Unsure) -> Gathered {
+pub(crate) fn moved(of: &Unsure) -> Gathered {
     let mut all = gathered(of.case);
     all.soaking.recipe = Recipe::minutes(of.water, of.minutes).unwrap();
     all.soaking.air = of.air;

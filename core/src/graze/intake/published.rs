@@ -2,7 +2,7 @@
 //! nothing of other animals on other grass.
 
 use crate::sources::{Mark, Published, Work, list_constants};
-use crate::units::{Bounds, PartOfBody, ShareOfDm, Span};
+use crate::units::{Bounds, EnergyDensity, PartOfBody, ShareOfDm, Span};
 
 /// Writes a constant and its place in the list in one line: name, type, value; key, unit, work, place, mark.
 macro_rules! published {
@@ -60,6 +60,8 @@ published! {
     SUGAR_MOST: ShareOfDm = ShareOfDm::percent(25.0); "sugar_most", "of dry matter", Shewmaker2006, "239 g/kg in May, 22 g/kg from dawn to dusk", WorkedOut;
     /// How sure the hay's own sugar is taken, in spreads over its mean: nine in ten lie under it.
     HAY_SURE: f64 = 1.2816; "hay_sure", "", ExactByDefinition, "ninety in a hundred of a normal distribution", Published;
+    /// Energy of grass that floors are judged with: that of mature cool-season grass, less the error of the equation.
+    ENERGY_LEAST: EnergyDensity = EnergyDensity::mcal_per_kg(1.79); "energy_least", "", Nasem2021, "mature cool-season grass hay 1.99 by Pagan's equation, less 0.2", WorkedOut;
     /// Turnout shorter than this is not worth the walk.
     SHORTEST: Span = Span::minutes(15); "shortest", "", Tussock, "graze/intake", Ours;
     /// Steps in which a turnout is told.

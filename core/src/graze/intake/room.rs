@@ -4,7 +4,7 @@ use super::eaten::{OutFor, eaten, eaten_from, reached, time_to};
 use super::published as p;
 use crate::limits::Ends;
 use crate::sources::Provenance;
-use crate::units::{BodyMass, DryMatter, ShareOfDm, Span};
+use crate::units::{BodyMass, DryMatter, EnergyDensity, ShareOfDm, Span};
 
 /// The hay of a day beside the grass.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -13,6 +13,8 @@ pub struct HayBeside {
     pub dry: Ends<DryMatter>,
     /// The forage of it, likely: what can hang less.
     pub forage: DryMatter,
+    /// The energy of that forage, with the end that gives least.
+    pub energy: EnergyDensity,
 }
 
 /// A limit on the sugar of the whole day, and what is believed of the hay's.
@@ -111,22 +113,33 @@ pub fn room(of: &RoomFor) -> GrassRoom {
         time,
         shortened,
         hay_less: if of.measured {
-            hay_less(grass.least, of.hay.forage)
+            hay_less(grass.least, &of.hay)
         } else {
             DryMatter::ZERO
         },
         grass,
         from: eaten_from(of.out.muzzle)
             .constant(&p::OVER)
+            .constant(&p::ENERGY_LEAST)
             .constant(&p::SUGAR_MOST)
             .constant(&p::AT_RISK_LONGEST),
     }
 }
 
-/// What may hang less: the least of the grass, and no more than half of the forage, so that a day without grass is never
-/// far from one with it.
-pub fn hay_less(least: DryMatter, forage: DryMatter) -> DryMatter {
-    least.min(forage / 2.0)
+/// What may hang less: the hay that the least of the grass takes the place of, in dry matter and in energy, and no more
+/// than half of the forage, so that a day without grass is never far from one with it.
+pub fn hay_less(least: DryMatter, hay: &HayBeside) -> DryMatter {
+    (least * takes_place(hay)).min(hay.forage / 2.0)
+}
+
+/// The dry matter of hay that a kilogram of dry grass takes the place of: where the hay holds more energy, less.
+fn takes_place(hay: &HayBeside) -> f64 {
+    let of_grass = *p::ENERGY_LEAST;
+    if of_grass < hay.energy {
+        of_grass / hay.energy
+    } else {
+        1.0
+    }
 }
 
 /// Whole steps of time, and nothing under the shortest.
@@ -157,14 +170,15 @@ fn without_end(of: &RoomFor) -> Ends<DryMatter> {
 fn by_dry_matter(of: &RoomFor) -> Option<Span> {
     let over = p::OVER.of(of.weight.least) - (of.hay.dry.most - of.hay.dry.likely);
     let grass = without_end(of);
-    let a_part = grass.most - grass.least;
+    let gives_way = grass.least * takes_place(&of.hay);
+    let a_part = grass.most - gives_way;
     let free = of.hay.forage / 2.0;
     if over <= DryMatter::ZERO {
         return Some(Span::ZERO);
     }
     let part = over / a_part;
     // Once the hay cannot go down any more, every bit of grass comes on top.
-    if free < grass.least * part {
+    if free < gives_way * part {
         time_to((over + free) / grass.most)
     } else {
         time_to(part)
@@ -181,6 +195,7 @@ fn by_sugar(of: &RoomFor, limit: ShareOfDm, hay: ShareOfDm) -> Option<Span> {
         return None;
     }
     let spare = (limit - hay).to_fraction();
-    let per_part = grass.most.to_kg() * dear.to_fraction() + grass.least.to_kg() * spare;
+    let gives_way = grass.least * takes_place(&of.hay);
+    let per_part = grass.most.to_kg() * dear.to_fraction() + gives_way.to_kg() * spare;
     time_to(of.hay.dry.least.to_kg() * spare / per_part)
 }

@@ -1,7 +1,7 @@
 use super::*;
 use crate::animal::Kind;
 use crate::limits::Ends;
-use crate::units::{BodyMass, DryMatter, ShareOfDm, Span};
+use crate::units::{BodyMass, DryMatter, EnergyDensity, ShareOfDm, Span};
 
 fn out(hours: f64) -> OutFor {
     OutFor {
@@ -22,6 +22,7 @@ fn hay(kg: f64) -> HayBeside {
     HayBeside {
         dry: Ends::exactly(DryMatter::kg(kg)),
         forage: DryMatter::kg(kg),
+        energy: EnergyDensity::mcal_per_kg(1.7),
     }
 }
 
@@ -137,6 +138,17 @@ fn an_animal_that_may_eat_more_is_bounded_by_no_dry_matter() {
         ..thin
     };
     assert_eq!(room(&muzzled).time, Span::hours(10));
+}
+
+#[test]
+fn less_of_a_hay_that_is_richer_than_grass_gives_way() {
+    let poor = room(&of(0.5));
+    let mut richer = of(0.5);
+    richer.hay.energy = EnergyDensity::mcal_per_kg(2.0);
+    let rich = room(&richer);
+    assert_eq!(poor.hay_less, poor.grass.least);
+    let energy = rich.hay_less.to_kg() * 2.0 - rich.grass.least.to_kg() * 1.79;
+    assert!(energy.abs() < 1e-12, "{energy}");
 }
 
 #[test]

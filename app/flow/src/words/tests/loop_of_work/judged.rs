@@ -14,7 +14,9 @@ use tussock_core::limits::{Ends, LimitsError, Nutrient};
 use tussock_core::plan::{GrassDay, GrassLine, Grazing, Lever, PlanError, Raised, Separate, Signs};
 use tussock_core::progress::{Ring, TooFast};
 use tussock_core::safety::{Caution, Meanwhile, Refusal, VetUrgency, Vital, VitalStanding};
-use tussock_core::units::{BodyMass, DryMatter, Instant, PartOfBody, ShareOfDm, Span};
+use tussock_core::units::{
+    BodyMass, DryMatter, EnergyDensity, Instant, PartOfBody, ShareOfDm, Span,
+};
 use tussock_core::work::WorkLine;
 
 /// As many as a day of grass and untested hay can have.
@@ -71,6 +73,7 @@ fn grass_day(none: bool) -> GrassDay {
         hay: HayBeside {
             dry: dry(),
             forage: DryMatter::kg(4.0),
+            energy: EnergyDensity::mcal_per_kg(1.9),
         },
         measured: true,
         sugar: none.then(|| SugarBeside {
