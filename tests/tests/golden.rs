@@ -6,6 +6,7 @@
 use serde_json::Value;
 use std::fmt::Write as _;
 use std::path::PathBuf;
+use tussock_core::log::bodies::Chip;
 use tussock_core::log::{Body, Bundle, Case, Kind, Log, LogError, Origin, Record, alike};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{Instant, Span, Zone};
@@ -121,6 +122,45 @@ fn an_animal_of_the_first_version_climbs_to_the_second() {
         let next = record.next(record.stamp, None, &body).unwrap();
         assert_eq!(next.v, 2);
         assert_eq!(next.body, record.body);
+    }
+}
+
+#[test]
+fn yards_paddocks_and_weather_of_the_first_version_climb_and_nothing_is_invented() {
+    for kind in [Kind::Yard, Kind::Paddock, Kind::Weather] {
+        let name = format!("{}.v1.json", kind.word());
+        let text = std::fs::read_to_string(file(&name)).unwrap();
+        let Value::Array(records) = tussock_core::log::parse(&text).unwrap() else {
+            panic!("{name} is no list");
+        };
+        for value in records {
+            let record = Record::from_value(value).unwrap();
+            assert_eq!((record.kind.clone(), record.v), (kind.clone(), 1));
+            let body = Body::read(&record).unwrap();
+            match &body {
+                Body::Yard(yard) => {
+                    assert!(yard.regions.is_empty());
+                    assert!(yard.place.as_ref().unwrap().zone.is_none());
+                }
+                Body::Paddock(paddock) => {
+                    assert_eq!((paddock.shade, paddock.kind), (None, None));
+                    assert!(paddock.plants.is_empty() && paddock.strip.is_none());
+                }
+                Body::Weather(day) => {
+                    assert!(!day.chips.contains(&Chip::NightOverFive));
+                }
+                _ => panic!("{name} holds another kind"),
+            }
+            // What stood there stands there; lists of which nothing was said are empty.
+            let next = record.next(record.stamp, None, &body).unwrap();
+            assert_eq!(next.v, 2);
+            for (key, value) in next.body.as_object().unwrap() {
+                match record.body.get(key) {
+                    Some(before) => assert_eq!(value, before, "{name} {key}"),
+                    None => assert_eq!(*value, Value::Array(Vec::new()), "{name} {key}"),
+                }
+            }
+        }
     }
 }
 

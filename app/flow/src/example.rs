@@ -16,7 +16,7 @@ use tussock_core::limits::Nutrient;
 use tussock_core::log::bodies::base::{Decimal, FeedWeight, Reported};
 use tussock_core::log::bodies::{
     AnimalV2, ConditionV1, CrestV1, FoodV2, LabelLineV2, LookOverV1, LotV1, VisitsV1, WeightV1,
-    YardV1,
+    YardV2,
 };
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
 use tussock_core::ration::{Content, FoodClass, TypicalFood};
@@ -34,13 +34,7 @@ pub fn yard(yard: &YardId, now: Instant) -> Result<Act, ExampleFault> {
             "yard",
             Subject::yard(yard),
             days(60),
-            Body::Yard(YardV1 {
-                name: Name::new("Hill Farm")?,
-                place: None,
-                currency: None,
-                vet_telephone: None,
-                note: None,
-            }),
+            Body::Yard(YardV2::named(Name::new("Hill Farm")?)),
         ),
         add(
             "visits",

@@ -342,9 +342,9 @@ fn weather(entries: &[Entry<'_>], day: LocalDate) -> (Air, WaterWeather) {
         _ => None,
     });
     (
-        last.and_then(super::bodies::WeatherV1::air)
+        last.and_then(super::bodies::WeatherV2::air)
             .unwrap_or(Air::Mild),
-        last.and_then(super::bodies::WeatherV1::water)
+        last.and_then(super::bodies::WeatherV2::water)
             .unwrap_or(WaterWeather::Mild),
     )
 }

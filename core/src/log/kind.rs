@@ -1,6 +1,8 @@
 //! The kinds of record, and the ladder from an old shape to the present one.
 
-use super::bodies::{animal_with_stage, food_with_class};
+use super::bodies::{
+    animal_with_stage, food_with_class, paddock_with_sward, weather_with_night, yard_with_regions,
+};
 use super::error::{Allowed, Form, LogError, Path};
 use super::subject::is_word;
 use serde_json::Value;
@@ -48,7 +50,7 @@ macro_rules! kinds {
 
 kinds! {
     /// A yard.
-    Yard = "yard", 1;
+    Yard = "yard", 2;
     /// A person who does or decides something.
     Person = "person", 1;
     /// An animal.
@@ -60,7 +62,7 @@ kinds! {
     /// What is left of a lot, counted.
     LotCount = "lot_count", 1;
     /// A paddock.
-    Paddock = "paddock", 1;
+    Paddock = "paddock", 2;
     /// A food other than forage, with its label.
     Food = "food", 2;
     /// A net.
@@ -102,7 +104,7 @@ kinds! {
     /// The answer to a job that leaves no other entry.
     Job = "job", 1;
     /// The weather of a day.
-    Weather = "weather", 1;
+    Weather = "weather", 2;
     /// An issued plan.
     Plan = "plan", 1;
     /// The bought feeds that were decided on.
@@ -111,6 +113,14 @@ kinds! {
     DayRelaid = "day_relaid", 1;
     /// A consultant's visit to a yard.
     YardVisit = "yard_visit", 1;
+    /// What was seen of a paddock's grass.
+    Sward = "sward", 1;
+    /// How an animal or group goes out to grass.
+    Grazing = "grazing", 1;
+    /// An animal or group at grass.
+    Turnout = "turnout", 1;
+    /// A note of the year of grass.
+    SeasonNote = "season_note", 1;
 }
 
 impl Kind {
@@ -144,6 +154,21 @@ pub(crate) const LADDER: &[Rung] = &[
         kind: Kind::Animal,
         from: 1,
         up: animal_with_stage,
+    },
+    Rung {
+        kind: Kind::Yard,
+        from: 1,
+        up: yard_with_regions,
+    },
+    Rung {
+        kind: Kind::Paddock,
+        from: 1,
+        up: paddock_with_sward,
+    },
+    Rung {
+        kind: Kind::Weather,
+        from: 1,
+        up: weather_with_night,
     },
 ];
 

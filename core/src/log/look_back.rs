@@ -1,6 +1,6 @@
 //! From records to what changed in the days before an episode.
 
-use super::bodies::{Body, Chip, ConditionV1, PlanV1, WeatherV1};
+use super::bodies::{Body, Chip, ConditionV1, PlanV1, WeatherV2};
 use super::entry::{Entry, up_to};
 use super::envelope::Record;
 use super::gather::{Wish, gather};
@@ -160,7 +160,7 @@ impl<Z: Zone> Before<'_, Z> {
         found
     }
 
-    fn weathers(&self) -> BTreeMap<LocalDate, &WeatherV1> {
+    fn weathers(&self) -> BTreeMap<LocalDate, &WeatherV2> {
         self.entries
             .iter()
             .filter_map(|entry| match &entry.body {

@@ -12,4 +12,15 @@ pub const FUTURE_BOUND_MIN: Published<i64> = Published {
     mark: Mark::Ours,
 };
 
-list_constants![FUTURE_BOUND_MIN];
+/// How far back the chips of the weather are looked at for frost and for a dry spell. Longer than the week that grass is
+/// closed after a hard freeze.
+pub const WEATHER_LOOKED_BACK_DAYS: Published<i64> = Published {
+    id: "log.weather_looked_back_days",
+    value: 14,
+    unit: "days",
+    work: Work::Tussock,
+    place: "twice the week after a hard freeze",
+    mark: Mark::Ours,
+};
+
+list_constants![FUTURE_BOUND_MIN, WEATHER_LOOKED_BACK_DAYS];

@@ -14,13 +14,15 @@ use tussock_core::log::bodies::*;
 use tussock_core::ration::{Content, FoodClass, TypicalFood};
 use tussock_core::soak::Water;
 
-pub(super) fn yard() -> YardV1 {
-    YardV1 {
+pub(super) fn yard() -> YardV2 {
+    YardV2 {
         name: name("Tussock Farm"),
-        place: Some(PlaceV1 {
+        place: Some(PlaceV2 {
             latitude: MicroDegrees::new(52_100_000).unwrap(),
             longitude: MicroDegrees::new(-3_400_000).unwrap(),
+            zone: Some(name("Europe/London")),
         }),
+        regions: Region::ALL.to_vec(),
         currency: Some(name("GBP")),
         vet_telephone: Some(said("01632 960000")),
         note: Some(said("Gate \"sticks\"; lift it.\nKey under the trough.")),

@@ -2,13 +2,14 @@
 
 use crate::acts::{Act, New};
 use crate::views::shed::Weather;
-use tussock_core::log::bodies::{Chip, WeatherV1};
+use tussock_core::log::bodies::{Chip, WeatherV2};
 use tussock_core::log::{Body, Known, Subject};
 use tussock_core::sources::RecordId;
 
 /// The chips of the row, in their order.
-pub const CHIPS: [Chip; 9] = [
+pub const CHIPS: [Chip; 10] = [
     Chip::NightFiveOrUnder,
+    Chip::NightOverFive,
     Chip::HardFrost,
     Chip::UnderSixteen,
     Chip::Mild,
@@ -27,6 +28,8 @@ const AIR: [Chip; 5] = [
     Chip::OverTwenty,
     Chip::OverTwentyFive,
 ];
+/// The chips of the night.
+const NIGHT: [Chip; 2] = [Chip::NightFiveOrUnder, Chip::NightOverFive];
 /// The chips of the sky.
 const SKY: [Chip; 2] = [Chip::Dull, Chip::Sunny];
 
@@ -36,12 +39,12 @@ fn air(chips: &[Chip]) -> Vec<Chip> {
     of_air.copied().collect()
 }
 
-/// The act of putting a chip on or off. Of the air and of the sky one holds at a time. What was carried over is set for
+/// The act of putting a chip on or off. Of the night, of the air and of the sky one holds at a time. What was carried over is set for
 /// today by it.
 pub fn chip(yard: &Subject, weather: &Weather, chip: Chip, on: bool, id: &str) -> Act {
     let rival = |other: &Chip| {
         let both = |row: &[Chip]| row.contains(&chip) && row.contains(other);
-        on && (both(&AIR) || both(&SKY))
+        on && (both(&NIGHT) || both(&AIR) || both(&SKY))
     };
     let mut chips: Vec<Chip> = weather
         .chips
@@ -56,7 +59,7 @@ pub fn chip(yard: &Subject, weather: &Weather, chip: Chip, on: bool, id: &str) -
     chips.sort_by_key(order);
     // The air that was said before stays said: hay that lies in the water has been that warm.
     let another_air = air(&chips) != air(&weather.chips);
-    let body = Body::Weather(WeatherV1 {
+    let body = Body::Weather(WeatherV2 {
         date: weather.day,
         chips,
         carried: false,
@@ -74,5 +77,46 @@ pub fn chip(yard: &Subject, weather: &Weather, chip: Chip, on: bool, id: &str) -
             known: Known::Seen,
             body,
         }),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use tussock_core::animal::YardId;
+
+    fn set(chips: &[Chip], put: Chip) -> Vec<Chip> {
+        let weather = Weather {
+            record: Some(RecordId("row".to_owned())),
+            day: "2026-05-05".parse().unwrap(),
+            chips: chips.to_vec(),
+            carried: false,
+        };
+        let yard = Subject::yard(&YardId("yard".to_owned()));
+        let of = |body| match body {
+            Body::Weather(row) => row.chips,
+            other => panic!("{other:?}"),
+        };
+        match chip(&yard, &weather, put, true, "new") {
+            Act::Change { body, .. } => of(body),
+            Act::Add(new) => of(new.body),
+            other => panic!("{other:?}"),
+        }
+    }
+
+    #[test]
+    fn of_the_night_one_holds_at_a_time_and_the_day_stays() {
+        let day = [Chip::NightFiveOrUnder, Chip::Mild, Chip::Dull];
+        assert_eq!(
+            set(&day, Chip::NightOverFive),
+            [Chip::NightOverFive, Chip::Mild, Chip::Dull]
+        );
+        assert_eq!(
+            set(
+                &[Chip::NightOverFive, Chip::DrySpell],
+                Chip::NightFiveOrUnder
+            ),
+            [Chip::NightFiveOrUnder, Chip::DrySpell]
+        );
     }
 }

@@ -8,7 +8,7 @@ use crate::rows::Range;
 use crate::shelf::Shelf;
 use tussock_core::animal::{Animal, AnimalId, Ppid, VetFlag, YardId};
 use tussock_core::assess::{DatedWeight, best};
-use tussock_core::log::bodies::{AnimalV2, AppetiteV1, Role, YardV1};
+use tussock_core::log::bodies::{AnimalV2, AppetiteV1, Role, YardV2};
 use tussock_core::log::{Body, Gathered, Kind, Record, Wish, gather};
 use tussock_core::round::Subject;
 use tussock_core::safety::published::OFF_FEED_HOURS;
@@ -62,7 +62,7 @@ pub struct NotEating {
     /// The yard it stands in.
     pub yard_id: YardId,
     /// The yard, where it is written down.
-    pub yard: Option<(RecordId, YardV1)>,
+    pub yard: Option<(RecordId, YardV2)>,
     /// The drugs it is said to be on.
     pub drugs: Vec<VetFlag>,
     /// It is treated for PPID.
@@ -167,7 +167,7 @@ pub(crate) fn vet(shelf: &Shelf, animal: &AnimalId) -> Vet {
 }
 
 /// The yard that an animal stands in.
-fn yard(shelf: &Shelf, animal: &AnimalId) -> Option<(RecordId, YardV1)> {
+fn yard(shelf: &Shelf, animal: &AnimalId) -> Option<(RecordId, YardV2)> {
     let yard = &shelf.get(animal.as_str())?.yard;
     let record = shelf.get(yard.as_str()).filter(|record| !record.gone)?;
     match Body::read(record) {
@@ -177,7 +177,7 @@ fn yard(shelf: &Shelf, animal: &AnimalId) -> Option<(RecordId, YardV1)> {
 }
 
 /// The number of the yard's vet, else of a person who is a vet.
-fn telephone(shelf: &Shelf, yard: Option<&YardV1>) -> Option<String> {
+fn telephone(shelf: &Shelf, yard: Option<&YardV2>) -> Option<String> {
     let of_the_yard = yard.and_then(|yard| yard.vet_telephone.clone());
     let of_a_vet = || {
         shelf

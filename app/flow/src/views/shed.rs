@@ -7,7 +7,7 @@ use crate::views::tub::{Tub, tub};
 use crate::views::{hanging, hay};
 use tussock_core::animal::LotId;
 use tussock_core::forage::{ForageClass, Verdict};
-use tussock_core::log::bodies::{Chip, WeatherV1};
+use tussock_core::log::bodies::{Chip, WeatherV2};
 use tussock_core::log::{Body, Kind, Subject as About};
 use tussock_core::soak::Air;
 use tussock_core::sources::RecordId;
@@ -74,7 +74,7 @@ pub struct Weather {
 impl Weather {
     /// The air for soaking: mild when no chip speaks of it.
     pub fn air(&self) -> Air {
-        let day = WeatherV1 {
+        let day = WeatherV2 {
             date: self.day,
             chips: self.chips.clone(),
             carried: self.carried,

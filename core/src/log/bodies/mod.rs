@@ -16,6 +16,7 @@ mod day_relaid;
 mod delivery;
 mod feeding;
 mod food;
+mod grazing;
 mod group;
 mod health;
 mod issue;
@@ -32,7 +33,10 @@ mod photo;
 mod plan;
 mod ration;
 mod reported;
+mod season_note;
 mod soak_step;
+mod sward;
+mod turnout;
 mod vehicle;
 mod vet_word;
 mod visits;
@@ -55,6 +59,7 @@ pub use delivery::{
 pub use feeding::{FeedingV1, HayShareV1, PartPercent};
 pub(crate) use food::food_with_class;
 pub use food::{FoodV2, LabelBasis, LabelLineV2};
+pub use grazing::{GrazingMinutes, GrazingV1};
 pub use group::GroupV1;
 pub use job::{JobAnswer, JobV1};
 pub use left_over::{LeftAmount, LeftOverV1, Quarters};
@@ -63,20 +68,26 @@ pub use lot::{LabReportV1, LabValueV1, LotV1, PriceV1};
 pub use net::{NetV1, TubV1};
 pub use net_entry::{NetFilledV1, NetHungV1};
 pub use net_timed::NetTimedV1;
-pub use paddock::PaddockV1;
+pub(crate) use paddock::paddock_with_sward;
+pub use paddock::{GroundMillimetres, PaddockV2, StripV2, SwardKind};
 pub use person::{PersonV1, Role};
 pub use photo::{Dated, PhotoV1, PictureBytes, Pixels, Pose};
 pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1, SugarSaid};
 pub use ration::{DecidedAs, RationFoodV1, RationV1};
+pub use season_note::{SeasonEvent, SeasonNoteV1};
 pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
+pub use sward::{LeafSeen, PlateV1, SwardV1};
+pub use turnout::TurnoutV1;
 pub use vehicle::{VehicleGrams, VehicleWeight};
 pub use vet_word::VetWordV1;
 pub use visits::VisitsV1;
 pub use vitals::VitalsV1;
-pub use weather::{Chip, WeatherV1};
+pub(crate) use weather::weather_with_night;
+pub use weather::{Chip, WeatherV2};
 pub use weight::{ReadingV1, ScaleTakeV1, ScaleV1, TakeV1, TapeV1, WeightV1};
 pub use work_session::{GaitSeconds, WorkBeats, WorkSessionV1};
-pub use yard::{PlaceV1, YardV1};
+pub(crate) use yard::yard_with_regions;
+pub use yard::{PlaceV2, Region, YardV2};
 pub use yard_visit::{SharedFact, YardVisitV1};
 
 macro_rules! bodies {
@@ -117,13 +128,13 @@ macro_rules! bodies {
 }
 
 bodies! {
-    Yard(YardV1),
+    Yard(YardV2),
     Person(PersonV1),
     Animal(AnimalV2),
     Group(GroupV1),
     Lot(LotV1),
     LotCount(LotCountV1),
-    Paddock(PaddockV1),
+    Paddock(PaddockV2),
     Food(FoodV2),
     Net(NetV1),
     Tub(TubV1),
@@ -144,11 +155,15 @@ bodies! {
     SoakStep(SoakStepV1),
     LeftOver(LeftOverV1),
     Job(JobV1),
-    Weather(WeatherV1),
+    Weather(WeatherV2),
     Plan(PlanV1),
     Ration(RationV1),
     DayRelaid(DayRelaidV1),
     YardVisit(YardVisitV1),
+    Sward(SwardV1),
+    Grazing(GrazingV1),
+    Turnout(TurnoutV1),
+    SeasonNote(SeasonNoteV1),
 }
 
 impl Body {
@@ -166,6 +181,7 @@ impl Body {
             Self::LeftOver(body) => body.job.as_ref(),
             Self::Plan(body) => body.job.as_ref(),
             Self::Ration(body) => body.job.as_ref(),
+            Self::Turnout(body) => body.job.as_ref(),
             Self::Job(body) => Some(&body.job),
             Self::Yard(_)
             | Self::Person(_)
@@ -187,6 +203,9 @@ impl Body {
             | Self::Weather(_)
             | Self::DayRelaid(_)
             | Self::YardVisit(_)
+            | Self::Sward(_)
+            | Self::Grazing(_)
+            | Self::SeasonNote(_)
             | Self::Unread => None,
         }
     }

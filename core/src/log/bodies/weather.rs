@@ -4,12 +4,15 @@ use crate::limits::WaterWeather;
 use crate::log::stored::{choice, twin};
 use crate::soak::Air;
 use crate::units::LocalDate;
+use serde_json::Value;
 
 choice! {
     /// A chip of the row.
     Chip {
         /// The night was at 5 degrees or under.
         NightFiveOrUnder = "night_5_or_under",
+        /// The night was over 5 degrees.
+        NightOverFive = "night_over_5",
         /// Hard frost.
         HardFrost = "hard_frost",
         /// Under 16 degrees: the air that allows a long soak.
@@ -30,7 +33,7 @@ choice! {
 }
 twin! {
     /// The weather of a day at a yard.
-    WeatherV1 {
+    WeatherV2 {
         /// The day.
         date: LocalDate,
         /// The chips that were set.
@@ -40,7 +43,7 @@ twin! {
     }
 }
 
-impl WeatherV1 {
+impl WeatherV2 {
     /// The air for soaking and throwing away: the warmest chip of the day. `None` when no chip speaks of it.
     pub fn air(&self) -> Option<Air> {
         self.chips.iter().filter_map(|chip| chip.air()).max()
@@ -57,6 +60,11 @@ impl WeatherV1 {
     }
 }
 
+/// A day of the first version never says that its night was over 5 degrees, and nothing is invented.
+pub(crate) const fn weather_with_night(body: Value) -> Value {
+    body
+}
+
 impl Chip {
     /// What it says of the air.
     const fn air(self) -> Option<Air> {
@@ -66,7 +74,11 @@ impl Chip {
             Self::Mild => Some(Air::Mild),
             Self::OverTwenty => Some(Air::Over20),
             Self::OverTwentyFive => Some(Air::Over25),
-            Self::NightFiveOrUnder | Self::Dull | Self::Sunny | Self::DrySpell => None,
+            Self::NightFiveOrUnder
+            | Self::NightOverFive
+            | Self::Dull
+            | Self::Sunny
+            | Self::DrySpell => None,
         }
     }
 }
@@ -77,7 +89,7 @@ mod tests {
 
     #[test]
     fn the_warmest_chip_rules_and_silence_says_nothing() {
-        let day = |chips: &[Chip]| WeatherV1 {
+        let day = |chips: &[Chip]| WeatherV2 {
             date: "2026-05-05".parse().unwrap(),
             chips: chips.to_vec(),
             carried: false,

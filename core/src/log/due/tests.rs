@@ -245,7 +245,7 @@ fn heat_since_the_hay_was_wet_brings_its_end_forward() {
         thrown.next().unwrap().state
     };
     assert_eq!(state(&told), JobState::Later);
-    let chips = Body::Weather(WeatherV1 {
+    let chips = Body::Weather(WeatherV2 {
         date: told.case.zone.to_local(at_noon).date,
         chips: vec![Chip::OverTwenty],
         carried: false,

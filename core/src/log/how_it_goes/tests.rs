@@ -7,7 +7,7 @@ use crate::animal::{
 use crate::assess::Crest;
 use crate::log::bodies::base::BodyHundredths;
 use crate::log::bodies::{
-    AnimalV2, Chip, CrestV1, GroupV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV1,
+    AnimalV2, Chip, CrestV1, GroupV1, LookOverV1, LotV1, PlanV1, SugarSaid, VetWordV1, WeatherV2,
     WorkSessionV1,
 };
 use crate::log::{
@@ -287,7 +287,7 @@ fn the_look_back_lists_the_month_before_an_episode_and_what_nobody_logged() {
     lot.opened_on = Some(yard.day(20));
     yard.add(20, &Body::Lot(lot));
     let frost = |yard: &Yard, days| {
-        Body::Weather(WeatherV1 {
+        Body::Weather(WeatherV2 {
             date: yard.day(days),
             chips: vec![Chip::HardFrost],
             carried: false,

@@ -22,7 +22,7 @@ use tussock_core::assess::{AssessError, Reading, Ribs, Tape, weigh_in_condition}
 use tussock_core::forage::ForageClass;
 use tussock_core::limits::published::GROWN;
 use tussock_core::log::bodies::{
-    AnimalV2, ConditionTakenV1, ConditionV1, LotV1, VisitsV1, WeightV1, YardV1,
+    AnimalV2, ConditionTakenV1, ConditionV1, LotV1, VisitsV1, WeightV1, YardV2,
 };
 use tussock_core::log::{Body, Kind, Known, LogError, Name, Subject};
 use tussock_core::sources::RecordId;
@@ -214,7 +214,7 @@ const fn phase(ribs: Ribs, ever: Ever) -> Phase {
 }
 
 struct Bodies {
-    yard: YardV1,
+    yard: YardV2,
     animal: AnimalV2,
     weight: WeightV1,
     condition: ConditionV1,
@@ -234,13 +234,7 @@ fn bodies(
     let mut twin = AnimalV2::of(animal)?;
     twin.note = sort.says_height().then(|| named.sort.clone());
     Ok(Bodies {
-        yard: YardV1 {
-            name: Name::new(&named.yard)?,
-            place: None,
-            currency: None,
-            vet_telephone: None,
-            note: None,
-        },
+        yard: YardV2::named(Name::new(&named.yard)?),
         animal: twin,
         weight: WeightV1::of(reading)?,
         condition: ConditionV1 {

@@ -178,6 +178,10 @@ impl LogWords for English {
             Kind::Ration => "Ration",
             Kind::DayRelaid => "Rest of a day laid out anew",
             Kind::YardVisit => "Visit to the yard",
+            Kind::Sward => "Grass seen",
+            Kind::Grazing => "How it goes out to grass",
+            Kind::Turnout => "At grass",
+            Kind::SeasonNote => "Note of the year of grass",
             Kind::Other(word) => return format!("Of a later release ({word})"),
         }
         .to_owned()
@@ -204,6 +208,7 @@ impl LogWords for English {
         match chip {
             Chip::UnderSixteen => "Under 16 °C",
             Chip::NightFiveOrUnder => "Night 5 °C or under",
+            Chip::NightOverFive => "Night over 5 °C",
             Chip::HardFrost => "Hard frost",
             Chip::Mild => "Mild",
             Chip::OverTwenty => "Over 20 °C",

@@ -127,7 +127,8 @@ fn every_choice_of_a_record_is_worded() {
         check(say.added(added));
     }
     for chip in every![
-        Chip::NightFiveOrUnder => Chip::NightFiveOrUnder, Chip::HardFrost => Chip::HardFrost,
+        Chip::NightFiveOrUnder => Chip::NightFiveOrUnder, Chip::NightOverFive => Chip::NightOverFive,
+        Chip::HardFrost => Chip::HardFrost,
         Chip::Mild => Chip::Mild, Chip::UnderSixteen => Chip::UnderSixteen, Chip::OverTwenty => Chip::OverTwenty,
         Chip::OverTwentyFive => Chip::OverTwentyFive, Chip::Dull => Chip::Dull,
         Chip::Sunny => Chip::Sunny, Chip::DrySpell => Chip::DrySpell,

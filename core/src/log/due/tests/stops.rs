@@ -194,7 +194,7 @@ fn a_soak_that_came_to_nothing_is_asked_for_again() {
 fn spoilt_soaked_hay_is_thrown_away_and_never_offered() {
     let mut told = Told::issued().with_first_day();
     begun(&mut told);
-    let hot = Body::Weather(WeatherV1 {
+    let hot = Body::Weather(WeatherV2 {
         date: told.case.zone.to_local(told.tomorrow(5, 0)).date,
         chips: vec![Chip::OverTwentyFive],
         carried: false,
@@ -224,7 +224,7 @@ fn a_cool_evening_gives_no_hours_back() {
     let today = told.case.zone.to_local(told.tomorrow(5, 0)).date;
     let yard = About::yard(&told.records[0].yard);
     let weather = |date, chip| {
-        Body::Weather(WeatherV1 {
+        Body::Weather(WeatherV2 {
             date,
             chips: vec![chip],
             carried: false,
