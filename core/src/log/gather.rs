@@ -9,6 +9,7 @@ use super::entry::{Entry, read};
 use super::envelope::Record;
 use super::error::LogError;
 use super::feeds::Feeds;
+use super::grazing::grazing_of;
 use super::holding::Holding;
 use super::looks::looked_over;
 use super::weighed::{AllWeighed, Course};
@@ -233,7 +234,7 @@ pub fn gather(
         net: feeds.net,
         soaking: feeds.soaking,
         weather: feeds.weather,
-        grazing: None,
+        grazing: grazing_of(&entries, animal, day, zone),
         animal: who,
         problems,
     })

@@ -27,6 +27,7 @@ mod error;
 mod feeds;
 mod gather;
 mod grass;
+mod grazing;
 mod held_day;
 mod holding;
 mod how_it_goes;

@@ -23,4 +23,14 @@ pub const WEATHER_LOOKED_BACK_DAYS: Published<i64> = Published {
     mark: Mark::Ours,
 };
 
-list_constants![FUTURE_BOUND_MIN, WEATHER_LOOKED_BACK_DAYS];
+/// How long what somebody saw of a paddock's leaf holds.
+pub const LEAF_SEEN_DAYS: Published<i64> = Published {
+    id: "log.leaf_seen_days",
+    value: 3,
+    unit: "days",
+    work: Work::Tussock,
+    place: "leaf is looked at every day",
+    mark: Mark::Ours,
+};
+
+list_constants![FUTURE_BOUND_MIN, WEATHER_LOOKED_BACK_DAYS, LEAF_SEEN_DAYS];

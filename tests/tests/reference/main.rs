@@ -10,6 +10,7 @@
 mod assess;
 mod day;
 mod forage;
+mod intake;
 mod limits;
 mod ration;
 mod soak;
@@ -37,6 +38,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("soak", soak::formulas(), soak::rows()),
         ("ration", ration::formulas(), ration::rows()),
         ("ration/solve", solve::formulas(), solve::rows()),
+        ("graze/intake", intake::formulas(), intake::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]

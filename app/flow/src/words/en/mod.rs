@@ -18,6 +18,7 @@ mod example;
 mod fields;
 mod foods;
 mod forage;
+mod grass;
 mod group;
 mod guide;
 mod hanging;

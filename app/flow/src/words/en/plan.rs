@@ -11,40 +11,9 @@ use tussock_core::forage::Fed;
 use tussock_core::graze::intake::Shortened;
 use tussock_core::limits::published::{ENERGY_FLOOR, ENERGY_FLOOR_WITHOUT_VET, FLOOR};
 use tussock_core::plan::{
-    BucketLine, EnergyLine, GrassDay, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
+    BucketLine, EnergyLine, GrassLine, HayLine, Lever, PlanError, Raised, Separate, Signs,
 };
-use tussock_core::units::Span;
 use tussock_core::work::WorkLine;
-
-impl English {
-    /// A day with grass.
-    fn grass_day(&self, day: &GrassDay) -> Said {
-        let room = &day.room;
-        let why: Vec<&str> = room
-            .shortened
-            .iter()
-            .map(|why| self.shortened(*why))
-            .collect();
-        let shorter = if why.is_empty() {
-            String::new()
-        } else {
-            let asked = self.span(room.asked);
-            format!(" Asked for {asked}: {}.", self.list(&why))
-        };
-        if room.time <= Span::ZERO {
-            return Said::because("No room for grass in this plan", shorter.trim().to_owned());
-        }
-        let muzzle = if day.grazing.muzzle { ", muzzled" } else { "" };
-        Said::because(
-            format!("At most {} of grass a day{muzzle}", self.span(room.time)),
-            format!(
-                "It eats {} there. On such a day its hay is less by the least of that: {}.{shorter}",
-                self.dry_ends(room.grass),
-                self.dry(room.hay_less),
-            ),
-        )
-    }
-}
 
 impl PlanWords for English {
     fn sign_question(&self, sign: Sign) -> &'static str {

@@ -1,0 +1,97 @@
+//! From records to the turnout that somebody decided on, and the leaf that somebody saw.
+
+use super::bodies::{Body, GrazingV1, LeafSeen, SwardV1};
+use super::entry::Entry;
+use super::published::LEAF_SEEN_DAYS;
+use crate::animal::{AnimalId, PaddockId};
+use crate::day::published::LEAF_BARE;
+use crate::plan::Grazing;
+use crate::units::{LocalDate, Zone};
+
+/// The turnout that holds for an animal on a day: its own last decision, else that of the group it is in.
+pub(super) fn grazing_of(
+    entries: &[Entry<'_>],
+    animal: &AnimalId,
+    day: LocalDate,
+    zone: &impl Zone,
+) -> Option<Grazing> {
+    let decided = decided(entries, animal.as_str(), day).or_else(|| {
+        let group = entries.iter().rev().find_map(|entry| match &entry.body {
+            Body::Group(group) => {
+                let group = group.group(&entry.record.id);
+                group.on(day).contains(&animal).then_some(group.id.0)
+            }
+            _ => None,
+        });
+        decided(entries, group.as_deref()?, day)
+    });
+    let decided = decided.filter(|decided| decided.holds(day))?;
+    let since = decided.adapted_since.unwrap_or(decided.from);
+    // numeric: days of a week
+    let weeks = (day - since).num_days().max(0) as f64 / 7.0;
+    Some(Grazing {
+        paddock: decided.paddock.clone(),
+        time: decided.minutes.time(),
+        muzzle: decided.muzzle,
+        weeks: Some(weeks),
+        leaf: leaf_seen(entries, decided.paddock.as_ref(), day, zone),
+    })
+}
+
+/// The last decision about a subject's grass that has begun on a day, whether it goes out by it or not.
+pub(super) fn decided<'a>(
+    entries: &'a [Entry<'_>],
+    subject: &str,
+    day: LocalDate,
+) -> Option<&'a GrazingV1> {
+    entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Grazing(body) if entry.record.subject.id() == subject && body.from <= day => {
+            Some(body)
+        }
+        _ => None,
+    })
+}
+
+/// Whether somebody saw leaf enough to eat on a paddock, on a day or shortly before it. What nobody looked at has none: a
+/// floor is judged with the end that leaves least.
+pub(super) fn leaf_seen(
+    entries: &[Entry<'_>],
+    paddock: Option<&PaddockId>,
+    day: LocalDate,
+    zone: &impl Zone,
+) -> bool {
+    let Some(paddock) = paddock else { return false };
+    let seen = entries.iter().rev().find_map(|entry| match &entry.body {
+        Body::Sward(body) if entry.record.subject.id() == paddock.as_str() => {
+            let on = zone.to_local(entry.record.at).date;
+            (0..=*LEAF_SEEN_DAYS)
+                .contains(&(day - on).num_days())
+                .then_some(body)
+        }
+        _ => None,
+    });
+    seen.is_some_and(SwardV1::has_leaf)
+}
+
+impl SwardV1 {
+    /// Whether the leaf is high enough to be forage: at the ankle or above, or 5 cm and more by what was measured. Where both
+    /// were said, both must be.
+    pub fn has_leaf(&self) -> bool {
+        let boot = self
+            .leaf
+            .map(|leaf| matches!(leaf, LeafSeen::Ankle | LeafSeen::AboveAnkle));
+        let count = self.heights_mm.len();
+        let measured = (0 < count).then(|| {
+            let sum: i64 = self.heights_mm.iter().map(|height| height.get()).sum();
+            // Millimetres to centimetres.
+            LEAF_BARE.to_cm() * 10.0 <= sum as f64 / count as f64
+        });
+        match (boot, measured) {
+            (Some(boot), Some(measured)) => boot && measured,
+            (one, other) => one.or(other).unwrap_or(false),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;
