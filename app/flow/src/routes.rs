@@ -9,7 +9,7 @@ mod tests;
 
 pub use step::Step;
 
-use tussock_core::animal::{AnimalId, FoodId, GroupId, LotId, NetId, TubId};
+use tussock_core::animal::{AnimalId, FoodId, GroupId, LotId, NetId, PaddockId, TubId};
 use tussock_core::log::bodies::Pose;
 use tussock_core::log::bodies::base::BodyHundredths;
 use tussock_core::ration::TypicalFood;
@@ -159,6 +159,32 @@ pub enum Route {
     Remind(TubId),
     /// What rings every day.
     Reminders,
+    /// Grass: today's window, who is out.
+    Paddock,
+    /// Grass for one animal or group.
+    PaddockOf(AnimalId),
+    /// Where the yard lies.
+    GrassPlace,
+    /// How an animal or group goes out to grass.
+    Grazing(AnimalId),
+    /// The window of the week.
+    GrassWeek,
+    /// The year of grass.
+    Season,
+    /// What the model of intake is made of.
+    GrassModel,
+    /// Grasses and what is dangerous at grass.
+    Plants,
+    /// A new paddock.
+    NewField,
+    /// A paddock: what grows there and what was seen today.
+    Field(PaddockId),
+    /// What a paddock is: its form.
+    FieldForm(PaddockId),
+    /// Thirty heights of a paddock, one after another.
+    Readings(PaddockId),
+    /// Today's strip of a paddock.
+    Strip(PaddockId),
     /// The desk.
     Desk,
     /// The foods of the yard and the typical ones.
@@ -252,6 +278,19 @@ impl Route {
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
             ["shed", "tub", id, "remind"] => Self::Remind(TubId(id_text(id)?)),
             ["shed", "reminders"] => Self::Reminders,
+            ["paddock"] => Self::Paddock,
+            ["paddock", "place"] => Self::GrassPlace,
+            ["paddock", "week"] => Self::GrassWeek,
+            ["paddock", "season"] => Self::Season,
+            ["paddock", "model"] => Self::GrassModel,
+            ["paddock", "plants"] => Self::Plants,
+            ["paddock", "of", id] => Self::PaddockOf(animal(id)?),
+            ["paddock", "grazing", id] => Self::Grazing(animal(id)?),
+            ["paddock", "field", "new"] => Self::NewField,
+            ["paddock", "field", id] => Self::Field(PaddockId(id_text(id)?)),
+            ["paddock", "field", id, "form"] => Self::FieldForm(PaddockId(id_text(id)?)),
+            ["paddock", "field", id, "readings"] => Self::Readings(PaddockId(id_text(id)?)),
+            ["paddock", "field", id, "strip"] => Self::Strip(PaddockId(id_text(id)?)),
             ["desk"] => Self::Desk,
             ["desk", "foods"] => Self::Foods,
             ["desk", "foods", "new"] => Self::NewFood,
@@ -328,6 +367,19 @@ impl Route {
             | Self::Tub(_)
             | Self::Remind(_)
             | Self::Reminders => Some(Place::Shed),
+            Self::Paddock
+            | Self::PaddockOf(_)
+            | Self::GrassPlace
+            | Self::Grazing(_)
+            | Self::GrassWeek
+            | Self::Season
+            | Self::GrassModel
+            | Self::Plants
+            | Self::NewField
+            | Self::Field(_)
+            | Self::FieldForm(_)
+            | Self::Readings(_)
+            | Self::Strip(_) => Some(Place::Paddock),
             Self::Desk
             | Self::Foods
             | Self::NewFood
