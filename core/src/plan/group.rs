@@ -299,14 +299,7 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
         aways: &[],
         straw_part: straw_for_all(members.iter().map(|member| member.could_be_straw)),
     };
-    for member in &members {
-        DAY_DRY_MATTER
-            .check(forage_of(member).to_kg())
-            .map_err(|error| NoGroupDraft {
-                error: PlanError::OutOfRange(error),
-                animal: Some(member.animal.id.clone()),
-            })?;
-    }
+    each_is_believed(&members)?;
     let layout = lay_out_all(&needs).map_err(|error| for_all(PlanError::Day(error)))?;
     let mends = mends(&needs, layout.longest_h);
     let hung: DryMatter = layout.hangings.iter().map(|hanging| hanging.dry).sum();
@@ -372,6 +365,19 @@ fn drafts<'a, 'b>(
             })
         })
         .collect()
+}
+
+/// Refuses forage that is not believed of a member.
+fn each_is_believed(members: &[Draft]) -> Result<(), NoGroupDraft> {
+    members.iter().try_for_each(|member| {
+        DAY_DRY_MATTER
+            .check(forage_of(member).to_kg())
+            .map(|_| ())
+            .map_err(|error| NoGroupDraft {
+                error: PlanError::OutOfRange(error),
+                animal: Some(member.animal.id.clone()),
+            })
+    })
 }
 
 fn forage_of(member: &Draft) -> DryMatter {
