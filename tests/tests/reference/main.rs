@@ -14,6 +14,7 @@ mod limits;
 mod ration;
 mod soak;
 mod solve;
+mod sward;
 mod trend;
 mod units;
 mod work;
@@ -37,6 +38,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("soak", soak::formulas(), soak::rows()),
         ("ration", ration::formulas(), ration::rows()),
         ("ration/solve", solve::formulas(), solve::rows()),
+        ("graze/sward", sward::formulas(), sward::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]
