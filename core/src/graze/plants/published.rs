@@ -52,7 +52,7 @@ published! {
     /// Cocksfoot (orchardgrass), for sugar.
     SUGAR_COCKSFOOT: SugarPotential = SugarPotential::Lower; "sugar.cocksfoot", "", OsuOrchardgrass, "consistently below ryegrass", Published;
     /// Meadow brome, for sugar.
-    SUGAR_MEADOW_BROME: SugarPotential = SugarPotential::Lower; "sugar.meadow_brome", "", OsuOrchardgrass, "list of grasses", Published;
+    SUGAR_MEADOW_BROME: SugarPotential = SugarPotential::Lower; "sugar.meadow_brome", "", CommonPractice, "lists of grasses low in sugar", FromMemory;
     /// Bent, for sugar.
     SUGAR_BENT: SugarPotential = SugarPotential::Lower; "sugar.bent", "", CommonPractice, "poor-soil grasses", FromMemory;
     /// Red fescue, for sugar.
@@ -63,27 +63,27 @@ published! {
 
     // ---- what they do ----
     /// Setaria.
-    SETARIA_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.setaria.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    SETARIA_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.setaria.bones_lose_calcium", "", Blaney1981, "grasses high in oxalate", FromMemory;
     /// Kikuyu.
-    KIKUYU_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.kikuyu.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    KIKUYU_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.kikuyu.bones_lose_calcium", "", Blaney1981, "grasses high in oxalate", FromMemory;
     /// Buffel grass.
-    BUFFEL_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.buffel.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    BUFFEL_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.buffel.bones_lose_calcium", "", Blaney1981, "grasses high in oxalate", FromMemory;
     /// Para grass.
-    PARA_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.para_grass.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    PARA_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.para_grass.bones_lose_calcium", "", CommonPractice, "grasses high in oxalate", FromMemory;
     /// Signal grass.
-    SIGNAL_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.signal_grass.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    SIGNAL_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.signal_grass.bones_lose_calcium", "", CommonPractice, "grasses high in oxalate", FromMemory;
     /// Koronivia grass.
-    KORONIVIA_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.koronivia_grass.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    KORONIVIA_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.koronivia_grass.bones_lose_calcium", "", CommonPractice, "grasses high in oxalate", FromMemory;
     /// Pangola grass.
-    PANGOLA_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.pangola.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    PANGOLA_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.pangola.bones_lose_calcium", "", Blaney1981, "grasses high in oxalate", FromMemory;
     /// Guinea grass (green panic).
-    GUINEA_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.guinea_grass.bones_lose_calcium", "", Blaney1981, "hazard grasses", Published;
+    GUINEA_GRASS_BONES_LOSE_CALCIUM: Harm = Harm::BonesLoseCalcium; "harm.guinea_grass.bones_lose_calcium", "", Blaney1981, "grasses high in oxalate", FromMemory;
     /// Perennial ryegrass.
     PERENNIAL_RYEGRASS_RYEGRASS_STAGGERS: Harm = Harm::RyegrassStaggers; "harm.perennial_ryegrass.ryegrass_staggers", "", OsuEndophyte, "endophyte, lolitrem B; the horse's level is not determined", Published;
     /// Tall fescue.
     TALL_FESCUE_MARES_FAIL_AT_FOALING: Harm = Harm::MaresFailAtFoaling; "harm.tall_fescue.mares_fail_at_foaling", "", OsuEndophyte, "endophyte, ergovaline; broodmares 0", Published;
     /// Perennial ryegrass.
-    PERENNIAL_RYEGRASS_MARES_FAIL_AT_FOALING: Harm = Harm::MaresFailAtFoaling; "harm.perennial_ryegrass.mares_fail_at_foaling", "", OsuEndophyte, "endophyte, ergovaline; Irish herbage under 25 to 300 ppb", Published;
+    PERENNIAL_RYEGRASS_MARES_FAIL_AT_FOALING: Harm = Harm::MaresFailAtFoaling; "harm.perennial_ryegrass.mares_fail_at_foaling", "", OsuEndophyte, "endophyte, ergovaline; broodmares 0", Published;
     /// White clover.
     WHITE_CLOVER_SLOBBERS: Harm = Harm::Slobbers; "harm.white_clover.slobbers", "", CommonPractice, "slaframine of a mould on clover", FromMemory;
     /// Red clover.
