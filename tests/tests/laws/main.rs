@@ -22,6 +22,7 @@ mod quantities;
 mod rest;
 mod seed;
 mod showing;
+mod sward;
 mod throw_away;
 mod together;
 mod weeks;

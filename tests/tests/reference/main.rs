@@ -15,6 +15,7 @@ mod limits;
 mod ration;
 mod soak;
 mod solve;
+mod sward;
 mod trend;
 mod units;
 mod work;
@@ -39,6 +40,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("ration", ration::formulas(), ration::rows()),
         ("ration/solve", solve::formulas(), solve::rows()),
         ("graze/intake", intake::formulas(), intake::rows()),
+        ("graze/sward", sward::formulas(), sward::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]
