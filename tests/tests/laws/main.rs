@@ -8,6 +8,7 @@ mod cheapest;
 mod day;
 mod eats;
 mod floors;
+mod grass;
 mod ledger;
 mod log;
 mod lots;

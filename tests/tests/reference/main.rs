@@ -10,10 +10,12 @@
 mod assess;
 mod day;
 mod forage;
+mod graze;
 mod limits;
 mod ration;
 mod soak;
 mod solve;
+mod sun;
 mod trend;
 mod units;
 mod work;
@@ -37,6 +39,7 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("soak", soak::formulas(), soak::rows()),
         ("ration", ration::formulas(), ration::rows()),
         ("ration/solve", solve::formulas(), solve::rows()),
+        ("graze", graze::formulas(), graze::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]
