@@ -171,6 +171,16 @@ pub enum Work {
     TeffNitrateTrial,
     /// Kirton et al. 2024.
     Kirton2024,
+    /// McIntosh 2007.
+    McIntosh2007,
+    /// Mayland et al. 2003.
+    Mayland2003,
+    /// Menzies-Gow et al. 2010.
+    MenziesGow2010,
+    /// Pollard et al. 2019.
+    Pollard2019,
+    /// Hopkins 1920.
+    Hopkins1920,
 }
 
 /// How a work is cited.
@@ -707,6 +717,31 @@ impl Work {
                 "Distance walked by horses on a track and on strip grazing",
                 "Equine Vet J",
             ),
+            Self::McIntosh2007 => cite(
+                "McIntosh",
+                2007,
+                "Circadian and seasonal variation in pasture nonstructural carbohydrates",
+                "thesis, Virginia Tech",
+            ),
+            Self::Mayland2003 => cite(
+                "Mayland et al.",
+                2003,
+                "Sugar of tall fescue after light and after dark",
+                "abstract",
+            ),
+            Self::MenziesGow2010 => cite(
+                "Menzies-Gow et al.",
+                2010,
+                "Prevalence, incidence and season of laminitis in East Anglia",
+                "Vet Rec 167:690",
+            ),
+            Self::Pollard2019 => cite(
+                "Pollard et al.",
+                2019,
+                "Incidence and clinical signs of owner-reported equine laminitis in Great Britain",
+                "BMC Vet Res 15:59",
+            ),
+            Self::Hopkins1920 => cite("Hopkins", 1920, "The bioclimatic law", "J Wash Acad Sci 10"),
         }
     }
 }

@@ -26,6 +26,7 @@ mod sward;
 mod throw_away;
 mod together;
 mod weeks;
+mod window;
 mod work;
 mod worth;
 mod zones;
