@@ -139,6 +139,11 @@ fn while_it_is_out_on_leaf_it_does_not_wait_and_on_a_bare_paddock_it_does() {
     assert!(leaf.waits_h.abs() < 1e-9 && leaf.longest_h.abs() < 1e-9);
     assert_eq!(leaf.forage_until, Some(hour(12.0)));
     assert_eq!(leaf.beside, RealVerdict::AsAccepted);
+    // A wait that is over before it went out is over.
+    let later = [out(6.0, None, Eats::Grass)];
+    let later = real_day(&[hung(0.0, 2.0)], &later, &rate(), hour(12.0), None);
+    assert_eq!(later.forage_until, Some(hour(12.0)));
+    assert!((later.longest_h - 2.0).abs() < 1e-9 && later.waits_h.abs() < 1e-9);
     let bare = day(Eats::Nothing, 12.0);
     assert!((bare.waits_h - 8.0).abs() < 1e-9);
     assert_eq!(bare.beside, RealVerdict::FeedNow);
