@@ -49,6 +49,7 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Condition,
         Kind::Crest,
         Kind::NetTimed,
+        Kind::Turnout,
     ];
     let entries = [
         Kind::NetFilled,
@@ -58,6 +59,7 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Job,
         Kind::Weather,
         Kind::DayRelaid,
+        Kind::Sward,
     ];
     let mut ranges: Vec<Range> = standing.iter().map(|of| kind(of, 0, OF_A_YARD)).collect();
     ranges.extend(readings.iter().map(|of| kind(of, 0, OF_A_MONTH)));

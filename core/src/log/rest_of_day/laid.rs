@@ -67,7 +67,8 @@ impl Today<'_> {
             rate: &self.held.rate,
             most_at_once: self.held.most_at_once,
             eaten_within_h: self.held.eaten_within_h,
-            aways: &[],
+            // Until it is brought in it eats there, or nothing; tomorrow's grass is nobody's word yet.
+            aways: self.held.out_until.as_slice(),
             straw_part: None,
         };
         let until = self.held.real.as_ref().and_then(|real| real.forage_until);
