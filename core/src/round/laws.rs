@@ -26,6 +26,8 @@ struct Yard {
     plans: Vec<IssuedPlan>,
     watched: Vec<Watched>,
     soaks: Vec<OpenSoak>,
+    turnouts: Vec<TurnoutPlanned>,
+    out: Vec<OpenTurnout>,
     now: Instant,
 }
 
@@ -40,6 +42,8 @@ impl Yard {
             stopped: &[],
             soaks: &self.soaks,
             dry: &[],
+            turnouts: &self.turnouts,
+            out: &self.out,
             answered,
         })
     }
@@ -112,6 +116,35 @@ fn a_soak(start: Instant) -> impl Strategy<Value = OpenSoak> {
         })
 }
 
+fn at_grass(start: Instant) -> impl Strategy<Value = (Vec<TurnoutPlanned>, Vec<OpenTurnout>)> {
+    let who = || prop::sample::select(&NAMES[..]);
+    let goes =
+        (who(), prop::sample::select(&TIMES[..])).prop_map(move |(name, at)| TurnoutPlanned {
+            subject: animal(name),
+            name: name.to_owned(),
+            from: shifted(start, -1),
+            at: time(at),
+            last_out: None,
+        });
+    let out =
+        (0_u32..3, who(), -900_i64..300, -30_i64..300).prop_map(move |(id, name, out, minutes)| {
+            let out = start + Span::minutes(out);
+            OpenTurnout {
+                id: RecordId(format!("out-{id}")),
+                subject: animal(name),
+                name: name.to_owned(),
+                paddock_name: None,
+                out,
+                by: out + Span::minutes(minutes),
+                muzzle: false,
+            }
+        });
+    (
+        prop::collection::vec(goes, 0..3),
+        prop::collection::vec(out, 0..3),
+    )
+}
+
 fn a_yard() -> impl Strategy<Value = Yard> {
     (starts(), 0_i64..1440).prop_flat_map(|(start, minute)| {
         let start = Instant::from_ms(start);
@@ -137,8 +170,11 @@ fn a_yard() -> impl Strategy<Value = Yard> {
             prop::collection::vec(a_plan(start), 0..5),
             prop::collection::vec(watched, 0..2),
             prop::collection::vec(a_soak(start), 0..3),
+            at_grass(start),
         )
-            .prop_map(move |(plans, watched, soaks)| Yard {
+            .prop_map(move |(plans, watched, soaks, (turnouts, out))| Yard {
+                turnouts,
+                out,
                 plans,
                 watched,
                 soaks,
@@ -176,7 +212,7 @@ proptest! {
             .jobs
             .iter()
             .enumerate()
-            .filter(|(index, _)| picks >> (index % 64) & 1 == 1)
+            .filter(|(index, job)| picks >> (index % 64) & 1 == 1 && !job.kind.stands())
             .map(|(_, job)| Answered { at: yard.now, key: job.key.clone() })
             .collect();
         for now in [yard.now, yard.now + Span::minutes(later)] {
@@ -249,7 +285,7 @@ proptest! {
 
     #[test]
     fn text_and_key_are_inverse(
-        kind in 0_usize..10,
+        kind in 0_usize..11,
         id in "[a-z0-9-]{1,64}",
         visit in any::<u32>(),
         nth in any::<u32>(),
@@ -258,6 +294,7 @@ proptest! {
         let kinds = [
             JobKind::Stop,
             JobKind::LookAgain,
+            JobKind::TurnOut,
             JobKind::StartSoak,
             JobKind::HangNet,
             JobKind::FeedBalancer,
@@ -275,7 +312,8 @@ proptest! {
                 day: day("2026-05-05"),
                 slot: Slot { visit, nth },
             },
-            Key::Tub { kind: tubs[tub], soak: RecordId(id) },
+            Key::Tub { kind: tubs[tub], soak: RecordId(id.clone()) },
+            Key::Out { turnout: RecordId(id) },
             Key::Away { from: day("2026-05-05"), to: day("2026-05-07") },
         ];
         for key in keys {
