@@ -159,6 +159,8 @@ pub enum Route {
     Remind(TubId),
     /// What rings every day.
     Reminders,
+    /// The paddock.
+    Paddock,
     /// The desk.
     Desk,
     /// The foods of the yard and the typical ones.
@@ -252,6 +254,7 @@ impl Route {
             ["shed", "tub", id] => Self::Tub(TubId(id_text(id)?)),
             ["shed", "tub", id, "remind"] => Self::Remind(TubId(id_text(id)?)),
             ["shed", "reminders"] => Self::Reminders,
+            ["paddock"] => Self::Paddock,
             ["desk"] => Self::Desk,
             ["desk", "foods"] => Self::Foods,
             ["desk", "foods", "new"] => Self::NewFood,
@@ -328,6 +331,7 @@ impl Route {
             | Self::Tub(_)
             | Self::Remind(_)
             | Self::Reminders => Some(Place::Shed),
+            Self::Paddock => Some(Place::Paddock),
             Self::Desk
             | Self::Foods
             | Self::NewFood

@@ -69,6 +69,7 @@ impl fmt::Display for Route {
             Self::Tub(id) => write!(f, "#/shed/tub/{}", id.0),
             Self::Remind(id) => write!(f, "#/shed/tub/{}/remind", id.0),
             Self::Reminders => f.write_str("#/shed/reminders"),
+            Self::Paddock => f.write_str("#/paddock"),
             Self::Desk => f.write_str("#/desk"),
             Self::Foods => f.write_str("#/desk/foods"),
             Self::NewFood => f.write_str("#/desk/foods/new"),

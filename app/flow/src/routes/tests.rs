@@ -30,6 +30,7 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Reminders,
         Route::Soaks,
         Route::AddTub,
+        Route::Paddock,
         Route::Desk,
         Route::Foods,
         Route::NewFood,
