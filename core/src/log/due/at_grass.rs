@@ -14,7 +14,7 @@ impl<Z: Zone> Yard<'_, Z> {
     pub(super) fn turnouts(&self, held: &[Held<'_>]) -> Vec<TurnoutPlanned> {
         let mut found: Vec<TurnoutPlanned> = Vec::new();
         for entry in self.entries {
-            let Some(who) = self.grazes(entry) else {
+            let Some(who) = grazes(entry) else {
                 continue;
             };
             let decided = decided(self.entries, who.parts().1, self.today)
@@ -47,13 +47,6 @@ impl<Z: Zone> Yard<'_, Z> {
             });
         }
         found
-    }
-
-    fn grazes(&self, entry: &Entry<'_>) -> Option<Subject> {
-        match (&entry.body, subject(&entry.record.subject)?) {
-            (Body::Grazing(_), who @ (Subject::Animal(_) | Subject::Group(_))) => Some(who),
-            _ => None,
-        }
     }
 
     /// The turnouts of a subject, oldest first.
@@ -122,5 +115,12 @@ impl<Z: Zone> Yard<'_, Z> {
             .filter(|group| group.on(self.today).contains(&animal))
             .map(|group| group.id.clone())
             .collect()
+    }
+}
+
+fn grazes(entry: &Entry<'_>) -> Option<Subject> {
+    match (&entry.body, subject(&entry.record.subject)?) {
+        (Body::Grazing(_), who @ (Subject::Animal(_) | Subject::Group(_))) => Some(who),
+        _ => None,
     }
 }

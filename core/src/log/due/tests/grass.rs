@@ -84,7 +84,7 @@ impl Told {
             .find(|plan| plan.name == "Bramble")
             .unwrap();
         let kg = |net: &crate::round::PlannedNet| {
-            let less = net.less_for_grass.map_or(0.0, |less| less.to_kg());
+            let less = net.less_for_grass.map_or(0.0, AsFed::to_kg);
             (net.hay.to_kg(), less)
         };
         plan.nets_on(self.day()).iter().map(kg).collect()
