@@ -2,6 +2,7 @@
 //!
 //! [`Route::parse`] and `Display` are inverse. An address that is not understood opens the round, never an error.
 
+mod place;
 mod show;
 mod step;
 #[cfg(test)]
@@ -9,7 +10,7 @@ mod tests;
 
 pub use step::Step;
 
-use tussock_core::animal::{AnimalId, FoodId, GroupId, LotId, NetId, TubId};
+use tussock_core::animal::{AnimalId, FoodId, GroupId, LotId, NetId, PaddockId, TubId};
 use tussock_core::log::bodies::Pose;
 use tussock_core::log::bodies::base::BodyHundredths;
 use tussock_core::ration::TypicalFood;
@@ -159,8 +160,32 @@ pub enum Route {
     Remind(TubId),
     /// What rings every day.
     Reminders,
-    /// The paddock.
+    /// Grass: today's window, who is out.
     Paddock,
+    /// Grass for one animal or group.
+    PaddockOf(AnimalId),
+    /// Where the yard lies.
+    GrassPlace,
+    /// How an animal or group goes out to grass.
+    Grazing(AnimalId),
+    /// The window of the week.
+    GrassWeek,
+    /// The year of grass.
+    Season,
+    /// What the model of intake is made of.
+    GrassModel,
+    /// Grasses and what is dangerous at grass.
+    Plants,
+    /// A new paddock.
+    NewField,
+    /// A paddock: what grows there and what was seen today.
+    Field(PaddockId),
+    /// What a paddock is: its form.
+    FieldForm(PaddockId),
+    /// Thirty heights of a paddock, one after another.
+    Readings(PaddockId),
+    /// Today's strip of a paddock.
+    Strip(PaddockId),
     /// The desk.
     Desk,
     /// The foods of the yard and the typical ones.
@@ -255,6 +280,18 @@ impl Route {
             ["shed", "tub", id, "remind"] => Self::Remind(TubId(id_text(id)?)),
             ["shed", "reminders"] => Self::Reminders,
             ["paddock"] => Self::Paddock,
+            ["paddock", "place"] => Self::GrassPlace,
+            ["paddock", "week"] => Self::GrassWeek,
+            ["paddock", "season"] => Self::Season,
+            ["paddock", "model"] => Self::GrassModel,
+            ["paddock", "plants"] => Self::Plants,
+            ["paddock", "of", id] => Self::PaddockOf(animal(id)?),
+            ["paddock", "grazing", id] => Self::Grazing(animal(id)?),
+            ["paddock", "field", "new"] => Self::NewField,
+            ["paddock", "field", id] => Self::Field(PaddockId(id_text(id)?)),
+            ["paddock", "field", id, "form"] => Self::FieldForm(PaddockId(id_text(id)?)),
+            ["paddock", "field", id, "readings"] => Self::Readings(PaddockId(id_text(id)?)),
+            ["paddock", "field", id, "strip"] => Self::Strip(PaddockId(id_text(id)?)),
             ["desk"] => Self::Desk,
             ["desk", "foods"] => Self::Foods,
             ["desk", "foods", "new"] => Self::NewFood,
@@ -265,82 +302,6 @@ impl Route {
             ["desk", "settings"] => Self::Settings,
             _ => return None,
         })
-    }
-
-    /// The place it belongs to; `None` on the screens before there is a yard.
-    pub const fn place(&self) -> Option<Place> {
-        match self {
-            Self::Home | Self::Start | Self::Example => None,
-            Self::Round => Some(Place::Round),
-            Self::Horses
-            | Self::NewHorse
-            | Self::Horse(_)
-            | Self::Details(_)
-            | Self::Weigh(_)
-            | Self::Weight(_)
-            | Self::Measure(_)
-            | Self::Measures(_)
-            | Self::Weighbridge
-            | Self::Condition(..)
-            | Self::ConditionWho(_)
-            | Self::ConditionTwo(_)
-            | Self::Crest(_)
-            | Self::LookOver(_)
-            | Self::Work(_)
-            | Self::WorkTimed(_)
-            | Self::WorkDone(_)
-            | Self::Photos(_)
-            | Self::PhotosOf(..)
-            | Self::Photo(..)
-            | Self::NotEating(_)
-            | Self::NextStep(_)
-            | Self::LookBack(_)
-            | Self::Plan(_)
-            | Self::PlanAt(..)
-            | Self::Ration(_)
-            | Self::Mend(_)
-            | Self::ChangeOver(_)
-            | Self::Day(_)
-            | Self::VetWord(_)
-            | Self::Ledger(_)
-            | Self::GroupLedger(_)
-            | Self::Visit
-            | Self::VisitReport
-            | Self::NewGroup
-            | Self::Group(_)
-            | Self::GroupDay(_)
-            | Self::WhoWillNotEat(_) => Some(Place::Horses),
-            Self::Shed
-            | Self::Visits
-            | Self::NewHay
-            | Self::Hay(_)
-            | Self::CountHay(_)
-            | Self::Tonight(_)
-            | Self::Compare
-            | Self::WorthOfTest(_)
-            | Self::Nets(_)
-            | Self::WeighNets
-            | Self::Hanging(_)
-            | Self::YardNets
-            | Self::NewNet
-            | Self::Net(_)
-            | Self::Soaks
-            | Self::AddTub
-            | Self::TubForm(_)
-            | Self::NewTub
-            | Self::Tub(_)
-            | Self::Remind(_)
-            | Self::Reminders => Some(Place::Shed),
-            Self::Paddock => Some(Place::Paddock),
-            Self::Desk
-            | Self::Foods
-            | Self::NewFood
-            | Self::Food(_)
-            | Self::TypicalFood(_)
-            | Self::Copies
-            | Self::Sources
-            | Self::Settings => Some(Place::Desk),
-        }
     }
 }
 

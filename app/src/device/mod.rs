@@ -9,6 +9,7 @@ mod browser;
 pub mod camera;
 pub mod clock;
 pub mod ids;
+pub mod location;
 pub mod notification;
 pub mod picture;
 pub mod room;

@@ -6,7 +6,7 @@
 //! without signal nothing is missing. A screen that is opened before its part has come waits for it, and says so when it
 //! does not come.
 
-use super::{desk, horses, plan, round, shed, start};
+use super::{desk, horses, paddock, plan, round, shed, start};
 use crate::parts::{Action, ActionRow, Frame, FrameKind, Sentence};
 use leptos::prelude::*;
 use std::future::Future;
@@ -87,13 +87,16 @@ enum Behind {
     Shed,
     /// The desk: rations and foods.
     Desk,
+    /// Grass.
+    Paddock,
 }
 
 const fn behind(route: &Route) -> Behind {
     match route.place() {
         Some(Place::Round | Place::Shed) => Behind::Shed,
         Some(Place::Desk) => Behind::Desk,
-        None | Some(Place::Horses | Place::Paddock) => match route {
+        Some(Place::Paddock) => Behind::Paddock,
+        None | Some(Place::Horses) => match route {
             Route::Ration(_) | Route::Mend(_) | Route::ChangeOver(_) => Behind::Desk,
             Route::Plan(_)
             | Route::PlanAt(..)
@@ -158,6 +161,7 @@ parts! {
     plans: Behind::Plans => Drawn { screen: what_it_is_fed, bell: None },
     shed: Behind::Shed => Drawn { screen: in_the_shed, bell: Some(bell) },
     desk: Behind::Desk => Drawn { screen: at_the_desk, bell: None },
+    paddock: Behind::Paddock => Drawn { screen: at_grass, bell: None },
 }
 
 impl Parts {
@@ -315,5 +319,11 @@ fn at_the_desk(route: Route) -> AnyView {
         Route::Food(food) => view! { <desk::Food food /> }.into_any(),
         Route::TypicalFood(food) => view! { <desk::Typical food /> }.into_any(),
         _ => view! { <desk::Desk /> }.into_any(),
+    }
+}
+
+fn at_grass(route: Route) -> AnyView {
+    match route {
+        _ => view! { <paddock::Paddock of=None /> }.into_any(),
     }
 }

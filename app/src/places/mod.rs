@@ -5,6 +5,7 @@ pub mod example;
 pub mod first;
 pub mod horses;
 mod later;
+pub mod paddock;
 pub(crate) mod pasted;
 pub mod plan;
 pub mod round;
@@ -23,7 +24,7 @@ use std::time::Duration;
 use tussock_core::units::Zone;
 use tussock_flow::routes::{Place, Route, Step};
 use tussock_flow::shelf::Shelf;
-use tussock_flow::words::{DeskWords, English, HorsesWords, RoundWords, ShedWords};
+use tussock_flow::words::{DeskWords, English, HorsesWords, PaddockWords, RoundWords, ShedWords};
 
 pub(crate) use update::UpdateOffer;
 
@@ -113,6 +114,12 @@ pub(crate) fn Places(
             Route::Horses,
         ),
         (Place::Shed, Drawing::Shed, words.shed(), Route::Shed),
+        (
+            Place::Paddock,
+            Drawing::Paddock,
+            words.paddock(),
+            Route::Paddock,
+        ),
         (Place::Desk, Drawing::Desk, words.desk(), Route::Desk),
     ]
     .into_iter()

@@ -149,16 +149,6 @@ pub const LEAST_NET_H: Published<f64> = Published {
     mark: Mark::Ours,
 };
 
-/// Leaf under this is a bare paddock, and no forage.
-pub const LEAF_BARE: Published<Length> = Published {
-    id: "day.leaf_bare",
-    value: Length::cm(5.0),
-    unit: "",
-    work: Work::Tussock,
-    place: "practice rule 10",
-    mark: Mark::Ours,
-};
-
 /// How much longer a kilogram of straw is eaten than one of hay.
 pub const STRAW_LONGER: Published<f64> = Published {
     id: "day.straw_longer",
@@ -359,7 +349,6 @@ list_constants![
     GAP_LINE,
     GAP_ALARM,
     LEAST_NET_H,
-    LEAF_BARE,
     STRAW_LONGER,
     STRAW_STEP,
     STRAW_PART,

@@ -2,7 +2,7 @@
 
 use super::gaps::{day_hours, hour_of};
 use super::layout::is_night;
-use super::published::LEAF_BARE;
+use crate::graze::sward::published::LEAF_BARE;
 use crate::units::{Length, LocalTime};
 
 /// What there is to eat where it is while it is not at its nets alone.

@@ -10,6 +10,7 @@
 //! What this room does not do: it makes no grass safe, knows no forecast, and lets no plan rest on a muzzle or on the
 //! model of intake alone.
 
+mod error;
 pub mod intake;
 pub mod plants;
 pub mod season;
@@ -17,3 +18,5 @@ pub mod strip;
 pub mod sun;
 pub mod sward;
 pub mod window;
+
+pub use error::GrazeError;

@@ -4,7 +4,7 @@ use super::bodies::{Body, GrazingV1, LeafSeen, SwardV1};
 use super::entry::Entry;
 use super::published::LEAF_SEEN_DAYS;
 use crate::animal::{AnimalId, PaddockId};
-use crate::day::published::LEAF_BARE;
+use crate::graze::sward::published::LEAF_BARE;
 use crate::plan::Grazing;
 use crate::units::{LocalDate, Zone};
 

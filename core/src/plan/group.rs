@@ -13,7 +13,7 @@ pub(crate) use share::{lowest_allowed, share_of};
 use super::build::{draft, eaten_within_h};
 use super::draft::Draft;
 use super::error::PlanError;
-use super::input::{Grazing, PlanFor, Soaked, Soaking};
+use super::input::{PlanFor, Soaked, Soaking};
 use super::published::{SHARE_LEAST, SHARE_MOST};
 use crate::animal::{AnimalId, GroupId, LotId, Risk, RiskLevel};
 use crate::day::published::{DAY_DRY_MATTER, SCALE_STEP};
@@ -250,16 +250,7 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
         .max_by_key(|(member, _)| strictness(member.risk.level))
         .ok_or_else(|| for_all(PlanError::EmptyGroup))?;
     let asked = drafts(&of.members, |member| as_all(member, sets, &strictest.risk))?;
-    // All are out as long as the one that may be out least.
-    let out: Vec<Option<Grazing>> = of
-        .members
-        .iter()
-        .map(|member| {
-            let grazing = member.grazing?.clone();
-            let time = grass::time_for_all(&asked).unwrap_or(grazing.time);
-            Some(Grazing { time, ..grazing })
-        })
-        .collect();
+    let out = grass::out_together(&of.members, &asked);
     let out_together: Vec<PlanFor<'_>> = of
         .members
         .iter()
@@ -308,14 +299,7 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
         aways: &[],
         straw_part: straw_for_all(members.iter().map(|member| member.could_be_straw)),
     };
-    for member in &members {
-        DAY_DRY_MATTER
-            .check(forage_of(member).to_kg())
-            .map_err(|error| NoGroupDraft {
-                error: PlanError::OutOfRange(error),
-                animal: Some(member.animal.id.clone()),
-            })?;
-    }
+    each_is_believed(&members)?;
     let layout = lay_out_all(&needs).map_err(|error| for_all(PlanError::Day(error)))?;
     let mends = mends(&needs, layout.longest_h);
     let hung: DryMatter = layout.hangings.iter().map(|hanging| hanging.dry).sum();
@@ -381,6 +365,19 @@ fn drafts<'a, 'b>(
             })
         })
         .collect()
+}
+
+/// Refuses forage that is not believed of a member.
+fn each_is_believed(members: &[Draft]) -> Result<(), NoGroupDraft> {
+    members.iter().try_for_each(|member| {
+        DAY_DRY_MATTER
+            .check(forage_of(member).to_kg())
+            .map(|_| ())
+            .map_err(|error| NoGroupDraft {
+                error: PlanError::OutOfRange(error),
+                animal: Some(member.animal.id.clone()),
+            })
+    })
 }
 
 fn forage_of(member: &Draft) -> DryMatter {

@@ -147,6 +147,40 @@ pub enum Work {
     OsuHayMoisture,
     /// Huhnke's extension sheet on heating of hay.
     HuhnkeHayHeating,
+    /// The Penn State Agronomy Guide.
+    PennStateAgronomyGuide,
+    /// Extension pages on the density of pasture.
+    ExtensionPastureDensity,
+    /// NRCS and Cornell, the grazing stick.
+    NrcsGrazingStick,
+    /// University of Minnesota Extension on grazing horses.
+    UmnGrazing,
+    /// Weinert-Nelson et al. 2021.
+    WeinertNelson2021,
+    /// Jensen et al. 2014.
+    Jensen2014,
+    /// OSU extension on pasture grasses for horses.
+    OsuOrchardgrass,
+    /// Siciliano et al. 2017.
+    Siciliano2017,
+    /// Blaney et al. 1981.
+    Blaney1981,
+    /// OSU endophyte laboratory.
+    OsuEndophyte,
+    /// The trial of soaking teff hay high in nitrate.
+    TeffNitrateTrial,
+    /// Kirton et al. 2024.
+    Kirton2024,
+    /// McIntosh 2007.
+    McIntosh2007,
+    /// Mayland et al. 2003.
+    Mayland2003,
+    /// Menzies-Gow et al. 2010.
+    MenziesGow2010,
+    /// Pollard et al. 2019.
+    Pollard2019,
+    /// Hopkins 1920.
+    Hopkins1920,
 }
 
 /// How a work is cited.
@@ -611,6 +645,103 @@ impl Work {
                 title: "Heating of stored hay",
                 appeared: "extension fact sheet",
             },
+            Self::PennStateAgronomyGuide => Citation {
+                authors: "Penn State Extension",
+                year: None,
+                title: "The Agronomy Guide, part 1 section 8, pasture",
+                appeared: "Table 1.8-9, suggested paddock sizes",
+            },
+            Self::ExtensionPastureDensity => Citation {
+                authors: "eXtension",
+                year: None,
+                title: "Estimating pasture dry matter from height",
+                appeared: "extension pages, dairy",
+            },
+            Self::NrcsGrazingStick => Citation {
+                authors: "NRCS, Cornell Cooperative Extension",
+                year: None,
+                title: "The grazing stick: dry matter an inch by stand",
+                appeared: "fact sheets",
+            },
+            Self::UmnGrazing => Citation {
+                authors: "University of Minnesota Extension",
+                year: None,
+                title: "Managing pastures for horses",
+                appeared: "extension pages",
+            },
+            Self::WeinertNelson2021 => cite(
+                "Weinert-Nelson et al.",
+                2021,
+                "Crabgrass in horse pastures: yield, nutrients and grazing",
+                "J Equine Vet Sci",
+            ),
+            Self::Jensen2014 => cite(
+                "Jensen et al.",
+                2014,
+                "Water-soluble carbohydrates of fifteen cool-season grasses",
+                "Crop Sci 54:2328",
+            ),
+            Self::OsuOrchardgrass => Citation {
+                authors: "Oregon State University Extension",
+                year: None,
+                title: "Carbohydrates of pasture grasses for horses",
+                appeared: "SR 1079",
+            },
+            Self::Siciliano2017 => cite(
+                "Siciliano, Gill, Bowman",
+                2017,
+                "Effect of sward height on pasture nonstructural carbohydrate and insulin",
+                "J Equine Vet Sci",
+            ),
+            Self::Blaney1981 => cite(
+                "Blaney, Gartner, McKenzie",
+                1981,
+                "The effects of oxalate in some tropical grasses on the availability to horses of calcium, phosphorus and magnesium",
+                "J Agric Sci 97:507",
+            ),
+            Self::OsuEndophyte => Citation {
+                authors: "Oregon State University",
+                year: None,
+                title: "Endophyte Service Laboratory: levels of ergovaline and lolitrem B",
+                appeared: "service page",
+            },
+            Self::TeffNitrateTrial => Citation {
+                authors: "Teff hay trial",
+                year: None,
+                title: "Soaking teff hay high in nitrate, six bales",
+                appeared: "abstract",
+            },
+            Self::Kirton2024 => cite(
+                "Kirton et al.",
+                2024,
+                "Distance walked by horses on a track and on strip grazing",
+                "Equine Vet J",
+            ),
+            Self::McIntosh2007 => cite(
+                "McIntosh",
+                2007,
+                "Circadian and seasonal variation in pasture nonstructural carbohydrates",
+                "thesis, Virginia Tech",
+            ),
+            Self::Mayland2003 => cite(
+                "Mayland et al.",
+                2003,
+                "Sugar of tall fescue after light and after dark",
+                "abstract",
+            ),
+            Self::MenziesGow2010 => cite(
+                "Menzies-Gow et al.",
+                2010,
+                "Prevalence, incidence and season of laminitis in East Anglia",
+                "Vet Rec 167:690",
+            ),
+            Self::Pollard2019 => cite(
+                "Pollard et al.",
+                2019,
+                "Incidence and clinical signs of owner-reported equine laminitis in Great Britain",
+                "BMC Vet Res 15:59",
+            ),
+            Self::Hopkins1920 => cite("Hopkins", 1920, "The bioclimatic law", "J Wash Acad Sci 10"),
         }
     }
 }

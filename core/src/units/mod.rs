@@ -12,6 +12,7 @@
 
 mod bounds;
 mod feed;
+mod land;
 mod money;
 pub mod parse;
 pub mod printed;
@@ -22,6 +23,7 @@ mod time;
 
 pub use bounds::{Bounds, OutOfRange};
 pub use feed::{AsFed, DryFraction, DryMatter, EnergyDensity, ShareOfAsFed, ShareOfDm};
+pub use land::{Area, SwardDensity, SwardGrowth, SwardMass};
 pub use money::{Cost, Currency, Money, MoneyError, PricePerKg};
 pub use quantity::{BodyMass, Energy, Iu, Length, NutrientMass, PartOfBody, Speed, Temperature};
 pub use time::{Instant, LocalDate, LocalStamp, LocalTime, Resolved, Span, Zone};

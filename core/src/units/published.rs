@@ -8,6 +8,12 @@ pub const LB_PER_STONE: f64 = 14.0;
 pub const OZ_PER_LB: f64 = 16.0;
 /// Centimetres in an inch (international yard and pound agreement, 1959; exact).
 pub const CM_PER_INCH: f64 = 2.54;
+/// Centimetres in a metre (exact).
+pub const CM_PER_M: f64 = 100.0;
+/// Square metres in a hectare (exact).
+pub const SQ_M_PER_HECTARE: f64 = 10_000.0;
+/// Square metres in an international acre (international yard, 1959; exact). The survey acre is another one.
+pub const SQ_M_PER_ACRE: f64 = 4_046.856_422_4;
 /// Inches in a hand (exact).
 pub const INCHES_PER_HAND: f64 = 4.0;
 /// Megajoules in a megacalorie (thermochemical calorie; exact).

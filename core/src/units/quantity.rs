@@ -102,7 +102,7 @@ quantity!(
     Speed, m_per_min, to_m_per_min, "m/min"
 );
 quantity!(
-    /// A length on the animal or of the tape.
+    /// A length on the animal, of the tape, of a sward or over land.
     Length, cm, to_cm, "cm"
 );
 quantity!(

@@ -10,11 +10,14 @@
 mod assess;
 mod day;
 mod forage;
+mod graze;
 mod intake;
 mod limits;
 mod ration;
 mod soak;
 mod solve;
+mod sun;
+mod sward;
 mod trend;
 mod units;
 mod work;
@@ -39,6 +42,8 @@ fn rooms() -> Vec<(&'static str, Formulas, RowCounts)> {
         ("ration", ration::formulas(), ration::rows()),
         ("ration/solve", solve::formulas(), solve::rows()),
         ("graze/intake", intake::formulas(), intake::rows()),
+        ("graze/sward", sward::formulas(), sward::rows()),
+        ("graze", graze::formulas(), graze::rows()),
         ("work", work::formulas(), work::rows()),
         ("day", day::formulas(), day::rows()),
     ]

@@ -31,6 +31,12 @@ fn routes() -> impl Strategy<Value = Route> {
         Route::Soaks,
         Route::AddTub,
         Route::Paddock,
+        Route::GrassPlace,
+        Route::GrassWeek,
+        Route::Season,
+        Route::GrassModel,
+        Route::Plants,
+        Route::NewField,
         Route::Desk,
         Route::Foods,
         Route::NewFood,
@@ -75,7 +81,7 @@ fn routes() -> impl Strategy<Value = Route> {
             _ => Route::VetWord(id),
         }
     });
-    let others = (ids(), 0usize..15).prop_map(|(id, which)| match which {
+    let others = (ids(), 0usize..21).prop_map(|(id, which)| match which {
         0 => Route::Group(GroupId(id)),
         1 => Route::Hay(LotId(id)),
         2 => Route::Nets(AnimalId(id)),
@@ -90,6 +96,12 @@ fn routes() -> impl Strategy<Value = Route> {
         11 => Route::GroupDay(GroupId(id)),
         12 => Route::WhoWillNotEat(GroupId(id)),
         13 => Route::Food(FoodId(id)),
+        14 => Route::PaddockOf(AnimalId(id)),
+        15 => Route::Grazing(AnimalId(id)),
+        16 => Route::Field(PaddockId(id)),
+        17 => Route::FieldForm(PaddockId(id)),
+        18 => Route::Readings(PaddockId(id)),
+        19 => Route::Strip(PaddockId(id)),
         _ => Route::Tub(TubId(id)),
     });
     prop_oneof![plain, of_an_animal, others]

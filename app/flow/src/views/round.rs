@@ -233,7 +233,7 @@ pub fn route(job: &Job) -> Route {
             .soak
             .as_ref()
             .map_or(Route::Shed, |soak| Route::Tub(TubId(soak.0.clone()))),
-        JobKind::TurnOut | JobKind::BringIn => Route::Paddock,
+        JobKind::TurnOut | JobKind::BringIn => Route::PaddockOf(animal()),
         JobKind::StartSoak => Route::Soaks,
         JobKind::HangNet if waits_for_water(job) => Route::Soaks,
         JobKind::HangNet => Route::Nets(animal()),

@@ -40,6 +40,7 @@ mod net;
 mod nets;
 mod next_step;
 mod not_eating;
+mod paddock;
 mod photo;
 mod plan;
 mod plan_screen;
@@ -101,6 +102,7 @@ pub use net::NetWords;
 pub use nets::NetsWords;
 pub use next_step::NextStepWords;
 pub use not_eating::{NotEatingWords, SheetLine};
+pub use paddock::PaddockWords;
 pub use photo::PhotoWords;
 pub use plan::{PlanWords, Sign};
 pub use plan_screen::PlanScreenWords;
@@ -138,6 +140,7 @@ pub trait Words:
     + SoakWords
     + RationWords
     + DayWords
+    + PaddockWords
     + PlanWords
     + SafetyWords
     + LogWords

@@ -4,7 +4,7 @@ use super::MemberShare;
 use crate::animal::{AnimalId, RiskFactor};
 use crate::graze::intake::Shortened;
 use crate::limits::Ends;
-use crate::plan::{Draft, GrassLine};
+use crate::plan::{Draft, GrassLine, Grazing, PlanFor};
 use crate::units::{DryMatter, Span};
 
 /// A day with grass for all of a group.
@@ -38,8 +38,20 @@ pub enum GroupGrass {
     Counted(GroupGrassDay),
 }
 
+/// What each goes out for: all as long as the one that may be out least.
+pub(super) fn out_together(members: &[PlanFor<'_>], asked: &[Draft]) -> Vec<Option<Grazing>> {
+    members
+        .iter()
+        .map(|member| {
+            let grazing = member.grazing?.clone();
+            let time = time_for_all(asked).unwrap_or(grazing.time);
+            Some(Grazing { time, ..grazing })
+        })
+        .collect()
+}
+
 /// The time that all can be out, where every member's grass is counted.
-pub(super) fn time_for_all(members: &[Draft]) -> Option<Span> {
+fn time_for_all(members: &[Draft]) -> Option<Span> {
     members
         .iter()
         .map(|member| match &member.grass {

@@ -86,5 +86,8 @@ fn turning_out_is_done_at_the_paddock() {
     let today = yard_of.today(at(5, "07:00:00"));
     let job = of_grass(&today).unwrap();
     assert_eq!(English::default().job(&job), "Turn out Bramble");
-    assert_eq!((ticks(&job), route(&job)), (false, Route::Paddock));
+    assert_eq!(
+        (ticks(&job), route(&job)),
+        (false, Route::PaddockOf(AnimalId("bramble".into())))
+    );
 }

@@ -34,31 +34,31 @@ impl English {
             ),
         )
     }
+}
 
-    /// What must be known about grass beside a plan.
-    pub(super) fn grass_caution(&self, caution: &Caution) -> Said {
-        match caution {
-            Caution::GrassByModel { muzzle } => Said::because(
-                "Grass is counted by a model with wide ends: weigh it every week",
-                if *muzzle {
-                    "The model was tuned to few animals, and muzzles held back from 30 to 83 %. No time here rests on the \
+/// What must be known about grass beside a plan.
+pub(super) fn grass_caution(caution: &Caution) -> Said {
+    match caution {
+        Caution::GrassByModel { muzzle } => Said::because(
+            "Grass is counted by a model with wide ends: weigh it every week",
+            if *muzzle {
+                "The model was tuned to few animals, and muzzles held back from 30 to 83 %. No time here rests on the \
                      muzzle: check it every day, and never more than 10 hours in a day."
-                } else {
-                    "The model was tuned to few animals on other grass."
-                },
-            ),
-            Caution::NoRoomForGrass => Said::because(
-                "No grass: this plan has no room for it",
-                "Less hay would take it under its floor, or grass would take the day over its limit.",
-            ),
-            Caution::GrassNotCounted => Said::because(
-                "Limit the hours and the area of grass: it is not counted here",
-                "What it eats there comes on top of this plan.",
-            ),
-            _ => Said::because(
-                "No grass, not even an hour: bare paddock or yard only",
-                "Nothing here makes grass a small risk for this animal. A bare paddock is not forage either.",
-            ),
-        }
+            } else {
+                "The model was tuned to few animals on other grass."
+            },
+        ),
+        Caution::NoRoomForGrass => Said::because(
+            "No grass: this plan has no room for it",
+            "Less hay would take it under its floor, or grass would take the day over its limit.",
+        ),
+        Caution::GrassNotCounted => Said::because(
+            "Limit the hours and the area of grass: it is not counted here",
+            "What it eats there comes on top of this plan.",
+        ),
+        _ => Said::because(
+            "No grass, not even an hour: bare paddock or yard only",
+            "Nothing here makes grass a small risk for this animal. A bare paddock is not forage either.",
+        ),
     }
 }

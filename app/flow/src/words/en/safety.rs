@@ -2,6 +2,7 @@
 
 use super::English;
 use super::fields::capital;
+use super::grass::grass_caution;
 use super::numbers::odds;
 use crate::words::{
     AnimalWords, ForageWords, LimitsWords, NotEatingWords, SafetyWords, Said, UnitWords,
@@ -119,7 +120,7 @@ impl SafetyWords for English {
             Caution::NoGrass
             | Caution::GrassNotCounted
             | Caution::GrassByModel { .. }
-            | Caution::NoRoomForGrass => self.grass_caution(caution),
+            | Caution::NoRoomForGrass => grass_caution(caution),
             Caution::LongGap {
                 hours,
                 over_the_line,

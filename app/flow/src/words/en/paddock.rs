@@ -1,0 +1,10 @@
+//! The paddock in English.
+
+use super::English;
+use crate::words::PaddockWords;
+
+impl PaddockWords for English {
+    fn paddock(&self) -> &'static str {
+        "Paddock"
+    }
+}
