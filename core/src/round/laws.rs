@@ -5,7 +5,7 @@ use super::*;
 use crate::animal::{AnimalId, LotId};
 use crate::soak::{Air, Recipe, SoakTimes, Water};
 use crate::sources::RecordId;
-use crate::units::{AsFed, Instant, LocalDate, Span, Zone};
+use crate::units::{AsFed, DryMatter, Instant, LocalDate, Span, Zone};
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -280,6 +280,43 @@ proptest! {
                 .count();
             let least = if in_water { dry } else { nets };
             prop_assert!((least..=nets).contains(&shown), "{}: {} of {}", name, shown, nets);
+        }
+    }
+
+    #[test]
+    fn a_day_with_grass_takes_off_no_more_than_grass_took_the_place_of(
+        yard in a_yard(),
+        out in 0_i64..1440,
+        dry in 0.0_f64..12.0,
+        part in 0.3_f64..0.95,
+    ) {
+        let today = shifted(yard.now, 0);
+        for plan in &yard.plans {
+            let of = LighterFor {
+                zone: &Britain,
+                plan,
+                day: today,
+                came_in: super::state::at(&Britain, today, time("00:00")) + Span::minutes(out),
+                dry: DryMatter::kg(dry),
+                soaks: &yard.soaks,
+                answered: &[],
+            };
+            let Some(day) = lighter(&of, |_, _| Some(part)) else {
+                continue;
+            };
+            prop_assert_eq!(day.nets.len(), plan.nets.len());
+            let mut all = 0.0;
+            for (net, planned) in day.nets.iter().zip(&plan.nets) {
+                let less = net.less_for_grass.map_or(0.0, AsFed::to_kg);
+                let steps = less / *crate::day::published::SCALE_STEP;
+                prop_assert!((steps - steps.round()).abs() < 1e-9);
+                prop_assert!((net.hay.to_kg() + less - planned.hay.to_kg()).abs() < 1e-9);
+                prop_assert!(planned.hay.to_kg() / 2.0 <= net.hay.to_kg() + 1e-9);
+                let come = of.came_in < super::state::at(&Britain, today, net.visit);
+                prop_assert!(come || less == 0.0);
+                all += less * part;
+            }
+            prop_assert!(0.0 < all && all <= dry + 1e-9, "{} of {}", all, dry);
         }
     }
 

@@ -29,6 +29,8 @@ pub trait RoundWords {
     fn job_of(&self, job: &Job) -> String;
     /// What hangs less on a day with grass: "0.4 kg less: it was at grass".
     fn less_for_grass(&self, less: AsFed) -> String;
+    /// Why one that is out may not be at grass.
+    fn no_grass(&self, waits: Waits) -> &'static str;
     /// The second line of turning out and bringing in: "from Top field".
     fn grass_job_of(&self, job: &Job) -> String;
     /// Its time, with the day where that is not today.

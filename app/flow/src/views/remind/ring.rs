@@ -4,7 +4,7 @@ use super::tub::Deadline;
 use crate::routes::Route;
 use crate::views::round::Today;
 use tussock_core::animal::TubId;
-use tussock_core::round::{Job, JobKind, JobState, Key, OpenSoak};
+use tussock_core::round::{Job, JobKind, JobState, Key, OpenSoak, Waits};
 use tussock_core::soak::{TubState, state};
 use tussock_core::units::Instant;
 
@@ -27,6 +27,8 @@ pub enum RingsFor {
     BringIn {
         /// What the paddock is called.
         paddock: Option<String>,
+        /// Why it may not be at grass at all, where something stops it.
+        waits: Option<Waits>,
     },
 }
 
@@ -78,6 +80,7 @@ fn bring_in(job: &Job) -> Option<Ring> {
         key: format!("{}/{}", job.key, job.due.to_ms()),
         what: RingsFor::BringIn {
             paddock: job.paddock_name.clone(),
+            waits: job.waits,
         },
         at: job.due,
         whose: job.name.clone(),

@@ -3,7 +3,7 @@
 use super::English;
 use super::fields::small;
 use crate::views::remind::{DailyBell, Deadline, Has, Means, Ring, RingsFor, Sent, Stands};
-use crate::words::{RemindWords, TubWords, UnitWords};
+use crate::words::{RemindWords, RoundWords, TubWords, UnitWords};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
 impl RemindWords for English {
@@ -214,7 +214,7 @@ impl RemindWords for English {
     fn ring_head(&self, ring: &Ring) -> String {
         match &ring.what {
             RingsFor::Tub { what, tub, .. } => self.bell_of_tub(*what, tub.as_deref(), ""),
-            RingsFor::BringIn { paddock } => {
+            RingsFor::BringIn { paddock, .. } => {
                 let head = format!("Bring in {}", ring.whose);
                 match paddock {
                     Some(paddock) => format!("{head} from {paddock}"),
@@ -234,7 +234,10 @@ impl RemindWords for English {
         match ring.what {
             RingsFor::Tub { .. } => of(said, &ring.whose),
             // Its head says who.
-            RingsFor::BringIn { .. } => said,
+            RingsFor::BringIn { waits, .. } => match waits {
+                Some(waits) => self.no_grass(waits).to_owned(),
+                None => said,
+            },
         }
     }
 }

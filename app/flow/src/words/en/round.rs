@@ -166,16 +166,16 @@ impl RoundWords for English {
     fn less_for_grass(&self, less: AsFed) -> String {
         format!("{} less: it was at grass", self.feed(less))
     }
+    fn no_grass(&self, waits: Waits) -> &'static str {
+        match waits {
+            Waits::Look => "no grass until you have looked again",
+            Waits::Vet | Waits::Word | Waits::Members => "no grass: something stops it",
+        }
+    }
     fn grass_job_of(&self, job: &Job) -> String {
         let from = job.paddock_name.as_ref().map(|name| format!("from {name}"));
         let waits = job.waits.filter(|_| job.kind == JobKind::BringIn);
-        let why = waits.map(|waits| {
-            match waits {
-                Waits::Look => "no grass until you have looked again",
-                Waits::Vet | Waits::Word | Waits::Members => "no grass: something stops it",
-            }
-            .to_owned()
-        });
+        let why = waits.map(|waits| self.no_grass(waits).to_owned());
         let parts: Vec<String> = from.into_iter().chain(why).collect();
         parts.join(", ")
     }

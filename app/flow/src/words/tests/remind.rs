@@ -4,7 +4,7 @@ use super::{check, check_head, every, tongues};
 use crate::views::remind::{DailyBell, Deadline, Has, Means, Ring, RingsFor, Sent, Stands};
 use crate::words::RemindWords;
 use tussock_core::animal::AnimalId;
-use tussock_core::round::Subject;
+use tussock_core::round::{Subject, Waits};
 use tussock_core::units::{Instant, LocalDate, LocalTime, Zone};
 
 struct Utc;
@@ -131,6 +131,7 @@ fn every_head_fits_and_every_bell_is_said() {
                 key: String::new(),
                 what: RingsFor::BringIn {
                     paddock: paddock.map(str::to_owned),
+                    waits: paddock.map(|_| Waits::Vet),
                 },
                 at: now,
                 whose: "Moss".into(),

@@ -246,3 +246,29 @@ fn the_rest_of_a_day_with_a_missed_visit_does_not_hang_again_what_grass_took_the
     // To a step of the scale.
     assert!((less - given.to_kg()).abs() < 0.05 && 0.1 < less, "{less}");
 }
+
+#[test]
+fn a_group_stays_in_with_a_member_that_something_stops() {
+    let text = include_str!("../../../../examples/cases/two-cobs-and-a-shetland.json");
+    let case = Case::read(text).unwrap();
+    let mut told = Told {
+        records: case.log.current().cloned().collect(),
+        case,
+    };
+    let group = || About::group(&crate::animal::GroupId("top-field".to_owned()));
+    let decided = Body::Grazing(GrazingV1 {
+        paddock: None,
+        from: told.day(),
+        minutes: GrazingMinutes::new(60).unwrap(),
+        muzzle: false,
+        adapted_since: None,
+        out: None,
+        stopped: false,
+    });
+    told.add("grazing-1", group(), told.case.now, &decided);
+    let now = told.tomorrow(8, 30);
+    assert_eq!(told.keys(now, JobKind::TurnOut).len(), 1);
+    let sign = stops::look(Answer::Yes, Answer::No);
+    told.add("look-1", About::animal(&pony()), told.tomorrow(8, 0), &sign);
+    assert!(told.keys(now, JobKind::TurnOut).is_empty());
+}
