@@ -204,7 +204,7 @@ impl<'a, Z: Zone> Book<'a, Z> {
         };
         let away = |says: &Key| match says {
             Key::Away { from, to } => (*from..=*to).contains(&day),
-            Key::Day { .. } | Key::Tub { .. } => false,
+            Key::Day { .. } | Key::Tub { .. } | Key::Out { .. } => false,
         };
         let (_, answer, known) = answers()
             .find(|(says, ..)| says == key)
