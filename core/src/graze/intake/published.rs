@@ -35,7 +35,7 @@ published! {
     /// Weeks of short turnout until it is used to it; half of it by the third.
     ADAPTED_WEEKS: f64 = 6.0; "adapted_weeks", "weeks", Ince2011, "six weeks; that it rises evenly is ours", WorkedOut;
     /// The upper bound: what ceilings are judged with.
-    UPPER: PartOfBody = PartOfBody::percent(4.5); "upper", "", Tussock, "free access of 1.3 to more than 5 % a day; the model's safe side", Ours;
+    UPPER: PartOfBody = PartOfBody::percent(4.5); "upper", "", Tussock, "free access of 1.3 to more than 5 % a day; ceilings lean on it", Ours;
     /// The lower bound: what floors are judged with. Eight hours at 0.088 kg/100 kg/h.
     LOWER: PartOfBody = PartOfBody::percent(1.33); "lower", "", DowlerThesis, "0.088 kg/100 kg/h over 8 h in February", WorkedOut;
     /// Hours that are believed for a day at grass.

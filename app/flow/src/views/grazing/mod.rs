@@ -76,12 +76,11 @@ pub fn needs(id: &AnimalId) -> Vec<Range> {
 pub fn goes_out(shelf: &Shelf, id: &AnimalId, now: Instant, zone: &impl Zone) -> Option<GoesOut> {
     let today = zone.to_local(now).date;
     let group = GroupId(id.0.clone());
-    let (whose, name) = match shelf.animal(id) {
-        Some(animal) => (Whose::Animal(id.clone()), animal.name),
-        None => {
-            let name = shelf.group(&group)?.name;
-            (Whose::Group(group), name)
-        }
+    let (whose, name) = if let Some(animal) = shelf.animal(id) {
+        (Whose::Animal(id.clone()), animal.name)
+    } else {
+        let name = shelf.group(&group)?.name;
+        (Whose::Group(group), name)
     };
     let mut paddocks: Vec<(PaddockId, String)> = shelf
         .bodies(&Kind::Paddock)
