@@ -1,6 +1,6 @@
 //! The labels of the place of the yard.
 
-use crate::forms::grass_place::{Field, Looking, Wrong};
+use crate::forms::grass_place::{Field, Looking, Noon, Wrong};
 use tussock_core::log::bodies::Region;
 
 /// What the form of the place says.
@@ -21,6 +21,8 @@ pub trait GrassPlaceWords {
     fn degree_echo(&self, field: Field, degrees: f64) -> String;
     /// What is wrong.
     fn place_wrong(&self, wrong: &Wrong) -> String;
+    /// When the sun stands highest there by the clock; where that cannot be, what to look at.
+    fn noon_there(&self, noon: Noon) -> String;
     /// Which clock the place goes by.
     fn clock_asked(&self) -> &'static str;
     /// The clock it goes by, where only one is known.

@@ -1,12 +1,12 @@
 //! Where the yard lies: by this phone, or typed; and whose plants and hazards it goes by.
 
-use crate::device::clock;
+use crate::device::clock::{self, NamedZone};
 use crate::device::location::{self, Trouble};
 use crate::form::Form;
 use crate::keep::KeepError;
 use crate::parts::{
-    Action, ActionRow, Back, Choice, Field, Frame, FrameKind, Offer, Press, Quiet, QuietRow,
-    Sentence, Several, WideKey,
+    Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Offer, Press, Quiet,
+    QuietRow, Sentence, Several, WideKey,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::{Reading, World};
@@ -105,6 +105,7 @@ impl PlaceForm {
                 {self.field(Which::Latitude, "latitude", |typed| typed.latitude.clone())}
                 {self.field(Which::Longitude, "longitude", |typed| typed.longitude.clone())}
                 {move || self.clock()}
+                {move || self.noon()}
                 {self.regions()}
             </Frame>
         }
@@ -197,6 +198,20 @@ impl PlaceForm {
                 .into_any()
             }
         }
+    }
+
+    /// When the sun stands highest there by that clock: a swapped side or a wrong clock shows in it.
+    fn noon(self) -> Option<AnyView> {
+        let words = English::default();
+        let noon = self
+            .typed
+            .with(|typed| typed.noon(clock::now(), &NamedZone::of(&typed.zone)))?;
+        let said = words.noon_there(noon);
+        Some(if noon.fits {
+            view! { <p class="soft">{said} "."</p> }.into_any()
+        } else {
+            view! { <Caution said=said /> }.into_any()
+        })
     }
 
     fn regions(self) -> AnyView {

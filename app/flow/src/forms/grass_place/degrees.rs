@@ -1,6 +1,8 @@
 //! Latitude and longitude as people type and copy them.
 
-use tussock_core::units::{Bounds, OutOfRange};
+use tussock_core::graze::GrazeError;
+use tussock_core::graze::sun::{Latitude, Longitude};
+use tussock_core::units::OutOfRange;
 
 /// One of the two figures of a place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,12 +45,15 @@ impl Field {
     /// Both, in the order in which they are asked.
     pub const ALL: [Self; 2] = [Self::Latitude, Self::Longitude];
 
-    /// What may be typed, in degrees.
-    pub const fn bounds(self) -> Bounds {
-        match self {
-            Self::Latitude => Bounds::new("latitude_degrees", -90.0, 90.0),
-            Self::Longitude => Bounds::new("longitude_degrees", -180.0, 180.0),
-        }
+    /// The degrees when they are on the earth.
+    ///
+    /// # Errors
+    /// More than there are.
+    fn on_earth(self, degrees: f64) -> Result<f64, GrazeError> {
+        Ok(match self {
+            Self::Latitude => Latitude::degrees(degrees)?.to_degrees(),
+            Self::Longitude => Longitude::degrees(degrees)?.to_degrees(),
+        })
     }
 
     /// The letter of the side that counts up, and of the side that counts down.
@@ -99,9 +104,10 @@ impl Field {
         } else {
             sum
         };
-        self.bounds()
-            .check(signed)
-            .map_err(|error| Unread::OutOfRange(self, error))
+        self.on_earth(signed).map_err(|error| match error {
+            GrazeError::OutOfRange(error) => Unread::OutOfRange(self, error),
+            _ => refused(),
+        })
     }
 
     /// What was typed without its letter, and the letter.
@@ -201,10 +207,10 @@ mod tests {
             Latitude.read("51 60"),
             Err(Unread::Sixty(Latitude, _))
         ));
-        let error = Latitude.bounds().check(91.0).unwrap_err();
-        assert_eq!(
-            Latitude.read("91"),
-            Err(Unread::OutOfRange(Latitude, error))
+        let beyond = Latitude.read("91");
+        assert!(
+            matches!(&beyond, Err(Unread::OutOfRange(Latitude, error)) if 90.0 < error.value),
+            "{beyond:?}"
         );
         assert!(matches!(
             Longitude.read("181 W"),

@@ -10,11 +10,13 @@ use crate::acts::{Act, New};
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use tussock_core::animal::YardId;
+use tussock_core::graze::sun::{Place, clock_fits, sun_day};
 use tussock_core::log::bodies::base::MicroDegrees;
 use tussock_core::log::bodies::{PlaceV2, Region, YardV2};
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
 use tussock_core::sources::RecordId;
 use tussock_core::units::show::fixed;
+use tussock_core::units::{Instant, LocalTime, Zone};
 
 /// Millionths of a degree in a degree.
 const MICRO: f64 = 1_000_000.0;
@@ -77,6 +79,15 @@ pub struct Typed {
     pub regions: Vec<Region>,
 }
 
+/// The sun's noon by a clock.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Noon {
+    /// When, by the clock.
+    pub at: LocalTime,
+    /// Whether that can be the clock of the place.
+    pub fits: bool,
+}
+
 /// A figure as it is kept and shown: to a hundredth of a degree.
 pub fn coarse(degrees: f64) -> f64 {
     (degrees * PARTS).round() / PARTS
@@ -122,6 +133,19 @@ impl Typed {
     /// A figure, coarse, as far as it can be read.
     pub fn figure(&self, field: Field) -> Option<f64> {
         field.read(self.text(field)).ok().map(coarse)
+    }
+
+    /// When the sun stands highest there today by a clock, which tells a swapped side and a wrong clock; `None` while no
+    /// place can be read.
+    pub fn noon(&self, now: Instant, zone: &impl Zone) -> Option<Noon> {
+        let north = self.figure(Field::Latitude)?;
+        let east = self.figure(Field::Longitude)?;
+        let day = zone.to_local(now).date;
+        let sun = sun_day(Place::degrees(north, east).ok()?, day, zone).ok()?;
+        Some(Noon {
+            at: zone.to_local(sun.noon()).time,
+            fits: clock_fits(sun, day, zone),
+        })
     }
 
     fn text(&self, field: Field) -> &str {

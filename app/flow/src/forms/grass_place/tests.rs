@@ -1,5 +1,5 @@
 use super::*;
-use crate::views::test_yard::{at, written};
+use crate::views::test_yard::{at, written, zone};
 
 fn hill_farm() -> YardV2 {
     YardV2 {
@@ -81,4 +81,18 @@ fn a_yard_that_is_not_written_down_is_written_with_its_place() {
     assert_eq!(held.name.as_str(), "Yard");
     assert!(held.place.is_some());
     assert_eq!(Typed::of(None, "Europe/London").zone, "Europe/London");
+}
+
+#[test]
+fn a_swapped_side_is_told_by_the_sun() {
+    let noon = |latitude: &str, longitude: &str| typed(latitude, longitude).noon(at(0), &zone());
+    assert!(noon("51.2", "3.4 W").unwrap().fits);
+    // Summer time: the sun is highest after one.
+    assert_eq!(
+        noon("51.2", "3.4 W").unwrap().at.format("%H").to_string(),
+        "13"
+    );
+    assert!(!noon("51.2", "120 W").unwrap().fits);
+    assert_eq!(noon("51.2", ""), None);
+    assert_eq!(noon("95", "3.4 W"), None);
 }

@@ -2,8 +2,8 @@
 
 use super::English;
 use super::numbers::up_to;
-use crate::forms::grass_place::{Field, Looking, NoFix, Unread, Wrong};
-use crate::words::{GrassPlaceWords, LogWords};
+use crate::forms::grass_place::{Field, Looking, NoFix, Noon, Unread, Wrong};
+use crate::words::{GrassPlaceWords, LogWords, UnitWords};
 use tussock_core::log::bodies::Region;
 use tussock_core::units::show::fixed;
 
@@ -101,6 +101,16 @@ impl GrassPlaceWords for English {
                 up_to(error.bounds.min, 0),
                 up_to(error.bounds.max, 0)
             ),
+        }
+    }
+    fn noon_there(&self, noon: Noon) -> String {
+        let at = self.time(noon.at);
+        if noon.fits {
+            format!("By this clock the sun stands highest there at {at} today")
+        } else {
+            format!(
+                "By this clock the sun would stand highest there at {at}: look at east and west, and at the clock"
+            )
         }
     }
     fn clock_asked(&self) -> &'static str {

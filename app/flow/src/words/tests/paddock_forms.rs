@@ -1,7 +1,7 @@
 //! The words of the place, of turnout and of the model of intake.
 
 use super::{check, check_head, check_said, every, tongues};
-use crate::forms::grass_place::{Field, Looking, NoFix, Unread, Wrong as Place};
+use crate::forms::grass_place::{Field, Looking, NoFix, Noon, Unread, Wrong as Place};
 use crate::forms::grazing::{OFFERED, Used, Wrong, time_text};
 use crate::views::grass_model::{Base, trials};
 use crate::views::grazing::{Carried, Open};
@@ -12,7 +12,7 @@ use tussock_core::limits::Ends;
 use tussock_core::log::bodies::Region;
 use tussock_core::plan::PlanError;
 use tussock_core::safety::{Refusal, VetUrgency};
-use tussock_core::units::{DryMatter, Span};
+use tussock_core::units::{DryMatter, LocalTime, Span};
 
 fn open(of_group: bool, muzzle: bool) -> Open {
     Open {
@@ -70,7 +70,9 @@ fn the_place_says_what_it_asks_and_what_is_wrong() {
             for degrees in [51.2, -33.9, 0.0, -0.001] {
                 check(&say.degree_echo(field, degrees));
             }
-            let out = field.bounds().check(999.0).unwrap_err();
+            let Err(Unread::OutOfRange(_, out)) = field.read("999") else {
+                panic!("on the earth")
+            };
             for wrong in every![
                 Unread::Empty(_) => Unread::Empty(field),
                 Unread::NotDegrees(..) => Unread::NotDegrees(field, "here".into()),
@@ -85,6 +87,10 @@ fn the_place_says_what_it_asks_and_what_is_wrong() {
                 said.contains("999") && said.contains(say.degree_field(field)),
                 "{said}"
             );
+        }
+        for fits in [true, false] {
+            let at = LocalTime::from_hms_opt(20, 14, 0).unwrap();
+            check(&say.noon_there(Noon { at, fits }));
         }
         for region in Region::ALL {
             check(say.region_of_hazards(region));
