@@ -3,8 +3,11 @@
 use super::*;
 use crate::acts::{Act, New};
 use crate::forms::grazing::{Typed, act, stays_in};
-use crate::views::test_yard::written;
-use tussock_core::animal::{Laminitis, VetFlag, YardId};
+use crate::forms::start::{Answers, Ever, Ids, Named, Sort, Visits};
+use crate::views::test_yard::{at, written, zone};
+use tussock_core::animal::{Insulin, InsulinTest, Laminitis, VetFlag, YardId};
+use tussock_core::assess::Ribs;
+use tussock_core::forage::ForageClass;
 use tussock_core::graze::intake::Shortened;
 use tussock_core::log::bodies::{AnimalV2, PaddockV2, VisitsV1};
 use tussock_core::log::{Case, Known, Name};
@@ -166,4 +169,86 @@ fn paddocks_are_offered_by_name() {
         .map(|(_, name)| name)
         .collect();
     assert_eq!(names, ["Bottom field", "Top field"]);
+}
+
+/// A horse, with the six answers of a first plan.
+fn horse(ribs: Ribs) -> Shelf {
+    let answers = Answers {
+        name: "Fern".into(),
+        sort: Some(Sort::Horse),
+        age: "12".into(),
+        girth: "190".into(),
+        ribs: Some(ribs),
+        ever: Some(Ever::No),
+        hay: Some(ForageClass::Grass),
+        visits: Some(Visits::Two),
+    };
+    let record = |id: &str| RecordId(id.to_owned());
+    let ids = Ids {
+        yard: YardId("yard".into()),
+        animal: AnimalId("fern".into()),
+        weight: record("weight"),
+        condition: record("condition"),
+        lot: record("lot"),
+        visits: record("visits"),
+    };
+    let named = Named {
+        animal: "Horse".into(),
+        lot: "Grass hay".into(),
+        yard: "Yard".into(),
+        sort: "Horse".into(),
+    };
+    let day = zone().to_local(at(0)).date;
+    written(
+        &Shelf::default(),
+        &answers.act(&ids, &named, day).unwrap(),
+        at(0),
+    )
+}
+
+#[test]
+fn a_horse_that_a_test_says_is_clear_goes_out_for_a_while_and_a_muzzle_is_no_licence() {
+    let shelf = cleared(&horse(Ribs::FeltEasily));
+    let id = AnimalId("fern".into());
+    let out = goes_out(&shelf, &id, at(0), &zone()).unwrap();
+    let of = |time: &str, muzzle: bool| {
+        let asked = GrazingV1 {
+            muzzle,
+            ..asked(time, &out)
+        };
+        carried(&shelf, &out.whose, &asked, at(0), &zone()).unwrap()
+    };
+    let Carried::Open(free) = of("4 h", false) else {
+        panic!("{:?}", of("4 h", false))
+    };
+    assert!(
+        free.time <= Span::hours(3) && !free.why.is_empty(),
+        "{free:?}"
+    );
+    // Nobody looked at a paddock: no hay comes off.
+    assert_eq!(free.hay_less, DryMatter::ZERO);
+    let Carried::Open(muzzled) = of("14 h", true) else {
+        panic!("{:?}", of("14 h", true))
+    };
+    assert!(muzzled.time <= Span::hours(10), "{muzzled:?}");
+    assert!(!muzzled.why.is_empty());
+}
+
+/// The same with an insulin test that found nothing.
+fn cleared(shelf: &Shelf) -> Shelf {
+    let Some(Ok(Body::Animal(mut body))) = shelf.get("fern").map(Body::read) else {
+        panic!("fern is there")
+    };
+    body.health.insulin = Insulin::Tested(InsulinTest {
+        dysregulated: false,
+        by: "The vet".into(),
+        on: zone().to_local(at(0)).date,
+        test: "Oral sugar test".into(),
+    });
+    let act = Act::Change {
+        id: RecordId("fern".into()),
+        body: Body::Animal(body),
+        at: None,
+    };
+    written(shelf, &act, at(0))
 }
