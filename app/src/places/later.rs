@@ -324,6 +324,9 @@ fn at_the_desk(route: Route) -> AnyView {
 
 fn at_grass(route: Route) -> AnyView {
     match route {
+        Route::GrassPlace => view! { <paddock::GrassPlace /> }.into_any(),
+        Route::Grazing(of) => view! { <paddock::Grazing of /> }.into_any(),
+        Route::GrassModel => view! { <paddock::GrassModel /> }.into_any(),
         _ => view! { <paddock::Paddock of=None /> }.into_any(),
     }
 }

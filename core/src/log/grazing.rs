@@ -1,12 +1,13 @@
 //! From records to the turnout that somebody decided on, and the leaf that somebody saw.
 
 use super::bodies::{Body, GrazingV1, LeafSeen, SwardV1};
-use super::entry::Entry;
+use super::entry::{Entry, up_to};
+use super::envelope::Record;
 use super::published::LEAF_SEEN_DAYS;
 use crate::animal::{AnimalId, PaddockId};
 use crate::graze::sward::published::LEAF_BARE;
 use crate::plan::Grazing;
-use crate::units::{LocalDate, Zone};
+use crate::units::{Instant, LocalDate, Zone};
 
 /// The turnout that holds for an animal on a day: its own last decision, else that of the group it is in.
 pub(super) fn grazing_of(
@@ -26,16 +27,38 @@ pub(super) fn grazing_of(
         decided(entries, group.as_deref()?, day)
     });
     let decided = decided.filter(|decided| decided.holds(day))?;
+    Some(as_asked(entries, decided, day, zone))
+}
+
+/// The turnout that a decision asks for at an instant, as a plan would take it: also one that is not written down yet.
+///
+/// `records` are those of [`gather`](super::gather()).
+pub fn grazing_by(
+    records: &[&Record],
+    decided: &GrazingV1,
+    now: Instant,
+    zone: &impl Zone,
+) -> Grazing {
+    let day = zone.to_local(now).date;
+    as_asked(&up_to(records, now), decided, day, zone)
+}
+
+fn as_asked(
+    entries: &[Entry<'_>],
+    decided: &GrazingV1,
+    day: LocalDate,
+    zone: &impl Zone,
+) -> Grazing {
     let since = decided.adapted_since.unwrap_or(decided.from);
     // numeric: days of a week
     let weeks = (day - since).num_days().max(0) as f64 / 7.0;
-    Some(Grazing {
+    Grazing {
         paddock: decided.paddock.clone(),
         time: decided.minutes.time(),
         muzzle: decided.muzzle,
         weeks: Some(weeks),
         leaf: leaf_seen(entries, decided.paddock.as_ref(), day, zone),
-    })
+    }
 }
 
 /// The last decision about a subject's grass that has begun on a day, whether it goes out by it or not.

@@ -6,6 +6,8 @@ pub mod correct;
 pub mod delivery;
 pub mod details;
 pub mod food;
+pub mod grass_place;
+pub mod grazing;
 pub mod group;
 pub mod hanging;
 pub mod hay;

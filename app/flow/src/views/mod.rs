@@ -13,6 +13,8 @@ pub mod desk;
 pub mod details;
 pub mod filled;
 pub mod foods;
+pub mod grass_model;
+pub mod grazing;
 pub mod group;
 pub mod guide;
 pub mod hanging;

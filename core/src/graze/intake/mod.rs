@@ -9,8 +9,10 @@ pub mod published;
 mod room;
 #[cfg(test)]
 mod tests;
+mod trials;
 
 pub use eaten::{OutFor, eaten, eaten_from, part_eaten};
 pub use room::{
     GrassRoom, HayBeside, RoomFor, Shortened, SugarBeside, hay_given_way, hay_less, room,
 };
+pub use trials::{Trial, Tried};

@@ -35,7 +35,7 @@ published! {
     /// Weeks of short turnout until it is used to it; half of it by the third.
     ADAPTED_WEEKS: f64 = 6.0; "adapted_weeks", "weeks", Ince2011, "six weeks; that it rises evenly is ours", WorkedOut;
     /// The upper bound: what ceilings are judged with.
-    UPPER: PartOfBody = PartOfBody::percent(4.5); "upper", "", Tussock, "free access of 1.3 to more than 5 % a day; the model's safe side", Ours;
+    UPPER: PartOfBody = PartOfBody::percent(4.5); "upper", "", Tussock, "free access of 1.3 to more than 5 % a day; ceilings lean on it", Ours;
     /// The lower bound: what floors are judged with. Eight hours at 0.088 kg/100 kg/h.
     LOWER: PartOfBody = PartOfBody::percent(1.33); "lower", "", DowlerThesis, "0.088 kg/100 kg/h over 8 h in February", WorkedOut;
     /// Hours that are believed for a day at grass.
@@ -66,4 +66,26 @@ published! {
     SHORTEST: Span = Span::minutes(15); "shortest", "", Tussock, "graze/intake", Ours;
     /// Steps in which a turnout is told.
     STEP: Span = Span::minutes(5); "step", "", Tussock, "graze/intake", Ours;
+
+    // ---- the trials the model was tuned to ----
+    /// Ponies in the first week of 3 hours a day.
+    SEEN_FIRST_WEEK: PartOfBody = PartOfBody::percent(0.49); "seen_first_week", "", Ince2011, "four ponies, 3 h a day, week 1, as told by UMN", Published;
+    /// The same ponies in the sixth week.
+    SEEN_SIXTH_WEEK: PartOfBody = PartOfBody::percent(0.91); "seen_sixth_week", "", Ince2011, "the same four ponies, 3 h a day, week 6, as told by UMN", Published;
+    /// Horses over eight hours: the mean of three months.
+    SEEN_EIGHT_HOURS: PartOfBody = PartOfBody::percent(0.97); "seen_eight_hours", "", DowlerThesis, "eight horses, 8 h, mean of 0.70 in February, 0.86 in May and 1.33 in October", WorkedOut;
+    /// Horses in the first four of those hours.
+    SEEN_FIRST_FOUR: PartOfBody = PartOfBody::percent(0.64); "seen_first_four", "", DowlerThesis, "the same, the first 4 h at twice the rate of the second", WorkedOut;
+    /// Idle ponies out day and night, on the better sward.
+    SEEN_ALL_DAY_LEAST: PartOfBody = PartOfBody::percent(3.4); "seen_all_day_least", "", CommonPractice, "yearly mean of idle ponies on the better sward, second-hand", FromMemory;
+    /// Idle ponies out day and night, on the poorer sward.
+    SEEN_ALL_DAY_MOST: PartOfBody = PartOfBody::percent(4.2); "seen_all_day_most", "", CommonPractice, "yearly mean of idle ponies on the poorer sward, second-hand", FromMemory;
+    /// The part that muzzles took off in the season in which they took off least.
+    MUZZLE_SEASONS_LEAST: f64 = 0.77; "muzzle_seasons_least", "", Longland2016, "77, 77 and 83 % by season, four ponies, 3 h", Published;
+    /// The hours of the trials of three hours.
+    TRIAL_SHORT: Span = Span::hours(3); "trial_short", "", Ince2011, "3 h a day", Published;
+    /// The hours of the trial over a working day.
+    TRIAL_DAY: Span = Span::hours(8); "trial_day", "", DowlerThesis, "8 h", Published;
+    /// The first part of that day.
+    TRIAL_FIRST_PART: Span = Span::hours(4); "trial_first_part", "", DowlerThesis, "the first 4 h", Published;
 }

@@ -147,3 +147,17 @@ fn what_was_decided_is_counted_in_the_plan() {
     };
     assert_eq!(day.room.asked, Span::hours(1));
 }
+
+#[test]
+fn a_decision_that_is_not_written_down_asks_for_the_same_as_one_that_is() {
+    let mut field = Field::of("two-cobs-and-a-shetland");
+    field.see(LeafSeen::Ankle, 1);
+    field.decide(About::animal(&moss()), 45, 14);
+    let records: Vec<&Record> = field.records.iter().collect();
+    let body = records.iter().rev().find_map(|r| match Body::read(r) {
+        Ok(Body::Grazing(body)) => Some(body),
+        _ => None,
+    });
+    let asked = grazing_by(&records, &body.unwrap(), field.case.now, &field.case.zone);
+    assert_eq!(Some(asked), field.grazing(&moss()));
+}
