@@ -27,6 +27,7 @@ pub mod net_list;
 pub mod nets;
 pub mod next_step;
 pub mod not_eating;
+pub mod paddock;
 pub mod photo;
 pub mod plan;
 pub mod remind;
