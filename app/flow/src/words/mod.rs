@@ -23,6 +23,7 @@ mod en;
 mod example;
 mod foods;
 mod forage;
+mod grass;
 mod group;
 mod guide;
 mod hanging;
@@ -85,6 +86,7 @@ pub use en::English;
 pub use example::ExampleWords;
 pub use foods::FoodsWords;
 pub use forage::ForageWords;
+pub use grass::GrassWords;
 pub use group::GroupWords;
 pub use guide::GuideWords;
 pub use hanging::HangingWords;
@@ -140,6 +142,7 @@ pub trait Words:
     + SoakWords
     + RationWords
     + DayWords
+    + GrassWords
     + PaddockWords
     + PlanWords
     + SafetyWords

@@ -4,7 +4,7 @@ use super::Said;
 use crate::forms::turnout::Wrong;
 use crate::views::paddock::picture::{DayCord, Label};
 use crate::views::paddock::{Goes, Out, Outing, Stands, WeekDay, WhyBy};
-use tussock_core::graze::window::{Care, Closed, Stretch, WhyTo, Window};
+use tussock_core::graze::window::Window;
 use tussock_core::units::{LocalDate, Span, Zone};
 
 /// What the paddock says.
@@ -19,14 +19,6 @@ pub trait PaddockWords {
     fn grass_line(&self, goes: &Goes, zone: &dyn Zone) -> String;
     /// The order of the stop block.
     fn no_grass_today(&self) -> &'static str;
-    /// What to do instead.
-    fn instead_of_grass(&self, closed: &Closed) -> &'static str;
-    /// Why grass is closed.
-    fn closed(&self, closed: &Closed) -> Said;
-    /// What asks for care.
-    fn care(&self, care: &Care, zone: &dyn Zone) -> Said;
-    /// Why the morning ends when it does.
-    fn why_to(&self, why: WhyTo) -> &'static str;
     /// The line under the sentence while it is out: since when, until when and why then.
     fn out_line(&self, out: &Out, zone: &dyn Zone) -> String;
     /// Why it is brought in when it is.
@@ -107,8 +99,6 @@ pub trait PaddockWords {
     fn where_yard_lies(&self) -> &'static str;
     /// Nobody said where the yard lies.
     fn say_where_yard_lies(&self) -> &'static str;
-    /// A stretch: "05:24 to 09:00".
-    fn stretch(&self, stretch: &Stretch, zone: &dyn Zone) -> String;
     /// The sentence of the week.
     fn week_sentence(&self, name: &str) -> String;
     /// The word of a day of it.

@@ -298,12 +298,16 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
     if plan.time().is_some_and(|time| time <= Span::ZERO) {
         also.push(Closed::HayLeavesNoRoom);
     }
-    let asked = |paddock| For {
-        risk,
-        paddock,
-        also: &also,
+    let window_on = |day, paddock: Option<&PaddockId>| {
+        let also = &also;
+        let asked = For {
+            risk,
+            paddock,
+            also,
+        };
+        grass.window(day, &asked)
     };
-    let window = grass.window(grass.day, &asked(paddock.as_ref().map(|(id, _)| id)));
+    let window = window_on(grass.day, paddock.as_ref().map(|(id, _)| id));
     let outings = outings(grass, &who, &members, decided.as_ref());
     let had = outings
         .iter()
@@ -312,7 +316,7 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
         .fold(Span::ZERO, |sum, time| sum + time);
     let out = open.map(|(id, since, body)| {
         let on = grass.zone.to_local(since).date;
-        let there = grass.window(on, &asked(body.paddock.as_ref()));
+        let there = window_on(on, body.paddock.as_ref());
         let left = plan.time().map(|time| {
             let before = outings
                 .iter()

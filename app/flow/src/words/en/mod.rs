@@ -39,6 +39,7 @@ mod nets;
 mod next_step;
 mod not_eating;
 mod numbers;
+mod open_grass;
 mod paddock;
 mod photo;
 mod plan;
