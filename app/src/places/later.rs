@@ -324,6 +324,9 @@ fn at_the_desk(route: Route) -> AnyView {
 
 fn at_grass(route: Route) -> AnyView {
     match route {
+        Route::PaddockOf(animal) => view! { <paddock::Paddock of=Some(animal) /> }.into_any(),
+        Route::GrassWeek => view! { <paddock::Week /> }.into_any(),
+        Route::Season => view! { <paddock::Season /> }.into_any(),
         _ => view! { <paddock::Paddock of=None /> }.into_any(),
     }
 }

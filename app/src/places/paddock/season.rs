@@ -1,0 +1,6 @@
+//! The season.
+use leptos::prelude::*;
+
+/// The year of grass.
+#[component]
+pub fn Season() -> impl IntoView {}
