@@ -53,6 +53,7 @@ mod tape;
 mod tub_cord;
 mod undo;
 mod weight_chart;
+mod year_band;
 
 pub use action::{Action, ActionRow, Back};
 pub use asked::{AskedBack, AskedKey};
@@ -91,3 +92,4 @@ pub use tape::TapeDrawing;
 pub use tub_cord::{TubCord, TubTag};
 pub use undo::Undo;
 pub use weight_chart::WeightChart;
+pub use year_band::{YearBand, YearStretch};

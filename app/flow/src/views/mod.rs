@@ -32,6 +32,7 @@ pub mod photo;
 pub mod plan;
 pub mod remind;
 pub mod round;
+pub mod season;
 pub mod shed;
 pub mod slip;
 pub mod soaks;

@@ -50,6 +50,7 @@ mod remind;
 mod report;
 mod round;
 mod safety;
+mod season;
 mod session;
 mod shed;
 mod slip;
