@@ -11,6 +11,7 @@ mod nets;
 mod next_step;
 mod not_eating;
 mod numbers;
+mod paddock;
 mod records;
 mod remind;
 mod work;
