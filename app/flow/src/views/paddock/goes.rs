@@ -246,6 +246,43 @@ fn with_visits(mut of: Gathered) -> Gathered {
     of
 }
 
+fn plan_of(
+    grass: &Grass<'_, impl Zone>,
+    who: &Who,
+    members: &[Gathered],
+    decided: Option<&GrazingV1>,
+) -> ByPlan {
+    if let (false, Some(one)) = (who.group, members.first()) {
+        return by_plan(one);
+    }
+    let groups = grass.shelf.groups();
+    let found = groups
+        .iter()
+        .find(|group| group.id.as_str() == who.about.id());
+    found.map_or(ByPlan::NoPlan, |group| {
+        let wish = Wish::default();
+        let mut of = gather_group(grass.records, group, grass.now, grass.zone, &wish);
+        of.members = of.members.into_iter().map(with_visits).collect();
+        by_group_plan(&of, decided)
+    })
+}
+
+/// The paddock that is meant: what was chosen, else decided, else the only one.
+fn meant(
+    grass: &Grass<'_, impl Zone>,
+    chosen: &Chosen,
+    decided: Option<&GrazingV1>,
+) -> Option<(PaddockId, String)> {
+    let paddocks = grass.paddocks();
+    let only = match paddocks.as_slice() {
+        [(only, _)] => Some(only.clone()),
+        _ => None,
+    };
+    let said = decided.and_then(|decided| decided.paddock.clone());
+    let id = chosen.paddock.clone().or(said).or(only)?;
+    paddocks.into_iter().find(|(other, _)| *other == id)
+}
+
 /// Grass for an animal or a group; `None` when nobody of it is among the records.
 pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> Option<Goes> {
     let decided = grass.decided(who.about.id(), grass.day);
@@ -262,32 +299,9 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
     let stop = members
         .iter()
         .find_map(|one| Some((one.animal.name.clone(), stop(one)?)));
-    let plan = match (who.group, members.first()) {
-        (false, Some(one)) => by_plan(one),
-        _ => grass
-            .shelf
-            .groups()
-            .into_iter()
-            .find(|group| group.id.as_str() == who.about.id())
-            .map_or(ByPlan::NoPlan, |group| {
-                let mut of = gather_group(grass.records, &group, grass.now, grass.zone, &wish);
-                of.members = of.members.into_iter().map(with_visits).collect();
-                by_group_plan(&of, decided.as_ref())
-            }),
-    };
+    let plan = plan_of(grass, &who, &members, decided.as_ref());
     let open = open_turnout(grass, who.about.id());
-    let paddocks = grass.paddocks();
-    let meant = chosen
-        .paddock
-        .clone()
-        .or_else(|| decided.as_ref().and_then(|decided| decided.paddock.clone()))
-        .or_else(|| match paddocks.as_slice() {
-            [(only, _)] => Some(only.clone()),
-            _ => None,
-        });
-    let paddock = paddocks
-        .into_iter()
-        .find(|(id, _)| meant.as_ref() == Some(id));
+    let paddock = meant(grass, chosen, decided.as_ref());
     let muzzle = chosen
         .muzzle
         .unwrap_or_else(|| decided.as_ref().is_some_and(|decided| decided.muzzle));
@@ -328,10 +342,10 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
         let (by, why) = by(&there, since, left, body.muzzle, body.bring_in_by);
         Out {
             id,
+            body,
             since,
             by,
             why,
-            body,
         }
     });
     let mut goes = Goes {

@@ -1,7 +1,7 @@
 //! The day in the paddock as a cord from 04 to 22, to scale by the clock of the yard.
 
 use std::fmt::Write as _;
-use tussock_core::graze::sun::hour_by_sun;
+use tussock_core::graze::sun::{SunDay, hour_by_sun};
 use tussock_core::graze::window::{Begins, Stretch, Window, sugar_shape};
 use tussock_core::units::{Instant, Span, Zone};
 
@@ -83,8 +83,8 @@ pub fn cord(window: &Window, now: Instant, zone: &impl Zone) -> DayCord {
         let hour = hour_of(at);
         (FROM..=TO).contains(&hour).then(|| down(hour))
     };
-    let sunrise = window.sun.and_then(|sun| sun.sunrise());
-    let sunset = window.sun.and_then(|sun| sun.sunset());
+    let sunrise = window.sun.and_then(SunDay::sunrise);
+    let sunset = window.sun.and_then(SunDay::sunset);
     let stretches: Vec<&Stretch> = window
         .opens
         .iter()

@@ -5,6 +5,7 @@ use crate::forms::turnout::Wrong;
 use crate::views::paddock::picture::{DayCord, Label};
 use crate::views::paddock::{ByPlan, Goes, Out, Outing, Stands, WeekDay, WhyBy};
 use crate::words::{GrassWords, PaddockWords, PlanWords, Said, UnitWords};
+use tussock_core::graze::sun::SunDay;
 use tussock_core::graze::window::{Begins, Care, Stretch, Window};
 use tussock_core::units::{LocalDate, Span, Zone};
 
@@ -177,8 +178,8 @@ impl PaddockWords for English {
         };
         format!(
             "The day from 04:00 to 22:00: {grass}{}{}",
-            sun(window.sun.and_then(|sun| sun.sunrise()), "sunrise"),
-            sun(window.sun.and_then(|sun| sun.sunset()), "sunset"),
+            sun(window.sun.and_then(SunDay::sunrise), "sunrise"),
+            sun(window.sun.and_then(SunDay::sunset), "sunset"),
         )
     }
     fn day_label(&self, label: &Label) -> String {
