@@ -46,9 +46,7 @@ fn tell(due: &[Ring], on: Reminders, said: Said) {
     if on.notification {
         for ring in &rings {
             let (title, body) = said(ring);
-            let opens =
-                tussock_flow::routes::Route::Tub(tussock_core::animal::TubId(ring.soak.clone()));
-            notification::show(&title, &body, &ring.key, &opens);
+            notification::show(&title, &body, &ring.key, &ring.opens());
         }
     }
 }

@@ -1,11 +1,12 @@
 //! What was really eaten: dry matter offered, left and eaten, by day and by week, against the plan.
 //!
-//! A [`Serving`] is one net or one feed. It is counted where it is offered, once: a net that was filled is not eaten, and
-//! one that was hung is. Soaked hay counts with the dry matter that is left of it after soaking. What nobody knows is
-//! never nothing: it makes a sum "at least" ([`Sum::at_least`]).
+//! A [`Serving`] is one net, one feed or one turnout. It is counted where it is offered, once: a net that was filled is not
+//! eaten, and one that was hung is. Soaked hay counts with the dry matter that is left of it after soaking. Grass counts
+//! with what a model says is eaten in its hours, with wide ends; it is assumed, never seen. What nobody knows is never
+//! nothing: it makes a sum "at least" ([`Sum::at_least`]).
 
 use super::left::left_dry;
-use crate::animal::{FoodId, LotId};
+use crate::animal::{FoodId, LotId, PaddockId};
 use crate::limits::Ends;
 use crate::units::{BodyMass, DryMatter, LocalDate, PartOfBody};
 
@@ -16,6 +17,8 @@ pub enum Source {
     Forage(Option<LotId>),
     /// Bought feed; `None` for a typical balancer.
     Feed(Option<FoodId>),
+    /// Grass of a turnout, by a model of what is eaten in its hours; `None` when nobody said on which paddock.
+    Grass(Option<PaddockId>),
 }
 
 /// How an amount is known.
@@ -42,14 +45,15 @@ pub enum LeftOver {
     CannotTell,
 }
 
-/// One net or one feed.
+/// One net, one feed or one turnout.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Serving {
     /// The day it belongs to.
     pub day: LocalDate,
     /// What it is.
     pub from: Source,
-    /// The dry matter that the plan meant here; `None` for what no plan asked for.
+    /// The dry matter that the plan meant here, or that was likely in the turnout that was decided on; `None` for what
+    /// nobody asked for.
     pub planned: Option<DryMatter>,
     /// The dry matter that was offered, after soaking; `None` when nobody knows.
     pub offered: Option<Ends<DryMatter>>,
@@ -60,6 +64,11 @@ pub struct Serving {
 }
 
 impl Serving {
+    /// Whether it is grass.
+    pub const fn is_grass(&self) -> bool {
+        matches!(self.from, Source::Grass(_))
+    }
+
     /// How the amount offered is known: an amount that is not there is not known, whatever was said.
     pub const fn how_offered(&self) -> HowKnown {
         match self.offered {
@@ -216,10 +225,15 @@ impl DayOfLedger {
     pub const fn is_blank(&self) -> bool {
         self.servings.is_empty() && !self.has_plan
     }
+
+    /// Whether grass is among what is known of it or ought to be.
+    pub fn has_grass(&self) -> bool {
+        self.servings.iter().any(Serving::is_grass)
+    }
 }
 
-/// Days of one animal or group, rising. Grass is not among the servings: nobody logs it yet, so it is not known and
-/// stands in no sum.
+/// Days of one animal or group, rising. Grass is among the servings where a turnout was logged, and where somebody decided
+/// on turnout and nobody said whether it went out: then it is not known.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Ledger {
     /// The days.
@@ -229,7 +243,8 @@ pub struct Ledger {
 /// What a day or a week comes to.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Totals {
-    /// What the plan meant of what is over; `None` where no plan held on any of the days.
+    /// What the plan meant to be fed of what is over; `None` where no plan held on any of the days. Grass is in none of it:
+    /// its likely amount would hide hay that is over the plan.
     pub planned: Option<DryMatter>,
     /// Offered.
     pub offered: Sum,
@@ -241,6 +256,8 @@ pub struct Totals {
     pub forage: Sum,
     /// Of what was eaten, bought feed.
     pub feed: Sum,
+    /// Of what was eaten, grass: by a model, with both ends.
+    pub grass: Sum,
     /// How what was offered is known.
     pub offered_known: Option<Shares>,
     /// How what was left is known.
@@ -261,26 +278,32 @@ impl Totals {
             }
         };
         let forage = |serving: &&Serving| matches!(serving.from, Source::Forage(_));
+        let feed = |serving: &&Serving| matches!(serving.from, Source::Feed(_));
         Self {
-            planned: days
-                .iter()
-                .any(|day| day.has_plan)
-                .then(|| all().filter_map(|serving| serving.planned).sum()),
+            planned: days.iter().any(|day| day.has_plan).then(|| {
+                let fed = all().filter(|serving| !serving.is_grass());
+                fed.filter_map(|serving| serving.planned).sum()
+            }),
             offered: sum(&mut all(), |serving| serving.offered),
             left: sum(&mut all(), Serving::left_dry),
             eaten: sum(&mut all(), Serving::eaten),
             forage: sum(&mut all().filter(forage), Serving::eaten),
-            feed: sum(
-                &mut all().filter(|serving| !forage(serving)),
+            feed: sum(&mut all().filter(feed), Serving::eaten),
+            grass: sum(
+                &mut all().filter(|serving| serving.is_grass()),
                 Serving::eaten,
             ),
             offered_known: Shares::of(all(), Serving::how_offered),
-            left_known: Shares::of(all(), Serving::how_left),
+            // Nobody looks for what is left of grass.
+            left_known: Shares::of(
+                all().filter(|serving| !serving.is_grass()),
+                Serving::how_left,
+            ),
         }
     }
 }
 
-/// What was really eaten a day, as a part of body weight.
+/// What was really eaten a day, as a part of body weight; grass that was logged is in it, with its ends.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LevelEaten {
     /// The mean of the days that are over.
@@ -314,86 +337,4 @@ impl Ledger {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn serving(day: u32, kg: Option<f64>, left: LeftOver) -> Serving {
-        Serving {
-            day: LocalDate::from_ymd_opt(2026, 5, day).unwrap(),
-            from: Source::Forage(None),
-            planned: Some(DryMatter::kg(2.0)),
-            offered: kg.map(|kg| Ends::exactly(DryMatter::kg(kg))),
-            known: HowKnown::Seen,
-            left,
-        }
-    }
-
-    fn kg(ends: Option<Ends<DryMatter>>) -> f64 {
-        ends.unwrap().likely.to_kg()
-    }
-
-    #[test]
-    fn what_is_left_is_taken_off_once_and_never_more_than_hung() {
-        assert!(
-            (kg(serving(1, Some(2.0), LeftOver::Part(Ends::exactly(0.25))).eaten()) - 1.5).abs()
-                < 1e-12
-        );
-        assert!(
-            (kg(serving(1, Some(2.0), LeftOver::Dry(DryMatter::kg(0.5))).eaten()) - 1.5).abs()
-                < 1e-12
-        );
-        assert!(kg(serving(1, Some(2.0), LeftOver::Dry(DryMatter::kg(3.0))).eaten()).abs() < 1e-12);
-        assert!((kg(serving(1, Some(2.0), LeftOver::NotSaid).eaten()) - 2.0).abs() < 1e-12);
-    }
-
-    #[test]
-    fn wet_hay_without_the_wet_weight_of_its_net_says_nothing() {
-        let serving = serving(1, Some(2.0), LeftOver::CannotTell);
-        assert_eq!(serving.eaten(), None);
-        assert_eq!(serving.how_left(), HowKnown::NotKnown);
-        assert!(Sum::of([&serving], Serving::eaten).at_least);
-    }
-
-    #[test]
-    fn an_amount_that_nobody_knows_makes_the_sum_at_least() {
-        let known = serving(1, Some(2.0), LeftOver::NotSaid);
-        let unknown = serving(2, None, LeftOver::NotSaid);
-        let sum = Sum::of([&known, &unknown], Serving::eaten);
-        assert!(sum.at_least);
-        assert!((sum.dry.likely.to_kg() - 2.0).abs() < 1e-12);
-        let shares = Shares::of([&known, &unknown], Serving::how_offered).unwrap();
-        assert!((shares.seen - 0.5).abs() < 1e-12);
-        assert!((shares.not_known - 0.5).abs() < 1e-12);
-    }
-
-    #[test]
-    fn a_day_of_which_nobody_said_anything_is_no_fast() {
-        let blank = |day| DayOfLedger {
-            day: LocalDate::from_ymd_opt(2026, 5, day).unwrap(),
-            has_plan: false,
-            servings: Vec::new(),
-            to_come: DryMatter::ZERO,
-            runs: false,
-        };
-        let ledger = Ledger {
-            days: vec![blank(1), blank(2)],
-        };
-        assert_eq!(ledger.level(BodyMass::kg(300.0)), None);
-        assert!(ledger.totals().eaten.at_least);
-        assert_eq!(ledger.totals().planned, None);
-    }
-
-    #[test]
-    fn a_share_of_a_group_is_a_band() {
-        let part = Ends::new(0.35, 0.5, 0.7);
-        let share = serving(1, Some(4.0), LeftOver::Part(Ends::exactly(0.5))).share(Some(part));
-        let eaten = share.eaten().unwrap();
-        assert!((eaten.least.to_kg() - 0.7).abs() < 1e-12);
-        assert!((eaten.likely.to_kg() - 1.0).abs() < 1e-12);
-        assert!((eaten.most.to_kg() - 1.4).abs() < 1e-12);
-        assert_eq!(
-            serving(1, Some(4.0), LeftOver::NotSaid).share(None).offered,
-            None
-        );
-    }
-}
+mod tests;

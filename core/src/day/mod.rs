@@ -50,7 +50,7 @@ pub use left::{Left, left_dry, left_part};
 pub use mends::{Mend, mends};
 pub use rate::{EatingRate, EatingTime, NetKind, eating_time, measured_rate, rate};
 pub use reach::{Away, Eats};
-pub use real::{Happened, RealDay, RealVerdict, real_day};
+pub use real::{Happened, Out, RealDay, RealVerdict, real_day};
 pub use rest::{Rest, RestOfDay, lay_out_rest};
 pub use scale::{OnScale, hay_in, key_step, nudged, on_scale, reading_for, slices_in, usual_net};
 pub use timing::{OwnRate, Timed, Timing, own_rate};

@@ -40,6 +40,14 @@ pub struct Away {
     pub eats: Eats,
 }
 
+/// The same by hours of a day, 0 to 24.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Stretch {
+    pub(super) from: f64,
+    pub(super) to: f64,
+    pub(super) eats: Eats,
+}
+
 /// Where it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Where {
@@ -78,10 +86,23 @@ pub(super) struct Reach {
 impl Reach {
     /// Of a day with these stretches. Where two overlap the one with less to eat counts.
     pub(super) fn of(aways: &[Away]) -> Self {
-        let day = day_hours();
-        let mut edges: Vec<f64> = aways
+        let stretches: Vec<Stretch> = aways
             .iter()
-            .flat_map(|away| [hour_of(away.from), hour_of(away.to)])
+            .map(|away| Stretch {
+                from: hour_of(away.from),
+                to: hour_of(away.to),
+                eats: away.eats,
+            })
+            .collect();
+        Self::of_hours(&stretches)
+    }
+
+    /// The same by hours of a day.
+    pub(super) fn of_hours(stretches: &[Stretch]) -> Self {
+        let day = day_hours();
+        let mut edges: Vec<f64> = stretches
+            .iter()
+            .flat_map(|stretch| [stretch.from, stretch.to])
             .chain([0.0, day])
             .collect();
         edges.sort_unstable_by(f64::total_cmp);
@@ -92,7 +113,7 @@ impl Reach {
             .map(|(from, to)| Piece {
                 from: *from,
                 to: *to,
-                place: place(aways, f64::midpoint(*from, *to)),
+                place: place(stretches, f64::midpoint(*from, *to)),
             })
             .collect();
         let bare = bare(&pieces);
@@ -241,18 +262,18 @@ fn bare(pieces: &[Piece]) -> Vec<(f64, f64)> {
         .collect()
 }
 
-fn place(aways: &[Away], hour: f64) -> Where {
-    let out: Vec<Eats> = aways
+fn place(stretches: &[Stretch], hour: f64) -> Where {
+    let out: Vec<Eats> = stretches
         .iter()
-        .filter(|away| {
-            let (from, to) = (hour_of(away.from), hour_of(away.to));
+        .filter(|stretch| {
+            let (from, to) = (stretch.from, stretch.to);
             if from < to {
                 from <= hour && hour < to
             } else {
                 hour < to || from <= hour
             }
         })
-        .map(|away| away.eats)
+        .map(|stretch| stretch.eats)
         .collect();
     for eats in [Eats::Nothing, Eats::Grass, Eats::GrassAndNets] {
         if out.contains(&eats) {

@@ -4,7 +4,7 @@ use super::gaps::{Wait, walk};
 use super::layout::{GapVerdict, gap_verdict};
 use super::published::{GAP_ALARM, GAP_LINE};
 use super::rate::EatingRate;
-use super::reach::Reach;
+use super::reach::{Eats, Reach, Stretch};
 use crate::units::published::MINUTES_PER_HOUR;
 use crate::units::{DryMatter, Instant, Span};
 
@@ -49,6 +49,17 @@ impl Happened {
     }
 }
 
+/// A stretch at grass.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Out {
+    /// When it went out.
+    pub from: Instant,
+    /// When it came in; `None` while it is out.
+    pub to: Option<Instant>,
+    /// What there is to eat.
+    pub eats: Eats,
+}
+
 /// What the real day means beside the plan that was accepted.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum RealVerdict {
@@ -69,8 +80,8 @@ pub struct RealDay {
     /// From when nobody knows what hangs: a net was hung that was not weighed, and nothing was seen since. No wait is told
     /// from then on, and none is alarmed.
     pub not_known_from: Option<Instant>,
-    /// Until when a fast eater has forage; past when it has none. `None` when nothing was ever hung, and while nobody
-    /// knows what hangs.
+    /// Until when a fast eater has forage; past when it has none. While it is at grass with leaf, what hangs lasts from now
+    /// on. `None` when nothing was ever hung, and while nobody knows what hangs.
     pub forage_until: Option<Instant>,
     /// The same at the likely rate.
     pub likely_until: Option<Instant>,
@@ -86,11 +97,12 @@ pub struct RealDay {
 
 /// The day as it really went until now, for a fast eater: the end that leaves the animal longest without forage.
 ///
-/// `happened` may come in any order; what is later than now is left out. `accepted_h` is the longest wait that the person
-/// accepted; where nobody accepted one the line stands in for it. Hours at grass or away are not in here: they are no
-/// records yet, and without them the wait is told longer, never shorter, than with grass.
+/// `happened` may come in any order and reaches back a day at most; what is later than now is left out. `out` are the
+/// stretches at grass: leaf is forage and the nets wait, a bare paddock is a wait. `accepted_h` is the longest wait that
+/// the person accepted; where nobody accepted one the line stands in for it.
 pub fn real_day(
     happened: &[Happened],
+    out: &[Out],
     rate: &EatingRate,
     now: Instant,
     accepted_h: Option<f64>,
@@ -101,8 +113,8 @@ pub fn real_day(
         .filter(|event| event.at() <= now)
         .collect();
     past.sort_by_key(|event| event.at());
-    let fast = walked(&past, rate.fast, now);
-    let likely = walked(&past, rate.likely, now);
+    let fast = walked(&past, out, rate.fast, now);
+    let likely = walked(&past, out, rate.likely, now);
     let longest_h = fast
         .waits
         .iter()
@@ -149,7 +161,7 @@ impl Real {
 }
 
 /// Walks from what happened first to now, on a line of hours that begins with it.
-fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
+fn walked(past: &[Happened], out: &[Out], rate: f64, now: Instant) -> Real {
     let Some(first) = past.first().map(|event| event.at()) else {
         return Real {
             waits: Vec::new(),
@@ -158,8 +170,8 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
             unknown: None,
         };
     };
-    let reach = Reach::of(&[]);
     let hours = |at: Instant| at.since(first).to_hours();
+    let reach = Reach::of_hours(&stretches(out, first, now));
     let mut waits: Vec<Wait> = Vec::new();
     let mut stock = 0.0;
     let mut frozen = false;
@@ -208,7 +220,7 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
     let now_h = hours(now);
     let until = if unknown.is_some() {
         None
-    } else if 0.0 < stock {
+    } else if 0.0 < stock || grazes(out, now) {
         Some(now + whole_minutes(stock))
     } else {
         waits
@@ -224,6 +236,32 @@ fn walked(past: &[Happened], rate: f64, now: Instant) -> Real {
     }
 }
 
+/// Whether it is at grass with leaf at an instant.
+fn grazes(out: &[Out], at: Instant) -> bool {
+    let here = |out: &&Out| out.from <= at && out.to.is_none_or(|to| at < to);
+    let mut here = out.iter().filter(here).peekable();
+    here.peek().is_some() && here.all(|out| out.eats != Eats::Nothing)
+}
+
+/// The stretches between two instants no more than a day apart, on a line of hours that begins with the first.
+fn stretches(out: &[Out], first: Instant, now: Instant) -> Vec<Stretch> {
+    out.iter()
+        .map(|out| {
+            (
+                out.from.max(first),
+                out.to.map_or(now, |to| to.min(now)),
+                out,
+            )
+        })
+        .filter(|(from, to, _)| from < to)
+        .map(|(from, to, out)| Stretch {
+            from: from.since(first).to_hours(),
+            to: to.since(first).to_hours(),
+            eats: out.eats,
+        })
+        .collect()
+}
+
 /// Hours in whole minutes, rounded down: forage is not told to last longer than it does.
 #[allow(
     clippy::cast_possible_truncation,
@@ -235,101 +273,4 @@ fn whole_minutes(hours: f64) -> Span {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::sources::Provenance;
-
-    fn rate() -> EatingRate {
-        EatingRate {
-            slow: 0.3,
-            likely: 0.4,
-            fast: 0.5,
-            from: Provenance::new(),
-        }
-    }
-
-    fn hour(hour: f64) -> Instant {
-        Instant::from_ms(0) + whole_minutes(hour)
-    }
-
-    fn hung(at: f64, kg: f64) -> Happened {
-        Happened::Hung {
-            at: hour(at),
-            dry: DryMatter::kg(kg),
-        }
-    }
-
-    #[test]
-    fn forage_lasts_until_a_fast_eater_is_through() {
-        let day = real_day(&[hung(7.0, 2.0)], &rate(), hour(9.0), Some(7.0));
-        assert_eq!(day.forage_until, Some(hour(11.0)));
-        assert_eq!(day.likely_until, Some(hour(12.0)));
-        assert_eq!((day.waits_h, day.longest_h), (0.0, 0.0));
-        let later = real_day(&[hung(7.0, 2.0)], &rate(), hour(14.0), Some(7.0));
-        assert_eq!(later.forage_until, Some(hour(11.0)));
-        assert!((later.waits_h - 3.0).abs() < 1e-9);
-        assert_eq!(later.beside, RealVerdict::AsAccepted);
-    }
-
-    #[test]
-    fn it_alarms_only_when_worse_than_accepted_by_more_than_an_hour() {
-        let at = |now: f64| real_day(&[hung(0.0, 2.0)], &rate(), hour(now), Some(5.0)).beside;
-        // Bare from 04:00; accepted are 5 h.
-        assert_eq!(at(9.5), RealVerdict::AsAccepted);
-        assert_eq!(at(10.0), RealVerdict::AsAccepted);
-        assert!(matches!(at(10.02), RealVerdict::FeedNow));
-        // A wait that is over is worse, and nothing to feed now.
-        let over = [hung(0.0, 2.0), hung(10.5, 3.0)];
-        let day = real_day(&over, &rate(), hour(11.0), Some(5.0));
-        assert!(matches!(day.beside, RealVerdict::Worse { by_h } if (by_h - 1.5).abs() < 1e-9));
-        assert_eq!(day.verdict, GapVerdict::OverTheLine);
-        // Eight hours that were accepted are no alarm, not even now.
-        let accepted = real_day(&[hung(0.0, 2.0)], &rate(), hour(11.9), Some(8.0));
-        assert_eq!(accepted.beside, RealVerdict::AsAccepted);
-        // Nobody accepted anything: the line.
-        let none = real_day(&[hung(0.0, 2.0)], &rate(), hour(10.1), None);
-        assert_eq!(none.beside, RealVerdict::FeedNow);
-    }
-
-    #[test]
-    fn a_net_of_unknown_weight_is_unknown_until_somebody_looks() {
-        let unknown = Happened::HungUnknown { at: hour(5.0) };
-        // Bare from 04:00 to 05:00; then nobody knows, for however long.
-        let day = real_day(&[hung(0.0, 2.0), unknown], &rate(), hour(20.0), Some(3.0));
-        assert_eq!(day.not_known_from, Some(hour(5.0)));
-        assert_eq!((day.forage_until, day.likely_until), (None, None));
-        assert!((day.longest_h - 1.0).abs() < 1e-9 && day.waits_h.abs() < 1e-9);
-        assert_eq!(day.beside, RealVerdict::AsAccepted);
-        // Another net does not say what is left of the first.
-        let more = [hung(0.0, 2.0), unknown, hung(8.0, 1.0)];
-        let day = real_day(&more, &rate(), hour(20.0), None);
-        assert_eq!(day.not_known_from, Some(hour(5.0)));
-        // Somebody saw that all is empty: it waits from then on.
-        let left = Happened::Left {
-            at: hour(12.0),
-            dry: DryMatter::ZERO,
-        };
-        let seen = [hung(0.0, 2.0), unknown, left];
-        let day = real_day(&seen, &rate(), hour(18.5), None);
-        assert_eq!(day.not_known_from, None);
-        assert!((day.waits_h - 6.5).abs() < 1e-9);
-        assert_eq!(day.beside, RealVerdict::FeedNow);
-    }
-
-    #[test]
-    fn what_was_seen_and_a_frozen_net_count() {
-        let seen = [
-            hung(0.0, 4.0),
-            Happened::Left {
-                at: hour(3.0),
-                dry: DryMatter::ZERO,
-            },
-        ];
-        let day = real_day(&seen, &rate(), hour(5.0), None);
-        assert!((day.waits_h - 2.0).abs() < 1e-9);
-        let frozen = [hung(0.0, 4.0), Happened::Frozen { at: hour(1.0) }];
-        let day = real_day(&frozen, &rate(), hour(5.0), None);
-        assert!((day.waits_h - 4.0).abs() < 1e-9);
-        assert_eq!(real_day(&[], &rate(), hour(5.0), None).forage_until, None);
-    }
-}
+mod tests;

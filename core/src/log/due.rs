@@ -11,12 +11,12 @@ use crate::animal::{AnimalId, Group, GroupId, VetWord, YardId};
 use crate::forage::{Instead, Lot};
 use crate::round::published::MORNING;
 use crate::round::{
-    Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, Round, RoundFor,
-    Stopped, Subject, Watched, round,
+    Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, OpenTurnout, PlannedFeed, Round,
+    RoundFor, Stopped, Subject, TurnoutPlanned, Watched, round,
 };
 use crate::soak::Recipe;
 use crate::sources::RecordId;
-use crate::units::{Instant, LocalDate, LocalTime, Zone};
+use crate::units::{DryMatter, Instant, LocalDate, LocalTime, Zone};
 
 /// What a round is made from, as the records say it.
 #[derive(Clone, Debug, PartialEq, Default)]
@@ -35,6 +35,13 @@ pub struct Due {
     pub soaks: Vec<OpenSoak>,
     /// The visits whose hay is not soaked.
     pub dry: Vec<DryVisit>,
+    /// Those that go out to grass.
+    pub turnouts: Vec<TurnoutPlanned>,
+    /// Those that are out at grass.
+    pub out: Vec<OpenTurnout>,
+    /// The dry matter of hay that grass eaten today takes the place of, by the subject of the plan. The nets still to come
+    /// are lighter for it already, but for a day that was laid out anew since.
+    pub given_way: Vec<(Subject, DryMatter)>,
     /// The answers.
     pub answered: Vec<Answered>,
     /// The lots that stand in for those which plans name, a plan's subject and an opened lot each. The nets of the plans
@@ -70,17 +77,25 @@ impl Due {
             problems,
             ..Self::default()
         };
+        due.answered.extend(yard.brought_in());
         due.soaks = yard.soaks(&mut due.problems);
+        due.out = yard.out();
         let held: Vec<Held<'_>> = yard.plans();
         due.words = yard.words(&held);
         due.watched = yard.watched(&held);
+        due.turnouts = yard.turnouts(&held);
         due.stopped = yard.stopped();
         due.without_hay = yard.without_hay();
+        let issued: Vec<(RecordId, &PlanV1)> = held
+            .iter()
+            .map(|held| (held.record.clone(), held.body))
+            .collect();
         due.plans = held
             .into_iter()
             .map(|held| yard.back(held, &due.words))
             .collect();
         due.instead = changeover::weigh_from_opened(&mut due.plans, &yard.lots(), yard.today);
+        yard.lighten(records, &mut due, &issued);
         due
     }
 
@@ -95,6 +110,8 @@ impl Due {
             stopped: &self.stopped,
             soaks: &self.soaks,
             dry: &self.dry,
+            turnouts: &self.turnouts,
+            out: &self.out,
             answered: &self.answered,
         })
     }
@@ -108,6 +125,7 @@ fn stays(record: &Record) -> bool {
 
 /// A plan with its record.
 struct Held<'a> {
+    record: RecordId,
     body: &'a PlanV1,
     plan: IssuedPlan,
 }
@@ -176,7 +194,11 @@ impl<'a, Z: Zone> Yard<'a, Z> {
                     .changed(entry.record, body, self.today, |animal| {
                         self.is_here(animal)
                     });
-                Some(Held { body, plan })
+                Some(Held {
+                    record: entry.record.id.clone(),
+                    body,
+                    plan,
+                })
             })
             .collect()
     }
@@ -310,7 +332,9 @@ pub(super) fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -
     }
 }
 
+mod at_grass;
 mod changeover;
+mod lighter;
 mod soaks;
 mod stopped;
 #[cfg(test)]

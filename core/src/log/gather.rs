@@ -197,7 +197,7 @@ pub fn gather(
     let condition = conditions(&own, &local, &mut problems);
     let last = condition.last().map(|scored| scored.condition);
     let weighed = AllWeighed::of(&who, &own, last, zone, &mut problems);
-    let course = Course::of(&weighed, of_it, &entries, &Holding::of(&entries));
+    let course = Course::of(&weighed, of_it, &entries, &Holding::of(&entries), zone);
     let too_fast = course.too_fast(&who, day);
     let (weights, tape) = weighed.weights();
     let feeds = Feeds::of(&entries, animal, day, wish, &mut problems);

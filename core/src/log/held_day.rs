@@ -1,22 +1,26 @@
 //! The day of the plan in use of an animal or a group: what it hangs when, how long it waits, and how the real day stands beside it.
 
+use super::at_grass::AtGrass;
 use super::bodies::base::JobKey;
 use super::bodies::{Body, NetHungV1, NetShareV1, PlanV1};
+use super::entry::read;
 use super::envelope::Record;
 use super::gather::{Gathered, Wish, gather};
-use super::holding::plan_in_use;
+use super::holding::{Holding, plan_in_use};
+use super::kind::Kind;
 use super::stamp::Stamp;
 use super::together::gather_group;
 use crate::assess::best;
 use crate::day::{
-    DayNeeds, EatingRate, GapVerdict, Hanging, Happened, Layout, Mend, RealDay, judged, mends,
-    real_day,
+    Away, DayNeeds, EatingRate, Eats, GapVerdict, Hanging, Happened, Layout, Mend, Out, RealDay,
+    judged, mends, real_day,
 };
 use crate::plan::{Soaked, Soaking, eaten_within_h, straw_for_all, together};
 use crate::round::{JobKind, Key, Slot, Subject};
 use crate::sources::RecordId;
-use crate::units::published::MINUTES_PER_HOUR;
-use crate::units::{AsFed, DryFraction, DryMatter, Instant, LocalDate, LocalTime, Zone};
+use crate::units::published::{HOURS_PER_DAY, MINUTES_PER_HOUR};
+use crate::units::{AsFed, DryFraction, DryMatter, Instant, LocalDate, LocalTime, Span, Zone};
+use chrono::Timelike;
 use happened::{Entries, entries, happened};
 use std::collections::BTreeMap;
 
@@ -58,6 +62,9 @@ pub struct HeldDay {
     pub most_at_once: Option<AsFed>,
     /// Hours in which soaked hay must be eaten; `None` where none is soaked.
     pub eaten_within_h: Option<f64>,
+    /// The stretch at grass that is still to come: from now until it is to be brought in. `None` when it is in, and where
+    /// nobody said until when.
+    pub out_until: Option<Away>,
 }
 
 impl HeldDay {
@@ -140,7 +147,9 @@ impl Eaters {
 /// weight.
 ///
 /// Animals that eat at one pile are told to wait when all of them have eaten fast: the nets are empty at the same time.
-/// Grass and hours away are in no record yet, so a wait is told as if there were none.
+/// The waits of the plan are told without grass. The real day counts the turnouts of the last day: leaf that somebody saw
+/// is forage, and a paddock that is bare or that nobody looked at is none. Of a group's own turnouts only: who went out
+/// alone left the others at their nets.
 pub fn held_day(
     records: &[&Record],
     of: &Subject,
@@ -199,7 +208,8 @@ pub fn held_day(
     let anything_hung = happened
         .iter()
         .any(|event| matches!(event, Happened::Hung { .. } | Happened::HungUnknown { .. }));
-    let real = anything_hung.then(|| real_day(&happened, &rate, now, accepted_h));
+    let (out, ahead) = out(records, of, now, zone);
+    let real = anything_hung.then(|| real_day(&happened, &out, &rate, now, accepted_h));
     Some(HeldDay {
         plan: record.id.clone(),
         stamp: record.stamp,
@@ -212,8 +222,63 @@ pub fn held_day(
         dry,
         most_at_once,
         eaten_within_h,
+        out_until: ahead,
         rate,
     })
+}
+
+/// The stretches at grass of the last day, and the one that is still to come.
+fn out(
+    records: &[&Record],
+    of: &Subject,
+    now: Instant,
+    zone: &impl Zone,
+) -> (Vec<Out>, Option<Away>) {
+    let kinds = |record: &Record| {
+        let of_grass = matches!(record.kind, Kind::Turnout | Kind::Sward | Kind::Group);
+        of_grass && record.at <= now
+    };
+    let (entries, _) = read(records, kinds);
+    let holding = Holding::of(&entries);
+    let grass = AtGrass {
+        entries: &entries,
+        groups: holding.groups(),
+        zone,
+        now,
+    };
+    let whole = Span::hours(HOURS_PER_DAY);
+    let mut ahead = None;
+    let mut found = Vec::new();
+    for outing in grass.outings(of) {
+        let paddock = outing.body.paddock.as_ref();
+        // When it came in nobody can tell: it is told as if it had not been out.
+        if !outing.is_out && outing.came_in.is_none() {
+            continue;
+        }
+        // The day on which it went out is the one whose leaf it found; of days out on end, today's.
+        let day = zone.to_local(outing.out.max(now - whole)).date;
+        let eats = Eats::on_sward(grass.leaf(paddock, day));
+        found.push(Out {
+            from: outing.out,
+            to: outing.came_in,
+            eats,
+        });
+        let by = outing
+            .body
+            .bring_in_by
+            .filter(|by| outing.is_out && now + Span::minutes(1) < *by);
+        ahead = by.map(|by| by.min(now + whole)).map(|by| Away {
+            from: minute_of(zone.to_local(now).time),
+            to: minute_of(zone.to_local(by).time),
+            eats,
+        });
+    }
+    (found, ahead)
+}
+
+/// A time without its seconds.
+fn minute_of(time: LocalTime) -> LocalTime {
+    LocalTime::from_hms_opt(time.hour(), time.minute(), 0).unwrap_or(time)
 }
 
 /// Hours in which the soaked hay of a plan must be eaten, in today's air; `None` where nothing is soaked.

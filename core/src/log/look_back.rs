@@ -7,12 +7,11 @@ use super::gather::{Wish, gather};
 use super::ledger::ledger_of;
 use crate::animal::{AnimalId, Answer, VetFlag};
 use crate::assess::ConditionRange;
-use crate::day::{DayOfLedger, HowKnown, Totals};
 use crate::log::bodies::Condition;
-use crate::progress::published::OFF_PLAN;
 use crate::progress::{Changed, GrassWeather, Happened, LookBack, NotLogged, look_back};
 use crate::round::Subject;
 use crate::units::{Instant, LocalDate, Zone};
+use eaten::{eaten_not_known, off_plan};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// What changed in the 30 days before an episode of an animal that began on a day; `None` when the animal is not among the
@@ -49,7 +48,9 @@ pub fn looked_back(
     happened.extend(of.weight(&gathered));
     let ledger = ledger_of(records, &Subject::Animal(animal.clone()), days, now, zone);
     happened.extend(off_plan(&ledger.days));
-    let mut not_logged = vec![NotLogged::Grass];
+    happened.extend(of.grass(animal, now));
+    let mut not_logged = Vec::new();
+    not_logged.extend(of.grass_not_logged(animal, &ledger.days, now));
     let worked = of.worked(&gathered);
     if worked.is_none() {
         not_logged.push(NotLogged::Work);
@@ -66,6 +67,9 @@ pub fn looked_back(
     }
     Some(look_back(began, happened, not_logged))
 }
+
+mod eaten;
+mod grass;
 
 /// The records around the days that are looked at.
 struct Before<'a, Z> {
@@ -346,42 +350,5 @@ fn flagged(flag: &VetFlag, zone: &impl Zone) -> Option<Happened> {
     Some(Happened { on, what })
 }
 
-/// The days on which the known offer differed from the plan by more than a tenth.
-fn off_plan(days: &[DayOfLedger]) -> Option<Happened> {
-    let off: Vec<(LocalDate, f64)> = days
-        .iter()
-        .filter(|day| !day.runs)
-        .filter_map(|day| {
-            let totals = Totals::of(&[day]);
-            let planned = totals.planned.filter(|dry| 0.0 < dry.to_kg())?;
-            let part = totals.offered.dry.likely / planned - 1.0;
-            // What nobody knows is not less than planned.
-            let known = !totals.offered.at_least || 0.0 < part;
-            (known && *OFF_PLAN < part.abs()).then_some((day.day, part))
-        })
-        .collect();
-    let (on, _) = off.first()?;
-    let (_, most) = off
-        .iter()
-        .max_by(|(_, a), (_, b)| a.abs().total_cmp(&b.abs()))?;
-    Some(Happened {
-        on: *on,
-        what: Changed::OffPlan {
-            days: count(off.len()),
-            most: *most,
-        },
-    })
-}
-
-/// The days on which something that was to be fed is not known, or nothing was planned and nothing logged.
-fn eaten_not_known(days: &[DayOfLedger]) -> Option<NotLogged> {
-    let blank = |day: &&DayOfLedger| {
-        day.is_blank()
-            || day
-                .servings
-                .iter()
-                .any(|serving| serving.how_offered() == HowKnown::NotKnown)
-    };
-    let days = count(days.iter().filter(|day| !day.runs).filter(blank).count());
-    (0 < days).then_some(NotLogged::Eaten { days })
-}
+#[cfg(test)]
+mod tests;

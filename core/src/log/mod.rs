@@ -13,6 +13,7 @@
 
 mod account;
 mod alike;
+mod at_grass;
 pub mod bodies;
 mod bundle;
 mod canonical;

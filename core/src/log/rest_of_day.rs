@@ -206,6 +206,8 @@ impl<'a> Today<'a> {
                 },
             };
             let part = self.part(&net.lot, index)?;
+            let less = stands.get(index).and_then(|net| net.less_for_grass);
+            let to_hang = net.hay - less.unwrap_or(AsFed::ZERO);
             let date = self.day;
             let time = net.visit;
             let at = zone.to_instant(LocalStamp { date, time }).planned();
@@ -217,7 +219,9 @@ impl<'a> Today<'a> {
                 })
             };
             found.push(NetToday {
-                hung: self.hung(&key, net, part, zone).or_else(before),
+                hung: self
+                    .hung(&key, net.visit, to_hang, part, zone)
+                    .or_else(before),
                 at,
                 planned: net,
                 stands: stands.get(index).map_or(net.hay, |net| net.hay),
@@ -269,7 +273,14 @@ impl<'a> Today<'a> {
     }
 
     /// When a net was hung, and the dry matter in it. Of one whose hay nobody wrote down the plan's is taken.
-    fn hung(&self, key: &Key, net: &PlannedNet, part: f64, zone: &impl Zone) -> Option<Hung> {
+    fn hung(
+        &self,
+        key: &Key,
+        visit: LocalTime,
+        to_hang: AsFed,
+        part: f64,
+        zone: &impl Zone,
+    ) -> Option<Hung> {
         let dry = |hay: AsFed| DryMatter::kg(hay.to_kg() * part);
         self.own.iter().find_map(|record| match Body::read(record) {
             Ok(Body::NetHung(body))
@@ -277,7 +288,7 @@ impl<'a> Today<'a> {
             {
                 Some(Hung {
                     at: record.at,
-                    dry: dry(self.hay(&body).unwrap_or(net.hay)),
+                    dry: dry(self.hay(&body).unwrap_or(to_hang)),
                 })
             }
             // Somebody fed it, or nobody knows: it is counted as hung in its time, so that it is never fed twice.
@@ -288,10 +299,10 @@ impl<'a> Today<'a> {
                     at: zone
                         .to_instant(LocalStamp {
                             date: self.day,
-                            time: net.visit,
+                            time: visit,
                         })
                         .planned(),
-                    dry: dry(net.hay),
+                    dry: dry(to_hang),
                 })
             }
             _ => None,

@@ -17,6 +17,7 @@ use crate::progress::{
 };
 use crate::sources::{RecordId, Source};
 use crate::units::{Instant, LocalDate, Zone};
+use grass::of_grass;
 use std::collections::BTreeSet;
 
 /// A weighing of an animal as a record keeps it.
@@ -190,9 +191,11 @@ impl Course {
         body: &AnimalV2,
         entries: &[Entry<'_>],
         holding: &Holding<'_>,
+        zone: &impl Zone,
     ) -> Self {
         let animal = &weighed.animal.id;
         let mut changes = of_plans(animal, entries, holding);
+        changes.extend(of_grass(animal, entries, holding, zone));
         changes.extend(of_health(body));
         Self {
             weighings: weighed.weighings(),
@@ -368,8 +371,12 @@ pub(super) fn course_of<T>(
     let scored = conditions(&own, &local, &mut problems);
     let condition = scored.last().map(|scored| scored.condition);
     let weighed = AllWeighed::of(&who, &own, condition, zone, &mut problems);
-    Some(ask(Course::of(&weighed, body, entries, holding), &who))
+    Some(ask(
+        Course::of(&weighed, body, entries, holding, zone),
+        &who,
+    ))
 }
 
+mod grass;
 #[cfg(test)]
 mod tests;

@@ -1,12 +1,13 @@
 //! Grass in a plan: none, not counted, or counted with both ends.
 
-use super::draft::{GrassDay, GrassLine};
+use super::draft::{Draft, GrassDay, GrassLine};
 use super::input::PlanFor;
-use crate::animal::{Laminitis, Phase, Risk, VetScope};
+use crate::animal::{Goal, Laminitis, Phase, Risk, VetScope};
 use crate::assess::WeightEstimate;
 use crate::forage::Judgement;
-use crate::graze::intake::{HayBeside, OutFor, RoomFor, SugarBeside, published::HAY_SURE, room};
-use crate::limits::Ends;
+use crate::graze::intake::{HayBeside, OutFor, RoomFor, SugarBeside, published::HAY_SURE};
+use crate::graze::intake::{hay_given_way, room};
+use crate::limits::{Ends, Offer};
 use crate::units::{DryMatter, EnergyDensity};
 
 /// What a plan has beside the grass.
@@ -69,6 +70,37 @@ pub(super) fn line(of: &PlanFor<'_>, beside: &Beside<'_>) -> GrassLine {
         grazing: grazing.clone(),
         room,
     }))
+}
+
+impl Draft {
+    /// Its hay, as it stands beside grass.
+    pub fn hay_beside(&self) -> HayBeside {
+        let forage: DryMatter = self.layout.hangings.iter().map(|hang| hang.dry).sum();
+        let bought = self.dry_matter - forage;
+        let least = self.least_dry_matter - bought;
+        HayBeside {
+            dry: Ends::new(self.least_dry_matter, self.dry_matter, self.dry_matter),
+            forage,
+            energy: EnergyDensity::mcal_per_kg(
+                self.energy.supplied.least.to_mcal() / least.to_kg(),
+            ),
+        }
+    }
+
+    /// The hay that grass which it really ate takes the place of.
+    ///
+    /// Nothing for one whose hay is no limit, or that may not lose: one that must gain, that is too thin, or in an episode;
+    /// nor where the plan of such a day has no grass.
+    pub fn hay_given_way(&self, out: &OutFor) -> DryMatter {
+        let counted = matches!(self.grass, GrassLine::Counted(_)) && self.grass.is_open();
+        let may_lose = self.animal.goal != Goal::Gain
+            && !matches!(self.animal.phase, Phase::NeedsWeight | Phase::Episode);
+        if !counted || !may_lose || self.allowance.offer != Offer::Measured {
+            return DryMatter::ZERO;
+        }
+        let weight = Ends::new(self.weight.low, self.weight.value, self.weight.high);
+        hay_given_way(out, weight, &self.hay_beside())
+    }
 }
 
 /// Whether it is in an episode or comes from one, and the vet has not spoken of grass since (practice section 2, phases).

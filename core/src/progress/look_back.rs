@@ -7,7 +7,7 @@ use super::published::LOOK_BACK_DAYS;
 use crate::animal::{GroupId, LotId};
 use crate::assess::{ConditionRange, Crest};
 use crate::soak::NotSoaked;
-use crate::units::{BodyMass, LocalDate, PartOfBody};
+use crate::units::{BodyMass, LocalDate, PartOfBody, Span};
 use chrono::Days;
 
 /// The weather of a day that changes grass.
@@ -75,6 +75,30 @@ pub enum Changed {
         /// Its name.
         name: String,
     },
+    /// Something else was decided about its grass.
+    GrassDecided {
+        /// How long a day from then on; nothing when it no longer goes out.
+        time: Span,
+        /// With a muzzle.
+        muzzle: bool,
+    },
+    /// The first turnout after four weeks and more without one that was logged.
+    FirstTurnout {
+        /// The day of the one before; `None` when none is logged.
+        last: Option<LocalDate>,
+    },
+    /// It was at grass for longer, a week beside the week before it.
+    LongerAtGrass {
+        /// The mean of a day in the week before.
+        before: Span,
+        /// The mean of a day in the week.
+        after: Span,
+    },
+    /// It went out without the muzzle that was decided on.
+    MuzzleLeftOff {
+        /// How often.
+        times: u32,
+    },
     /// Weather that changes grass.
     Weather {
         /// Which.
@@ -138,8 +162,13 @@ pub struct Happened {
 /// What nobody logged.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum NotLogged {
-    /// Grass: hours and area.
+    /// Grass: no turnout, and nothing was decided of it.
     Grass,
+    /// Whether it went out, or for how long, on so many days.
+    GrassOn {
+        /// Days nobody answered for.
+        days: u32,
+    },
     /// Work.
     Work,
     /// The weather, on so many days.

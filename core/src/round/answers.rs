@@ -39,7 +39,7 @@ impl<'a> Answers<'a> {
     pub(super) fn has(&self, key: &Key) -> bool {
         let with_days = match key {
             Key::Day { kind, day, .. } => kind.is_of_a_visit() && self.is_away(*day),
-            Key::Tub { .. } | Key::Away { .. } => false,
+            Key::Tub { .. } | Key::Out { .. } | Key::Away { .. } => false,
         };
         with_days || self.keys.contains(key)
     }

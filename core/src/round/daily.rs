@@ -220,6 +220,7 @@ impl<Z: Zone> DayOf<'_, Z> {
         let mut planned = self.job(JobKind::HangNet, slot, net.visit);
         let job = &mut planned.job;
         job.amount = Some(net.hay);
+        job.less_for_grass = net.less_for_grass;
         job.lot = Some(net.lot.clone());
         job.soaked = net.soaked;
         job.net.clone_from(&net.net);
@@ -261,6 +262,8 @@ impl<Z: Zone> DayOf<'_, Z> {
         let job = &mut planned.job;
         job.due = planned.falls_due;
         job.amount = Some(nets.iter().map(|net| net.hay).sum());
+        let less: AsFed = nets.iter().filter_map(|net| net.less_for_grass).sum();
+        job.less_for_grass = (AsFed::ZERO < less).then_some(less);
         job.soaked = true;
         job.recipe = Some(self.recipe());
         let lot = nets.first().map(|net| &net.lot);

@@ -1,5 +1,6 @@
 //! What a round is made from.
 
+use super::grass::{OpenTurnout, TurnoutPlanned};
 use super::job::Waits;
 use super::key::{Key, Subject};
 use crate::animal::{AnimalId, FoodId, GroupId, LotId, NetId, TubId, VetScope};
@@ -24,6 +25,8 @@ pub struct PlannedNet {
     pub soaked: bool,
     /// Which net, when the plan says it.
     pub net: Option<NetId>,
+    /// What was taken off its hay on this day, for it was at grass; `hay` is without it.
+    pub less_for_grass: Option<AsFed>,
 }
 
 /// Bought feed of a plan's day.
@@ -195,6 +198,8 @@ pub struct Stopped {
     pub name: String,
     /// The groups it is in today: what feeds them feeds it.
     pub groups: Vec<GroupId>,
+    /// The groups it is in today, fed with them or not: it goes out with them.
+    pub out_with: Vec<GroupId>,
     /// What stops it and how soon the vet is rung, the most urgent first.
     pub stops: Vec<(Refusal, VetUrgency)>,
     /// The looks again that are still to be made.
@@ -209,6 +214,15 @@ impl Stopped {
         match subject {
             Subject::Animal(id) => *id == self.animal,
             Subject::Group(id) => self.groups.contains(id),
+            Subject::Yard(_) => false,
+        }
+    }
+
+    /// Whether it goes out to grass as a subject does.
+    pub(super) fn goes_out_as(&self, subject: &Subject) -> bool {
+        match subject {
+            Subject::Animal(id) => *id == self.animal,
+            Subject::Group(id) => self.out_with.contains(id),
             Subject::Yard(_) => false,
         }
     }
@@ -311,6 +325,10 @@ pub struct RoundFor<'a, Z> {
     pub soaks: &'a [OpenSoak],
     /// The visits whose hay is not soaked, the one that was said last behind.
     pub dry: &'a [DryVisit],
+    /// Those that go out to grass.
+    pub turnouts: &'a [TurnoutPlanned],
+    /// Those that are out.
+    pub out: &'a [OpenTurnout],
     /// The answers, in any order.
     pub answered: &'a [Answered],
 }

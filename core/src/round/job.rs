@@ -92,6 +92,10 @@ pub struct Job {
     pub not_soaked: Option<NotSoaked>,
     /// What the plan weighs before soaking, of a net that is not soaked.
     pub before_soaking: Option<AsFed>,
+    /// What `amount` is less than the plan's, for it was at grass today, before soaking.
+    pub less_for_grass: Option<AsFed>,
+    /// What the paddock is called, of one to bring in.
+    pub paddock_name: Option<String>,
 }
 
 impl Job {
@@ -126,14 +130,16 @@ impl Job {
             recipe: None,
             not_soaked: None,
             before_soaking: None,
+            less_for_grass: None,
+            paddock_name: None,
         }
     }
 
-    /// Its place in the day of the plan; `None` for a step of a soak.
+    /// Its place in the day of the plan; `None` for a step of a soak and for bringing in.
     pub const fn slot(&self) -> Option<Slot> {
         match &self.key {
             Key::Day { slot, .. } => Some(*slot),
-            Key::Tub { .. } | Key::Away { .. } => None,
+            Key::Tub { .. } | Key::Out { .. } | Key::Away { .. } => None,
         }
     }
 }

@@ -30,6 +30,10 @@ pub enum JobKind {
     LiftOut,
     /// Drain lifted hay and feed it.
     DrainAndFeed,
+    /// Bring in from grass.
+    BringIn,
+    /// Turn out to grass.
+    TurnOut,
     /// Put the hay of a visit into the water.
     StartSoak,
     /// Hang a net.
@@ -55,6 +59,8 @@ const WORDS: &[(JobKind, &str)] = &[
     (JobKind::ThrowAway, "throw_away"),
     (JobKind::LiftOut, "lift_out"),
     (JobKind::DrainAndFeed, "drain_and_feed"),
+    (JobKind::BringIn, "bring_in"),
+    (JobKind::TurnOut, "turn_out"),
     (JobKind::StartSoak, "start_soak"),
     (JobKind::HangNet, "hang_net"),
     (JobKind::FeedBalancer, "feed_balancer"),
@@ -74,14 +80,22 @@ impl JobKind {
         matches!(self, Self::ThrowAway | Self::LiftOut | Self::DrainAndFeed)
     }
 
+    /// Whether its key names a day.
+    const fn is_of_a_day(self) -> bool {
+        !self.is_of_a_tub() && !matches!(self, Self::BringIn)
+    }
+
     /// Whether it belongs to a visit of the daily plan.
     pub const fn is_of_a_visit(self) -> bool {
         matches!(self, Self::StartSoak | Self::HangNet | Self::FeedBalancer)
     }
 
-    /// Whether an answer never ends it: it stands as long as what it is about does, and is opened, not ticked.
+    /// Whether an answer never ends it: it stands as long as what it is about does.
     pub const fn stands(self) -> bool {
-        matches!(self, Self::Stop | Self::LookAgain | Self::VetWordExpires)
+        matches!(
+            self,
+            Self::Stop | Self::LookAgain | Self::BringIn | Self::VetWordExpires
+        )
     }
 
     /// Whether "all as planned" may answer it. A soak may not be assumed, for its clock would be unknown; nor may
@@ -109,12 +123,12 @@ pub struct Slot {
 
 /// The key of a job.
 ///
-/// Its text is `hang_net/animal:moss/2026-05-05/1.2`, `lift_out/<soak>` or `away/2026-05-01/2026-05-03`.
+/// Its text is `hang_net/animal:moss/2026-05-05/1.2`, `lift_out/<soak>`, `bring_in/<turnout>` or `away/2026-05-01/2026-05-03`.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Key {
     /// A job of a day.
     Day {
-        /// Which kind; none of a tub's.
+        /// Which kind; none of a tub's, and not bringing in.
         kind: JobKind,
         /// For whom.
         subject: Subject,
@@ -130,6 +144,11 @@ pub enum Key {
         /// The soak.
         soak: RecordId,
     },
+    /// Bringing in from grass.
+    Out {
+        /// The turnout: the record that says that it went out.
+        turnout: RecordId,
+    },
     /// Days away, both ends included.
     Away {
         /// The first day.
@@ -144,6 +163,7 @@ impl Key {
     pub const fn kind(&self) -> Option<JobKind> {
         match self {
             Self::Day { kind, .. } | Self::Tub { kind, .. } => Some(*kind),
+            Self::Out { .. } => Some(JobKind::BringIn),
             Self::Away { .. } => None,
         }
     }
@@ -170,7 +190,7 @@ impl Key {
             [word, subject, day, slot] => {
                 let (visit, nth) = slot.split_once('.')?;
                 Some(Self::Day {
-                    kind: kind(word).filter(|kind| !kind.is_of_a_tub())?,
+                    kind: kind(word).filter(|kind| kind.is_of_a_day())?,
                     subject: Subject::parsed(subject)?,
                     day: day.parse().ok()?,
                     slot: Slot {
@@ -183,6 +203,11 @@ impl Key {
                 from: from.parse().ok()?,
                 to: to.parse().ok()?,
             }),
+            [word, turnout] if kind(word) == Some(JobKind::BringIn) && !turnout.is_empty() => {
+                Some(Self::Out {
+                    turnout: RecordId((*turnout).to_owned()),
+                })
+            }
             [word, soak] if !soak.is_empty() => Some(Self::Tub {
                 kind: kind(word).filter(|kind| kind.is_of_a_tub())?,
                 soak: RecordId((*soak).to_owned()),
@@ -208,6 +233,7 @@ impl fmt::Display for Key {
                 slot.nth
             ),
             Self::Tub { kind, soak } => write!(f, "{}/{}", kind.word(), soak.0),
+            Self::Out { turnout } => write!(f, "{}/{}", JobKind::BringIn.word(), turnout.0),
             Self::Away { from, to } => write!(f, "{AWAY}/{from}/{to}"),
         }
     }

@@ -5,7 +5,7 @@ use super::*;
 use crate::animal::{AnimalId, LotId};
 use crate::soak::{Air, Recipe, SoakTimes, Water};
 use crate::sources::RecordId;
-use crate::units::{AsFed, Instant, LocalDate, Span, Zone};
+use crate::units::{AsFed, DryMatter, Instant, LocalDate, Span, Zone};
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -26,6 +26,8 @@ struct Yard {
     plans: Vec<IssuedPlan>,
     watched: Vec<Watched>,
     soaks: Vec<OpenSoak>,
+    turnouts: Vec<TurnoutPlanned>,
+    out: Vec<OpenTurnout>,
     now: Instant,
 }
 
@@ -40,6 +42,8 @@ impl Yard {
             stopped: &[],
             soaks: &self.soaks,
             dry: &[],
+            turnouts: &self.turnouts,
+            out: &self.out,
             answered,
         })
     }
@@ -112,6 +116,35 @@ fn a_soak(start: Instant) -> impl Strategy<Value = OpenSoak> {
         })
 }
 
+fn at_grass(start: Instant) -> impl Strategy<Value = (Vec<TurnoutPlanned>, Vec<OpenTurnout>)> {
+    let who = || prop::sample::select(&NAMES[..]);
+    let goes =
+        (who(), prop::sample::select(&TIMES[..])).prop_map(move |(name, at)| TurnoutPlanned {
+            subject: animal(name),
+            name: name.to_owned(),
+            from: shifted(start, -1),
+            at: time(at),
+            last_out: None,
+        });
+    let out =
+        (0_u32..3, who(), -900_i64..300, -30_i64..300).prop_map(move |(id, name, out, minutes)| {
+            let out = start + Span::minutes(out);
+            OpenTurnout {
+                id: RecordId(format!("out-{id}")),
+                subject: animal(name),
+                name: name.to_owned(),
+                paddock_name: None,
+                out,
+                by: out + Span::minutes(minutes),
+                muzzle: false,
+            }
+        });
+    (
+        prop::collection::vec(goes, 0..3),
+        prop::collection::vec(out, 0..3),
+    )
+}
+
 fn a_yard() -> impl Strategy<Value = Yard> {
     (starts(), 0_i64..1440).prop_flat_map(|(start, minute)| {
         let start = Instant::from_ms(start);
@@ -137,8 +170,11 @@ fn a_yard() -> impl Strategy<Value = Yard> {
             prop::collection::vec(a_plan(start), 0..5),
             prop::collection::vec(watched, 0..2),
             prop::collection::vec(a_soak(start), 0..3),
+            at_grass(start),
         )
-            .prop_map(move |(plans, watched, soaks)| Yard {
+            .prop_map(move |(plans, watched, soaks, (turnouts, out))| Yard {
+                turnouts,
+                out,
                 plans,
                 watched,
                 soaks,
@@ -176,7 +212,7 @@ proptest! {
             .jobs
             .iter()
             .enumerate()
-            .filter(|(index, _)| picks >> (index % 64) & 1 == 1)
+            .filter(|(index, job)| picks >> (index % 64) & 1 == 1 && !job.kind.stands())
             .map(|(_, job)| Answered { at: yard.now, key: job.key.clone() })
             .collect();
         for now in [yard.now, yard.now + Span::minutes(later)] {
@@ -248,8 +284,45 @@ proptest! {
     }
 
     #[test]
+    fn a_day_with_grass_takes_off_no_more_than_grass_took_the_place_of(
+        yard in a_yard(),
+        out in 0_i64..1440,
+        dry in 0.0_f64..12.0,
+        part in 0.3_f64..0.95,
+    ) {
+        let today = shifted(yard.now, 0);
+        for plan in &yard.plans {
+            let of = LighterFor {
+                zone: &Britain,
+                plan,
+                day: today,
+                came_in: super::state::at(&Britain, today, time("00:00")) + Span::minutes(out),
+                dry: DryMatter::kg(dry),
+                soaks: &yard.soaks,
+                answered: &[],
+            };
+            let Some(day) = lighter(&of, |_, _| Some(part)) else {
+                continue;
+            };
+            prop_assert_eq!(day.nets.len(), plan.nets.len());
+            let mut all = 0.0;
+            for (net, planned) in day.nets.iter().zip(&plan.nets) {
+                let less = net.less_for_grass.map_or(0.0, AsFed::to_kg);
+                let steps = less / *crate::day::published::SCALE_STEP;
+                prop_assert!((steps - steps.round()).abs() < 1e-9);
+                prop_assert!((net.hay.to_kg() + less - planned.hay.to_kg()).abs() < 1e-9);
+                prop_assert!(planned.hay.to_kg() / 2.0 <= net.hay.to_kg() + 1e-9);
+                let come = of.came_in < super::state::at(&Britain, today, net.visit);
+                prop_assert!(come || less == 0.0);
+                all += less * part;
+            }
+            prop_assert!(0.0 < all && all <= dry + 1e-9, "{} of {}", all, dry);
+        }
+    }
+
+    #[test]
     fn text_and_key_are_inverse(
-        kind in 0_usize..10,
+        kind in 0_usize..11,
         id in "[a-z0-9-]{1,64}",
         visit in any::<u32>(),
         nth in any::<u32>(),
@@ -258,6 +331,7 @@ proptest! {
         let kinds = [
             JobKind::Stop,
             JobKind::LookAgain,
+            JobKind::TurnOut,
             JobKind::StartSoak,
             JobKind::HangNet,
             JobKind::FeedBalancer,
@@ -275,7 +349,8 @@ proptest! {
                 day: day("2026-05-05"),
                 slot: Slot { visit, nth },
             },
-            Key::Tub { kind: tubs[tub], soak: RecordId(id) },
+            Key::Tub { kind: tubs[tub], soak: RecordId(id.clone()) },
+            Key::Out { turnout: RecordId(id) },
             Key::Away { from: day("2026-05-05"), to: day("2026-05-07") },
         ];
         for key in keys {

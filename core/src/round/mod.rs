@@ -16,6 +16,8 @@
 //! - What stops an animal comes first, whether a plan feeds it or not, and no answer ends it; what feeds that animal stays
 //!   and says that its plan waits. So do the looks again after a warm hoof.
 //! - A net out of a soak that is past its time is not offered: that hay is only thrown away.
+//! - Turning out is called for on its day only, and whether grass is open then is not asked here. Bringing in stands until
+//!   the record says that it came in; what something stops is not turned out, and is brought in at once.
 //! - Of two plans the one that was issued later holds, from its first day on.
 //!
 //! Hay that is not soaked on a day ([`DryVisit`]) hangs dry at its lighter amount. [`loads`] says which nets lie in a tub
@@ -27,9 +29,11 @@ mod answers;
 mod away;
 mod daily;
 mod error;
+mod grass;
 mod input;
 mod job;
 mod key;
+mod lighter;
 mod loads;
 pub mod published;
 mod routine;
@@ -46,12 +50,14 @@ mod laws;
 mod tests;
 
 pub use error::RoundError;
+pub use grass::{OpenTurnout, TurnoutPlanned};
 pub use input::{
     Answered, DayAnew, DryVisit, HeldWord, IssuedPlan, OpenSoak, PlannedFeed, PlannedNet, Rests,
     RoundFor, Stopped, Watched, WatchedWork,
 };
 pub use job::{DaysAway, Job, JobState, Round, Summary, Visit, Waits};
 pub use key::{JobKind, Key, Slot, Subject};
+pub use lighter::{LighterFor, lighter};
 pub use loads::{Load, LoadPart, TubRoom, loads};
 pub use routine::{DailyJob, Routine, routines};
 pub use slots::{PlanSlot, slots};

@@ -71,6 +71,20 @@ pub const AWAY_LOOK_BACK: Published<i64> = ours(
     "days",
     "practice section 2, By exception",
 );
+/// How long before its time bringing in counts as due: the animal has to be caught and led.
+pub const BRING_IN_DUE_BEFORE: Published<Span> = ours(
+    "round.bring_in_due_before",
+    Span::minutes(10),
+    "",
+    "walking to a paddock",
+);
+/// How long after going out an animal is to be brought in where nobody said when.
+pub const BRING_IN_AFTER: Published<Span> = ours(
+    "round.bring_in_after",
+    Span::hours(1),
+    "",
+    "a short turnout: nobody forgets it over the day",
+);
 /// When the jobs of a day fall due where nobody said when somebody comes.
 pub const MORNING: Published<LocalTime> = ours(
     "round.morning",
@@ -91,4 +105,6 @@ list_constants![
     AWAY_AFTER,
     AWAY_LOOK_BACK,
     MORNING,
+    BRING_IN_DUE_BEFORE,
+    BRING_IN_AFTER,
 ];

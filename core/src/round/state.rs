@@ -2,7 +2,7 @@
 
 use super::job::JobState;
 use super::key::JobKind;
-use super::published::{DUE_BEFORE_VISIT, TUB_LATE_AFTER, VISIT_LATE_AFTER};
+use super::published::{BRING_IN_DUE_BEFORE, DUE_BEFORE_VISIT, TUB_LATE_AFTER, VISIT_LATE_AFTER};
 use crate::units::{Instant, LocalDate, LocalStamp, LocalTime, Span, Zone};
 
 /// The instant of a local time on a day: a missing hour goes forward, a doubled hour takes the first.
@@ -43,6 +43,14 @@ impl Window {
         Self {
             due,
             late: plus(day, 1).map_or(due, midnight),
+        }
+    }
+
+    /// Of bringing in: due a little before its time, for it has to be caught, and late after it.
+    pub(super) fn of_turnout(by: Instant) -> Self {
+        Self {
+            due: by - *BRING_IN_DUE_BEFORE,
+            late: by,
         }
     }
 

@@ -1,6 +1,7 @@
 //! An ordinary yard: Bramble with two visits and soaked hay, Moss in the dry.
 
 mod days;
+mod grass;
 mod tubs;
 mod visits;
 
@@ -48,6 +49,7 @@ pub(super) fn net(visit: &str, soaked: bool) -> PlannedNet {
         hay: AsFed::kg(3.6),
         soaked,
         net: None,
+        less_for_grass: None,
     }
 }
 
@@ -77,6 +79,8 @@ struct Yard {
     words: Vec<HeldWord>,
     stopped: Vec<Stopped>,
     soaks: Vec<OpenSoak>,
+    turnouts: Vec<TurnoutPlanned>,
+    out: Vec<OpenTurnout>,
     dry: Vec<DryVisit>,
     answered: Vec<Answered>,
 }
@@ -104,6 +108,8 @@ impl Yard {
             stopped: &self.stopped,
             soaks: &self.soaks,
             dry: &self.dry,
+            turnouts: &self.turnouts,
+            out: &self.out,
             answered: &self.answered,
         })
     }

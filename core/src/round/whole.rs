@@ -6,7 +6,7 @@ use super::daily::{Plans, planned};
 use super::input::{Answered, OpenSoak, RoundFor};
 use super::job::{Job, JobState, Round};
 use super::key::JobKind;
-use super::{stopped, tubs, watch};
+use super::{grass, stopped, tubs, watch};
 use crate::safety::VetUrgency;
 use crate::units::{Instant, Zone};
 use std::cmp::Reverse;
@@ -24,6 +24,7 @@ pub fn round<Z: Zone>(of: &RoundFor<'_, Z>) -> Round {
     let mut jobs = tubs::jobs(of.now, &soaks, &planned, &answers);
     jobs.extend(watch::jobs(of, &plans, &answers));
     jobs.extend(stopped::jobs(of));
+    jobs.extend(grass::jobs(of, &answers));
     jobs.extend(
         planned
             .into_iter()

@@ -28,5 +28,7 @@ pub const MS_PER_MINUTE: i64 = 60_000;
 pub const MINUTES_PER_HOUR: i64 = 60;
 /// Hours in a day that is not a day of a clock change (exact).
 pub const HOURS_PER_DAY: i64 = 24;
+/// Days in a week (exact).
+pub const DAYS_PER_WEEK: i64 = 7;
 /// The lowest dry matter, in percent, that a feed is believed to have: under it a misplaced decimal is likelier (ours).
 pub const LOWEST_DRY_PERCENT: f64 = 5.0;

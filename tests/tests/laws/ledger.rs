@@ -32,15 +32,15 @@ fn serving(number: u32) -> impl Strategy<Value = Serving> {
         prop::option::of(0.0..4.0_f64),
         known,
         left(),
-        any::<bool>(),
+        prop::sample::select(vec![
+            Source::Forage(None),
+            Source::Feed(None),
+            Source::Grass(None),
+        ]),
     )
-        .prop_map(move |(offered, planned, known, left, feed)| Serving {
+        .prop_map(move |(offered, planned, known, left, from)| Serving {
             day: day(number),
-            from: if feed {
-                Source::Feed(None)
-            } else {
-                Source::Forage(None)
-            },
+            from,
             planned: planned.map(DryMatter::kg),
             offered,
             known,
@@ -96,7 +96,7 @@ proptest! {
         prop_assert!(close(whole.eaten.dry.least, sum(|day| day.eaten.dry.least)));
         prop_assert!(close(
             whole.eaten.dry.likely,
-            whole.forage.dry.likely + whole.feed.dry.likely,
+            whole.forage.dry.likely + whole.feed.dry.likely + whole.grass.dry.likely,
         ));
         prop_assert_eq!(whole.eaten.at_least, days.iter().any(|day| day.eaten.at_least));
     }

@@ -11,9 +11,9 @@ use crate::views::shed::weather;
 use crate::views::soaks::{LoadSeen, soaks};
 use crate::views::tub::yard_tubs;
 use tussock_core::log::bodies::base::JobKey;
-use tussock_core::log::bodies::{JobAnswer, JobV1, SoakStep};
+use tussock_core::log::bodies::{JobAnswer, JobV1, SoakStep, TurnoutV1};
 use tussock_core::log::{Body, Known, LogError, Subject};
-use tussock_core::round::{DaysAway, Job, JobKind, OpenSoak, Visit};
+use tussock_core::round::{DaysAway, Job, JobKind, Key, OpenSoak, Visit};
 use tussock_core::sources::RecordId;
 use tussock_core::units::AsFed;
 
@@ -62,13 +62,35 @@ impl Ticking<'_> {
             JobKind::LiftOut | JobKind::DrainAndFeed | JobKind::ThrowAway => {
                 self.of_soak(job, id).ok_or(Refused::OwnScreen)?
             }
-            JobKind::Stop | JobKind::LookAgain | JobKind::VetWordExpires => Err(Refused::OwnScreen),
+            JobKind::BringIn => self.bring_in(job),
+            JobKind::Stop | JobKind::LookAgain | JobKind::TurnOut | JobKind::VetWordExpires => {
+                Err(Refused::OwnScreen)
+            }
             JobKind::FeedBalancer
             | JobKind::LookOver
             | JobKind::Weigh
             | JobKind::Exercise
             | JobKind::ReviewPlan => Ok(answer(job, JobAnswer::Done, Known::Seen, &id())?),
         }
+    }
+
+    /// It came in now: that is a change of its turnout.
+    fn bring_in(&self, job: &Job) -> Result<Act, Refused> {
+        let Key::Out { turnout } = &job.key else {
+            return Err(Refused::OwnScreen);
+        };
+        let record = self.shelf.get(&turnout.0).filter(|record| !record.gone);
+        let Ok(Body::Turnout(body)) = Body::read(record.ok_or(Refused::OwnScreen)?) else {
+            return Err(Refused::OwnScreen);
+        };
+        Ok(Act::Change {
+            id: turnout.clone(),
+            body: Body::Turnout(TurnoutV1 {
+                came_in: Some(self.today.now),
+                ..body
+            }),
+            at: None,
+        })
     }
 
     fn soak(&self, job: &Job) -> Option<&OpenSoak> {

@@ -3,7 +3,7 @@
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use chrono::Days;
-use tussock_core::day::{DayOfLedger, LevelEaten, Totals};
+use tussock_core::day::{DayOfLedger, HowKnown, LevelEaten, Serving, Totals};
 use tussock_core::log::{Kind, Record, last_weight, ledger_of};
 use tussock_core::round::Subject;
 use tussock_core::units::{DryMatter, Instant, LocalDate, Span, Zone};
@@ -12,6 +12,8 @@ use tussock_core::units::{DryMatter, Instant, LocalDate, Span, Zone};
 pub const DAYS: u64 = 7;
 /// How far back entries are asked for: the days, what was filled before them, and days away.
 const BACK_HOURS: i64 = 24 * 40;
+/// The same for turnouts: the days, and six weeks before them.
+const GRASS_BACK_HOURS: i64 = 24 * 50;
 const OF_A_YARD: u32 = 200;
 const OF_A_MONTH: u32 = 3_000;
 
@@ -23,8 +25,15 @@ pub fn needs(now: Instant) -> Vec<Range> {
         from,
         limit,
     };
-    let standing = [Kind::Animal, Kind::Group, Kind::Lot, Kind::Food, Kind::Plan]
-        .map(|of| kind(&of, 0, OF_A_YARD));
+    let standing = [
+        Kind::Animal,
+        Kind::Group,
+        Kind::Lot,
+        Kind::Food,
+        Kind::Plan,
+        Kind::Grazing,
+    ]
+    .map(|of| kind(&of, 0, OF_A_YARD));
     let readings = [Kind::Weight, Kind::Condition].map(|of| kind(&of, 0, OF_A_MONTH));
     let entries = [
         Kind::NetFilled,
@@ -34,11 +43,43 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Job,
     ]
     .map(|of| kind(&of, from, OF_A_MONTH));
+    // What it is used to at grass goes back six weeks from the first of the days.
+    let from = (now - Span::hours(GRASS_BACK_HOURS)).to_ms();
+    let grass = [Kind::Turnout, Kind::Sward].map(|of| kind(&of, from, OF_A_MONTH));
     standing
         .into_iter()
         .chain(readings)
         .chain(entries)
+        .chain(grass)
         .collect()
+}
+
+/// What is known of grass.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Grass {
+    /// No turnout was logged or decided on.
+    NotLogged,
+    /// All of it, by the model; it may be none.
+    Known,
+    /// Some of it.
+    InPart,
+    /// None of it: it is out still, nobody said whether it went out, or its weight is not known.
+    NotKnown,
+}
+
+impl Grass {
+    fn of<'a>(servings: impl IntoIterator<Item = &'a Serving>) -> Self {
+        let grass = servings.into_iter().filter(|serving| serving.is_grass());
+        let known: Vec<bool> = grass
+            .map(|serving| serving.how_offered() != HowKnown::NotKnown)
+            .collect();
+        match (known.contains(&true), known.contains(&false)) {
+            (false, false) => Self::NotLogged,
+            (true, false) => Self::Known,
+            (true, true) => Self::InPart,
+            (false, true) => Self::NotKnown,
+        }
+    }
 }
 
 /// One day.
@@ -52,6 +93,8 @@ pub struct Day {
     pub has_plan: bool,
     /// Whether anything was to be fed, or was.
     pub is_blank: bool,
+    /// What is known of its grass.
+    pub grass: Grass,
     /// What of its plan is still to come.
     pub to_come: DryMatter,
     /// What it comes to.
@@ -65,6 +108,7 @@ impl Day {
             runs: day.runs,
             has_plan: day.has_plan,
             is_blank: day.servings.is_empty(),
+            grass: Grass::of(&day.servings),
             to_come: day.to_come,
             totals: Totals::of(&[day]),
         }
@@ -84,6 +128,8 @@ pub struct Week {
     pub level: Option<LevelEaten>,
     /// Nothing was planned and nothing was logged.
     pub is_blank: bool,
+    /// What is known of its grass on all of them.
+    pub grass: Grass,
 }
 
 /// The last seven days of an animal or a group; `None` when it is not there.
@@ -120,6 +166,7 @@ pub fn week(shelf: &Shelf, of: &Subject, now: Instant, zone: &impl Zone) -> Opti
     days.reverse();
     Some(Week {
         name,
+        grass: Grass::of(ledger.days.iter().flat_map(|day| &day.servings)),
         is_blank: days.iter().all(|day| day.is_blank && !day.has_plan),
         days,
         totals,
@@ -133,11 +180,15 @@ mod tests {
     use crate::views::test_yard::{add, animal, at, shelf_of, zone};
     use crate::words::{English, LedgerWords};
     use tussock_core::animal::{AnimalId, LotId};
+    use tussock_core::assess::{Reading, ScaleInstrument, ScaleWeight};
     use tussock_core::forage::ForageClass;
     use tussock_core::log::Body;
     use tussock_core::log::Name;
     use tussock_core::log::bodies::base::{FeedGrams, FeedWeight};
-    use tussock_core::log::bodies::{LeftAmount, LeftOverV1, LotV1, NetHungV1, Quarters};
+    use tussock_core::log::bodies::{
+        LeftAmount, LeftOverV1, LotV1, NetHungV1, Quarters, TurnoutV1, WeightV1,
+    };
+    use tussock_core::units::BodyMass;
 
     fn feed(g: i64) -> FeedWeight {
         FeedWeight {
@@ -226,5 +277,67 @@ mod tests {
             ),
             None
         );
+    }
+
+    #[test]
+    fn grass_that_was_logged_stands_in_the_sums_with_its_ends_and_says_it_is_a_model() {
+        let moss = animal("moss");
+        let out = |day: i64, hours: Option<i64>| {
+            Body::Turnout(TurnoutV1 {
+                paddock: None,
+                muzzle: false,
+                bring_in_by: None,
+                came_in: hours.map(|hours| at(day) + Span::hours(hours)),
+                job: None,
+            })
+        };
+        let weight = Body::Weight(
+            WeightV1::of(&Reading::Scale(ScaleWeight {
+                mass: BodyMass::kg(300.0),
+                instrument: ScaleInstrument::AnimalScale,
+            }))
+            .unwrap(),
+        );
+        let of = Subject::Animal(AnimalId("moss".into()));
+        let words = English::default();
+        let mut entries = vec![
+            add("moss", &moss, 0),
+            ("kg", "moss", weight, 0),
+            ("lot", "moss", lot(), 0),
+            ("net-1", "moss", hung(Some(5_000)), 2),
+            ("net-2", "moss", hung(Some(5_000)), 3),
+        ];
+        let none = week(&shelf_of(&entries), &of, at(3) + Span::hours(6), &zone()).unwrap();
+        assert_eq!(none.grass, Grass::NotLogged);
+        assert!(words.ledger_grass(&none).starts_with("Grass is not known"));
+        entries.push(("out", "moss", out(2, Some(3)), 2));
+        let shelf = shelf_of(&entries);
+        let some = week(&shelf, &of, at(3) + Span::hours(6), &zone()).unwrap();
+        assert_eq!(some.grass, Grass::Known);
+        // 300 kg, three hours: nobody saw leaf there, so the least is nothing.
+        assert_eq!(
+            words.ledger_grass(&some),
+            "Grass is in these sums by a model: 0.0 to 3.3 kg of dry matter, likely 1.5 kg of dry matter. Nobody weighed it."
+        );
+        let day = some.days.last().unwrap();
+        assert!(
+            words
+                .ledger_day_known(day)
+                .ends_with("; grass 0.0 to 3.3 kg by a model"),
+            "{}",
+            words.ledger_day_known(day)
+        );
+        let level = some.level.unwrap().level;
+        assert!(level.least < level.likely && level.likely < level.most);
+        assert_eq!(words.ledger_row(day)[3], "5.9");
+        // Out still: not known until it is in.
+        entries.push(("still", "moss", out(3, None), 3));
+        let shelf = shelf_of(&entries);
+        let still = week(&shelf, &of, at(3) + Span::hours(6), &zone()).unwrap();
+        assert_eq!(still.grass, Grass::InPart);
+        assert!(still.totals.eaten.at_least);
+        let today = &still.days[0];
+        assert!(words.ledger_day_known(today).ends_with("; grass not known"));
+        assert!(words.ledger_grass(&still).ends_with("is in none of it."));
     }
 }

@@ -24,6 +24,9 @@ pub fn needs(animal: &AnimalId, now: Instant) -> Vec<Range> {
             Kind::SoakStep,
             Kind::LeftOver,
             Kind::Job,
+            Kind::Turnout,
+            Kind::Sward,
+            Kind::Grazing,
         ]
         .map(|kind| kind_of_limit(&kind, ENTRIES)),
     );

@@ -36,8 +36,8 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Feeding,
         Kind::Plan,
         Kind::VetWord,
-        // How fast it eats hangs on its nets.
-        Kind::Feeding,
+        Kind::Paddock,
+        Kind::Grazing,
     ];
     // What stands until it is looked at, scored or weighed anew, however long ago that was.
     let readings = [
@@ -49,6 +49,7 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Condition,
         Kind::Crest,
         Kind::NetTimed,
+        Kind::Turnout,
     ];
     let entries = [
         Kind::NetFilled,
@@ -58,6 +59,7 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Job,
         Kind::Weather,
         Kind::DayRelaid,
+        Kind::Sward,
     ];
     let mut ranges: Vec<Range> = standing.iter().map(|of| kind(of, 0, OF_A_YARD)).collect();
     ranges.extend(readings.iter().map(|of| kind(of, 0, OF_A_MONTH)));
@@ -84,6 +86,7 @@ impl Today {
         let mut found: Vec<(Subject, String, Waits)> = Vec::new();
         for job in &self.round.jobs {
             if let Some(waits) = job.waits
+                && job.kind != JobKind::BringIn
                 && !found.iter().any(|(subject, _, _)| *subject == job.subject)
             {
                 found.push((job.subject.clone(), job.name.clone(), waits));
@@ -197,9 +200,11 @@ pub fn waits_for_water(job: &Job) -> bool {
 /// Whether one tap can do a job: nothing has to be read or looked at, and what is to be written is known.
 pub fn ticks(job: &Job) -> bool {
     match job.kind {
-        JobKind::ThrowAway | JobKind::LiftOut | JobKind::DrainAndFeed | JobKind::FeedBalancer => {
-            true
-        }
+        JobKind::ThrowAway
+        | JobKind::LiftOut
+        | JobKind::DrainAndFeed
+        | JobKind::FeedBalancer
+        | JobKind::BringIn => true,
         JobKind::HangNet => job.lot.is_some() && !waits_for_water(job),
         JobKind::StartSoak => job.lot.is_some() && job.amount.is_some(),
         JobKind::Stop
@@ -207,6 +212,7 @@ pub fn ticks(job: &Job) -> bool {
         | JobKind::LookOver
         | JobKind::Weigh
         | JobKind::Exercise
+        | JobKind::TurnOut
         | JobKind::ReviewPlan
         | JobKind::VetWordExpires => false,
     }
@@ -225,6 +231,7 @@ pub fn route(job: &Job) -> Route {
             .soak
             .as_ref()
             .map_or(Route::Shed, |soak| Route::Tub(TubId(soak.0.clone()))),
+        JobKind::TurnOut | JobKind::BringIn => Route::PaddockOf(animal()),
         JobKind::StartSoak => Route::Soaks,
         JobKind::HangNet if waits_for_water(job) => Route::Soaks,
         JobKind::HangNet => Route::Nets(animal()),

@@ -57,6 +57,7 @@ pub fn night(shelf: &Shelf, today: &Today, lot: &LotId, zone: &impl Zone) -> Opt
                 hay: net.hay,
                 soaked: net.soaked,
                 net: None,
+                less_for_grass: None,
             })
             .collect()
     };

@@ -25,8 +25,8 @@ pub trait LedgerWords {
     fn ledger_day(&self, day: &Day) -> String;
     /// A day's second line.
     fn ledger_day_known(&self, day: &Day) -> String;
-    /// Grass is not logged.
-    fn ledger_grass(&self) -> &'static str;
+    /// What is known of its grass: how much by a model, or that nobody logged any.
+    fn ledger_grass(&self, week: &Week) -> String;
     /// What "at least" means here.
     fn ledger_at_least_why(&self) -> &'static str;
     /// The table.

@@ -65,6 +65,8 @@ pub trait RemindWords {
     fn bell_of_day(&self, bell: &DailyBell) -> String;
     /// What stands behind it.
     fn bell_of_day_why(&self, review: LocalDate) -> String;
+    /// The head of what rings: "Lift out tub 2", "Bring in Moss".
+    fn ring_head(&self, ring: &Ring) -> String;
     /// Under the notification of a deadline: "at 07:05", and how late it is.
     fn ring_line(&self, ring: &Ring, now: Instant, zone: &dyn Zone) -> String;
 }

@@ -3,7 +3,7 @@
 use tussock_core::log::bodies::JobAnswer;
 use tussock_core::round::{Job, JobKind, Summary, Waits};
 use tussock_core::safety::Refusal;
-use tussock_core::units::{LocalDate, Zone};
+use tussock_core::units::{AsFed, LocalDate, Zone};
 
 /// What the round says.
 pub trait RoundWords {
@@ -27,6 +27,12 @@ pub trait RoundWords {
     fn job_stands(&self, job: &Job) -> String;
     /// Its second line: whose and how much.
     fn job_of(&self, job: &Job) -> String;
+    /// What hangs less on a day with grass: "0.4 kg less: it was at grass".
+    fn less_for_grass(&self, less: AsFed) -> String;
+    /// Why one that is out may not be at grass.
+    fn no_grass(&self, waits: Waits) -> &'static str;
+    /// The second line of turning out and bringing in: "from Top field".
+    fn grass_job_of(&self, job: &Job) -> String;
     /// Its time, with the day where that is not today.
     fn job_time(&self, job: &Job, today: LocalDate, zone: &dyn Zone) -> String;
     /// The name of its tick.

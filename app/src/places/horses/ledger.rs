@@ -125,7 +125,7 @@ fn shown(week: &Week) -> AnyView {
         {offered}
         {left}
         {at_least}
-        <p class="soft">{words.ledger_grass()}</p>
+        <p class="soft">{words.ledger_grass(week)}</p>
         <h2>{words.ledger_days()}</h2>
         <Rows name=words.ledger_days()>{rows}</Rows>
         <Table caption=words.ledger_table() columns=columns rows=Signal::stored(table) />

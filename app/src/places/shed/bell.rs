@@ -63,7 +63,7 @@ fn Ringing(on: Memo<Reminders>) -> impl IntoView {
 fn said(ring: &Ring) -> (String, String) {
     let words = English::default();
     (
-        words.bell_of_tub(ring.what, ring.tub.as_deref(), ""),
+        words.ring_head(ring),
         words.ring_line(ring, clock::now(), &DeviceZone),
     )
 }

@@ -11,4 +11,6 @@ mod room;
 mod tests;
 
 pub use eaten::{OutFor, eaten, eaten_from, part_eaten};
-pub use room::{GrassRoom, HayBeside, RoomFor, Shortened, SugarBeside, hay_less, room};
+pub use room::{
+    GrassRoom, HayBeside, RoomFor, Shortened, SugarBeside, hay_given_way, hay_less, room,
+};

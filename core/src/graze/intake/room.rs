@@ -132,6 +132,12 @@ pub fn hay_less(least: DryMatter, hay: &HayBeside) -> DryMatter {
     (least * takes_place(hay)).min(hay.forage / 2.0)
 }
 
+/// The hay that a time really spent at grass takes the place of: by the least that the lightest it may be eats there.
+/// Nothing where nobody knows of leaf to eat.
+pub fn hay_given_way(out: &OutFor, weight: Ends<BodyMass>, hay: &HayBeside) -> DryMatter {
+    hay_less(eaten(out, weight).least, hay)
+}
+
 /// The dry matter of hay that a kilogram of dry grass takes the place of: where the hay holds more energy, less.
 fn takes_place(hay: &HayBeside) -> f64 {
     let of_grass = *p::ENERGY_LEAST;

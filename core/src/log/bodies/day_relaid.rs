@@ -29,6 +29,7 @@ impl NetShareV1 {
             hay: self.as_fed_g.as_fed(),
             soaked: self.soaked,
             net: self.net.clone(),
+            less_for_grass: None,
         }
     }
 }

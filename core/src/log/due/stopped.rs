@@ -43,6 +43,7 @@ impl<Z: Zone> Yard<'_, Z> {
                         .filter(|group| self.holding.eats_with(&group.id, &animal.id, self.today))
                         .map(|group| group.id.clone())
                         .collect(),
+                    out_with: self.out_with(&animal.id),
                     animal: animal.id,
                     name: animal.name,
                     stops,

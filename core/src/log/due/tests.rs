@@ -12,6 +12,7 @@ use crate::sources::RecordId;
 use crate::units::{PartOfBody, Span};
 
 mod dry;
+mod grass;
 mod stops;
 mod worked;
 

@@ -20,6 +20,8 @@ use crate::sources::RecordId;
 use crate::units::Span;
 use crate::work::{GaitTimes, How};
 
+mod grass;
+
 pub(in crate::log) struct Yard {
     pub(in crate::log) case: Case,
     pub(in crate::log) records: Vec<Record>,
@@ -64,7 +66,7 @@ impl Yard {
         self.add_about(&About::animal(&bramble()), days, body)
     }
 
-    fn add_about(&mut self, about: &About, days: i64, body: &Body) -> RecordId {
+    pub(in crate::log) fn add_about(&mut self, about: &About, days: i64, body: &Body) -> RecordId {
         let at = self.later(days);
         let stamp = self.stamp(at);
         let origin = Origin {

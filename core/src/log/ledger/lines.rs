@@ -204,7 +204,7 @@ impl<'a, Z: Zone> Book<'a, Z> {
         };
         let away = |says: &Key| match says {
             Key::Away { from, to } => (*from..=*to).contains(&day),
-            Key::Day { .. } | Key::Tub { .. } => false,
+            Key::Day { .. } | Key::Tub { .. } | Key::Out { .. } => false,
         };
         let (_, answer, known) = answers()
             .find(|(says, ..)| says == key)
@@ -255,7 +255,7 @@ impl<'a, Z: Zone> Book<'a, Z> {
             LeftAmount::Dry { hay } if !line.soaked => {
                 let lot = match &line.serving.from {
                     Source::Forage(lot) => lot.as_ref().or(body.lot.as_ref()),
-                    Source::Feed(_) => None,
+                    Source::Feed(_) | Source::Grass(_) => None,
                 };
                 self.reaches(lot, Soaked::No, None)
                     .map_or(LeftOver::CannotTell, |part| {
@@ -315,7 +315,7 @@ fn latest(lines: &[Line], entry: &Entry<'_>, body: &LeftOverV1) -> Option<usize>
                 (body.net.is_none() || line.net == body.net)
                     && (body.lot.is_none() || *lot == body.lot)
             }
-            Source::Feed(_) => false,
+            Source::Feed(_) | Source::Grass(_) => false,
         })
         .max_by_key(|(_, line)| line.at)
         .map(|(place, _)| place)

@@ -6,7 +6,7 @@ use super::entry::{Entry, up_to};
 use super::envelope::Record;
 use super::gather::{Wish, gather};
 use super::holding::Holding;
-use crate::animal::AnimalId;
+use crate::animal::{AnimalId, Kind};
 use crate::day::{DayOfLedger, Ledger};
 use crate::limits::Ends;
 use crate::plan::share_of;
@@ -16,6 +16,7 @@ use chrono::Days;
 use std::collections::BTreeMap;
 
 mod dry;
+mod grass;
 mod lines;
 #[cfg(test)]
 mod tests;
@@ -24,7 +25,8 @@ mod tests;
 ///
 /// `records` are the versions that hold, of any subject, in any order; what is deleted or later than now is left out. An
 /// animal's ledger holds its share of what its group was offered while it was a member: by weight, times 0.7 to 1.4, and
-/// not known while a member's weight is not.
+/// not known while a member's weight is not. Of the turnouts of its group each eats by its own weight; the group's ledger
+/// holds the sum.
 pub fn ledger_of(
     records: &[&Record],
     of: &Subject,
@@ -48,8 +50,12 @@ pub fn ledger_of(
         .take_while(|day| *day <= to.min(today))
         .collect();
     let mut own = book.days(of, &days);
+    let grazes = book.grazes(of, &days);
+    let mut weights = Weights(BTreeMap::new());
+    if grazes || matches!(of, Subject::Animal(_)) {
+        weights = Weights::of(records, &entries, now, zone);
+    }
     if let Subject::Animal(animal) = of {
-        let weights = Weights::of(records, &entries, now, zone);
         for group in book.holding.groups() {
             let shared = book.days(&Subject::Group(group.id.clone()), &days);
             for (day, shared) in own.iter_mut().zip(shared) {
@@ -72,6 +78,14 @@ pub fn ledger_of(
         }
     }
     own.retain(|day| from <= day.day);
+    if grazes {
+        if let Subject::Animal(animal) = of {
+            weights.add(records, animal, now, zone);
+        }
+        for day in &mut own {
+            day.servings.extend(book.grass(of, day.day, &weights));
+        }
+    }
     Ledger { days: own }
 }
 
@@ -86,28 +100,55 @@ pub fn last_weight(
     gathered.weights.last().map(|dated| dated.weight.value)
 }
 
-/// The last weights of the animals that are in a group.
-struct Weights(BTreeMap<AnimalId, BodyMass>);
+/// What an animal is, and what it weighed last.
+#[derive(Clone, Copy)]
+struct Weighed {
+    kind: Kind,
+    weight: Ends<BodyMass>,
+}
+
+/// The last weights of the animals that are in a group, and of others that were asked for.
+struct Weights(BTreeMap<AnimalId, Weighed>);
 
 impl Weights {
     fn of(records: &[&Record], entries: &[Entry<'_>], now: Instant, zone: &impl Zone) -> Self {
-        let mut weights = BTreeMap::new();
+        let mut weights = Self(BTreeMap::new());
         for entry in entries {
             let Body::Group(body) = &entry.body else {
                 continue;
             };
             for member in body.group(&entry.record.id).members {
-                if let Some(weight) = last_weight(records, &member.animal, now, zone) {
-                    weights.insert(member.animal, weight);
-                }
+                weights.add(records, &member.animal, now, zone);
             }
         }
-        Self(weights)
+        weights
+    }
+
+    /// Adds an animal that was weighed.
+    fn add(&mut self, records: &[&Record], animal: &AnimalId, now: Instant, zone: &impl Zone) {
+        if self.0.contains_key(animal) {
+            return;
+        }
+        let gathered = gather(records, animal, now, zone, &Wish::default());
+        let weighed = gathered.and_then(|gathered| {
+            let last = &gathered.weights.last()?.weight;
+            Some(Weighed {
+                kind: gathered.animal.kind,
+                weight: Ends::new(last.low, last.value, last.high),
+            })
+        });
+        if let Some(weighed) = weighed {
+            self.0.insert(animal.clone(), weighed);
+        }
+    }
+
+    fn of_one(&self, animal: &AnimalId) -> Option<Weighed> {
+        self.0.get(animal).copied()
     }
 
     /// A member's part of what is offered to all. `None` while the weight of one is not known.
     fn part(&self, animal: &AnimalId, members: &[&AnimalId]) -> Option<Ends<f64>> {
-        let weigh = |animal: &AnimalId| self.0.get(animal).map(|weight| weight.to_kg());
+        let weigh = |animal: &AnimalId| Some(self.of_one(animal)?.weight.likely.to_kg());
         let all: f64 = members
             .iter()
             .map(|member| weigh(member))

@@ -10,6 +10,7 @@ use crate::safety::SafetyVerdict;
 use crate::sources::RecordId;
 use crate::units::{DryMatter, LocalTime, Span};
 
+mod grass;
 mod share;
 
 struct Told {

@@ -33,6 +33,14 @@ impl Today<'_> {
         Some(sum)
     }
 
+    /// The dry matter of hay that grass eaten today takes the place of.
+    fn grass(&self) -> DryMatter {
+        let mut given_way = self.due.given_way.iter();
+        given_way
+            .find(|(subject, _)| *subject == self.plan.subject)
+            .map_or(DryMatter::ZERO, |(_, dry)| *dry)
+    }
+
     fn laid(&self, nets: &[NetToday<'_>], beside: DryMatter, zone: &impl Zone) -> Option<RestLaid> {
         let now = minute_of(zone.to_local(self.now).time)?;
         let soaks = nets.iter().any(|net| net.planned.soaked);
@@ -59,7 +67,8 @@ impl Today<'_> {
             .map(|net| DryMatter::kg(net.planned.hay.to_kg() * net.part))
             .sum();
         let fed: DryMatter = nets.iter().filter_map(|net| Some(net.hung?.dry)).sum();
-        let to_hang = (day - fed - beside).max(DryMatter::ZERO);
+        // What grass took the place of is fed.
+        let to_hang = (day - fed - beside - self.grass()).max(DryMatter::ZERO);
         let needs = DayNeeds {
             visits: &times,
             forage: to_hang,
@@ -67,7 +76,8 @@ impl Today<'_> {
             rate: &self.held.rate,
             most_at_once: self.held.most_at_once,
             eaten_within_h: self.held.eaten_within_h,
-            aways: &[],
+            // Until it is brought in it eats there, or nothing; tomorrow's grass is nobody's word yet.
+            aways: self.held.out_until.as_slice(),
             straw_part: None,
         };
         let until = self.held.real.as_ref().and_then(|real| real.forage_until);

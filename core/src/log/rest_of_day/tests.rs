@@ -7,6 +7,8 @@ use crate::log::{
 };
 use crate::safety::SafetyVerdict;
 
+mod grass;
+
 /// The records of a case with its plan as issued, and what is logged after it.
 pub(super) struct Yard {
     case: Case,

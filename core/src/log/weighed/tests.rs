@@ -4,6 +4,7 @@ use super::*;
 use crate::animal::{LotId, VetPermit};
 use crate::assess::{Equation, ScaleInstrument, WeightMethod};
 use crate::forage::ForageClass;
+use crate::log::at_grass::tests::turnout;
 use crate::log::bodies::base::{Distance, Millimetres};
 use crate::log::bodies::{LotV1, TakeV1, VetWordV1};
 use crate::log::how_it_goes::tests::{Yard, bramble};
@@ -244,4 +245,74 @@ fn nobody_weighed_it_and_there_is_no_trend() {
     let records: Vec<&Record> = yard.records.iter().collect();
     let found = trend_of(&records, &bramble(), yard.later(1), &yard.case.zone);
     assert_eq!(found.err(), Some(ProgressError::NoWeighings));
+}
+
+/// What the turnouts of so many minutes a day, day by day from the first, change by the day after the last.
+fn of_turnouts(minutes: &[i64]) -> Vec<(i64, GutFill)> {
+    let mut yard = unweighed();
+    for (days, minutes) in (0..).zip(minutes) {
+        if 0 < *minutes {
+            let body = turnout(yard.later(days), Some(*minutes));
+            yard.add(days, &Body::Turnout(body));
+        }
+    }
+    let end = i64::try_from(minutes.len()).unwrap();
+    yard.add(end, &scale(380.0));
+    let changes = ask(&yard, end, |course, _| course.changes);
+    let grass = changes.iter().filter_map(|change| match change.change {
+        Change::GutFill(fill) => Some(((change.day - yard.day(0)).num_days(), fill)),
+        Change::Amounts => None,
+    });
+    grass.collect()
+}
+
+#[test]
+fn a_week_of_long_turnout_is_a_change_to_grass_and_its_end_one_to_hay() {
+    // Short ones change nothing, nor does one long day.
+    assert_eq!(of_turnouts(&[120; 30]), []);
+    assert_eq!(of_turnouts(&[60, 60, 600, 60, 60, 60, 60, 60]), []);
+    // Onto the grass on the first long day, off it on the day after the last.
+    let mut days = vec![60; 10];
+    days.extend([300; 14]);
+    days.extend([0; 14]);
+    assert_eq!(
+        of_turnouts(&days),
+        [(10, GutFill::HayToGrass), (24, GutFill::GrassToHay)]
+    );
+    // While a day runs it ends nothing.
+    assert_eq!(of_turnouts(&[200; 12]), [(0, GutFill::HayToGrass)]);
+}
+
+#[test]
+fn turnout_about_the_line_is_no_change_every_other_day() {
+    let minutes: Vec<i64> = (0..40)
+        .map(|day| if day % 4 < 2 { 200 } else { 150 })
+        .collect();
+    let found = of_turnouts(&minutes);
+    let apart = found.windows(2).all(|two| 7 <= two[1].0 - two[0].0 + 6);
+    assert!(found.len() < 6 && apart, "{found:?}");
+}
+
+#[test]
+fn the_trend_breaks_where_grass_began_and_makes_no_rate_of_it() {
+    let mut yard = unweighed();
+    // Level on hay, then 9 kg more within a week of grass, and level again.
+    for week in 0..12 {
+        let kg = if week < 6 { 371.0 } else { 380.0 };
+        yard.add(7 * week, &scale(kg));
+        yard.add(7 * week, &scale(kg));
+    }
+    let plain = ask(&yard, 80, |course, _| course.trend(yard.day(80)).unwrap());
+    for days in 38..78 {
+        let body = turnout(yard.later(days), Some(300));
+        yard.add(days, &Body::Turnout(body));
+    }
+    let broken = ask(&yard, 80, |course, _| course.trend(yard.day(80)).unwrap());
+    let rate = |trend: &Trend| trend.rate.as_ref().unwrap().percent.likely.abs();
+    assert!(
+        rate(&broken) < rate(&plain),
+        "{:?} {:?}",
+        broken.rate,
+        plain.rate
+    );
 }

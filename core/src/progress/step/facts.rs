@@ -89,13 +89,14 @@ pub struct TargetStands {
 /// What was really eaten, as the ledger says.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Eaten {
-    /// Dry matter eaten a day as a part of body weight, of what is known.
+    /// Dry matter eaten a day as a part of body weight, of what is known. Grass that was logged is in it with both ends, so
+    /// that what is certain to be eaten is its least.
     pub level: Ends<PartOfBody>,
     /// The same as the plan meant it; `None` where no plan held.
     pub planned: Option<PartOfBody>,
-    /// The part of what was offered that somebody saw.
+    /// The part of what was offered that somebody saw. Grass is never seen: it is a model's.
     pub seen: f64,
-    /// The part of what was offered that nobody knows.
+    /// The part of what was offered that nobody knows; turnout that was decided on and that nobody spoke of is in it.
     pub not_known: f64,
     /// Over how many days.
     pub days: u32,

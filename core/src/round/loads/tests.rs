@@ -34,6 +34,8 @@ fn of(plans: &[IssuedPlan], soaks: &[OpenSoak], tubs: &[TubRoom], now: Instant) 
         stopped: &[],
         soaks,
         dry: &[],
+        turnouts: &[],
+        out: &[],
         answered: &[],
     });
     let mut loads = loads(&due, soaks, tubs, now);

@@ -162,6 +162,7 @@ fn a_look_again_marks_what_feeds_the_animal_alone_or_with_its_group() {
     let mut yard = Yard::bramble();
     let now = at("2026-05-05", "08:30");
     yard.stopped = vec![Stopped {
+        out_with: Vec::new(),
         animal: AnimalId("bramble".to_owned()),
         name: "bramble".to_owned(),
         groups: Vec::new(),

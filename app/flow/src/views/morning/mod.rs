@@ -1,5 +1,6 @@
 //! An owner's morning as acts: nets filled, hay soaked, lifted out, fed, thrown away.
 
+mod grass;
 mod hanging;
 mod jobs;
 mod lots;

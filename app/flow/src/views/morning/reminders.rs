@@ -3,7 +3,7 @@
 use super::*;
 use crate::calendar::{self, tests::of, tests::read};
 use crate::views::remind::{
-    Deadline, Reminders, Ring, TubReminder, day_reminder, due, fresh, tub_reminder,
+    Deadline, Reminders, Ring, RingsFor, TubReminder, day_reminder, due, fresh, tub_reminder,
 };
 use crate::words::{RemindWords, UnitWords};
 
@@ -16,6 +16,13 @@ impl Yard {
 
     fn rings(&self, now: Instant) -> Vec<Ring> {
         due(&self.today(now), now)
+    }
+}
+
+fn step(ring: &Ring) -> Option<Deadline> {
+    match ring.what {
+        RingsFor::Tub { what, .. } => Some(what),
+        RingsFor::BringIn { .. } => None,
     }
 }
 
@@ -180,7 +187,7 @@ fn a_deadline_rings_once_when_it_comes_and_not_a_minute_before() {
     assert!(yard_of.rings(at(5, "07:04:59")).is_empty());
     let first = fresh(&yard_of.rings(at(5, "07:05:00")), &[]);
     assert_eq!(first.rings.len(), 1);
-    assert_eq!(first.rings[0].what, Deadline::LiftOut);
+    assert_eq!(step(&first.rings[0]), Some(Deadline::LiftOut));
     // Again, after a reload, from what was kept.
     let again = fresh(&yard_of.rings(at(5, "07:20:00")), &first.told);
     assert!(again.rings.is_empty());
@@ -197,8 +204,11 @@ fn a_deadline_rings_once_when_it_comes_and_not_a_minute_before() {
     // A page that slept through everything is told what is to be done now, once.
     let slept = yard_of.rings(at(5, "18:05:00"));
     assert_eq!(slept.len(), 1);
-    assert_eq!(slept[0].what, Deadline::ThrowAway);
-    assert!(yard_of.rings(at(5, "18:04:59"))[0].what == Deadline::LiftOut);
+    assert_eq!(step(&slept[0]), Some(Deadline::ThrowAway));
+    assert_eq!(
+        step(&yard_of.rings(at(5, "18:04:59"))[0]),
+        Some(Deadline::LiftOut)
+    );
     let words = English::default();
     assert_eq!(
         words.ring_line(&slept[0], at(5, "18:15:00"), &zone()),
@@ -218,10 +228,12 @@ fn a_deadline_rings_once_when_it_comes_and_not_a_minute_before() {
 fn what_was_told_is_kept_in_bounds_and_what_is_due_is_never_forgotten() {
     let ring = |number: usize| Ring {
         key: format!("lift_out/{number}/1"),
-        what: Deadline::LiftOut,
+        what: RingsFor::Tub {
+            what: Deadline::LiftOut,
+            soak: number.to_string(),
+            tub: None,
+        },
         at: at(5, "07:05:00"),
-        soak: number.to_string(),
-        tub: None,
         whose: String::new(),
     };
     let due: Vec<Ring> = (0..200).map(ring).collect();

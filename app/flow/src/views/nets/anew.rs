@@ -11,6 +11,8 @@ use tussock_core::units::{AsFed, LocalDate};
 pub struct AnewNet {
     /// The hay that the plan has in it; nothing where the plan hangs none.
     pub planned: AsFed,
+    /// What it hangs less, for it was at grass today.
+    pub less_for_grass: Option<AsFed>,
     /// The filling that was weighed for the plan. It stays what it is until it is weighed anew.
     pub weighed: Option<Filling>,
 }
@@ -53,6 +55,7 @@ pub(super) fn of(plan: &IssuedPlan, day: LocalDate, index: usize) -> Option<Anew
     let apart = (net.hay.to_kg() - planned.to_kg()).abs();
     (*SCALE_WITHIN < apart).then_some(AnewNet {
         planned,
+        less_for_grass: net.less_for_grass,
         weighed: None,
     })
 }

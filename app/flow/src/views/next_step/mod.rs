@@ -16,6 +16,7 @@ use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::views::horses::kind_of_limit;
 use crate::views::plan::{SourceLine, constant_line};
+use crate::views::weight::TURNOUTS;
 use crate::words::{PlanScreenWords, Words};
 use tussock_core::animal::{Animal, AnimalId, Group, LotId, Phase};
 use tussock_core::log::bodies::AnimalV2;
@@ -49,6 +50,8 @@ pub fn needs(animal: &AnimalId, now: Instant) -> Vec<Range> {
     let mut ranges = plan::needs(animal);
     ranges.extend(ledger::needs(now));
     ranges.push(kind_of_limit(&Kind::Person, PERSONS));
+    // What fills its gut goes by all its turnouts, as the weight's own screen has it.
+    ranges.push(kind_of_limit(&Kind::Turnout, TURNOUTS));
     ranges
 }
 

@@ -10,5 +10,5 @@ mod tub;
 
 pub use day::{DailyBell, DayReminder, day_reminder};
 pub use means::{Has, Means, Reminders, Sent, Stands};
-pub use ring::{Fresh, Ring, due, fresh, open_tubs};
+pub use ring::{Fresh, Ring, RingsFor, due, fresh, open_tubs};
 pub use tub::{Deadline, TubDeadline, TubReminder, tub_reminder};

@@ -1,29 +1,58 @@
 //! What rings while a page is open: each deadline once, and again only when its time was corrected.
 
 use super::tub::Deadline;
+use crate::routes::Route;
 use crate::views::round::Today;
-use tussock_core::round::{JobKind, Key, OpenSoak};
+use tussock_core::animal::TubId;
+use tussock_core::round::{Job, JobKind, JobState, Key, OpenSoak, Waits};
 use tussock_core::soak::{TubState, state};
 use tussock_core::units::Instant;
 
 /// How many deadlines that are over are remembered as told.
 const TOLD: usize = 64;
 
-/// A deadline that has come.
+/// For what it rings.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum RingsFor {
+    /// A step of a soak.
+    Tub {
+        /// Which step.
+        what: Deadline,
+        /// The soak.
+        soak: String,
+        /// What the tub is called.
+        tub: Option<String>,
+    },
+    /// Bringing in from grass.
+    BringIn {
+        /// What the paddock is called.
+        paddock: Option<String>,
+        /// Why it may not be at grass at all, where something stops it.
+        waits: Option<Waits>,
+    },
+}
+
+/// A deadline that has come, or an animal at grass that is to be brought in now.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Ring {
-    /// What tells it from every other: the step of the soak and its time.
+    /// What tells it from every other: the job and its time.
     pub key: String,
     /// For what.
-    pub what: Deadline,
-    /// When it came.
+    pub what: RingsFor,
+    /// When it came; bringing in rings a little before its time, for it has to be caught.
     pub at: Instant,
-    /// The soak.
-    pub soak: String,
-    /// What the tub is called.
-    pub tub: Option<String>,
     /// For whom; empty for the whole yard.
     pub whose: String,
+}
+
+impl Ring {
+    /// Where it is done.
+    pub fn opens(&self) -> Route {
+        match &self.what {
+            RingsFor::Tub { soak, .. } => Route::Tub(TubId(soak.clone())),
+            RingsFor::BringIn { .. } => Route::Round,
+        }
+    }
 }
 
 /// Whether a tub is open.
@@ -39,9 +68,23 @@ pub fn due(today: &Today, now: Instant) -> Vec<Ring> {
         .soaks
         .iter()
         .filter_map(|soak| ring(soak, now))
+        .chain(today.round.jobs.iter().filter_map(bring_in))
         .collect();
     rings.sort_by(|a, b| (a.at, &a.key).cmp(&(b.at, &b.key)));
     rings
+}
+
+fn bring_in(job: &Job) -> Option<Ring> {
+    let comes = job.kind == JobKind::BringIn && job.state != JobState::Later;
+    comes.then(|| Ring {
+        key: format!("{}/{}", job.key, job.due.to_ms()),
+        what: RingsFor::BringIn {
+            paddock: job.paddock_name.clone(),
+            waits: job.waits,
+        },
+        at: job.due,
+        whose: job.name.clone(),
+    })
 }
 
 fn ring(soak: &OpenSoak, now: Instant) -> Option<Ring> {
@@ -61,10 +104,12 @@ fn ring(soak: &OpenSoak, now: Instant) -> Option<Ring> {
     };
     Some(Ring {
         key: format!("{key}/{}", at.to_ms()),
-        what,
+        what: RingsFor::Tub {
+            what,
+            soak: soak.id.0.clone(),
+            tub: soak.tub_name.clone(),
+        },
         at,
-        soak: soak.id.0.clone(),
-        tub: soak.tub_name.clone(),
         whose: soak.name.clone(),
     })
 }

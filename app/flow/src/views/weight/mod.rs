@@ -21,12 +21,16 @@ use tussock_core::units::{BodyMass, Instant, LocalDate, Zone};
 
 /// The most plans of a yard that are looked through.
 const OF_A_YARD: u32 = 200;
+/// The most turnouts that are asked for: over a year of them.
+pub(crate) const TURNOUTS: u32 = 3_000;
 
 /// What the screen asks the disk for.
 pub fn needs(animal: &AnimalId) -> Vec<Range> {
     let mut ranges = horses::one_needs(animal);
     // A group's plan says what its members ate.
     ranges.push(horses::kind_of_limit(&Kind::Plan, OF_A_YARD));
+    // It went out with its group.
+    ranges.push(horses::kind_of_limit(&Kind::Turnout, TURNOUTS));
     ranges
 }
 

@@ -2,7 +2,7 @@
 
 use super::English;
 use super::numbers::between;
-use crate::views::ledger::{Day, Week};
+use crate::views::ledger::{Day, Grass, Week};
 use crate::words::{LedgerWords, UnitWords};
 use tussock_core::day::{LevelEaten, Shares, Sum, Totals};
 use tussock_core::units::show::fixed;
@@ -140,6 +140,7 @@ impl LedgerWords for English {
                 self.percent(shares.not_known)
             ),
         };
+        let known = format!("{known}{}", self.grass_of_day(day));
         if DryMatter::ZERO < day.to_come {
             let to_come = fixed(day.to_come.to_kg(), 1);
             format!("{plan} so far, {to_come} kg to come; {known}")
@@ -147,8 +148,30 @@ impl LedgerWords for English {
             format!("{plan}; {known}")
         }
     }
-    fn ledger_grass(&self) -> &'static str {
-        "Grass is not known until it is logged: it stands in none of these sums."
+    fn ledger_grass(&self, week: &Week) -> String {
+        let grass = week.totals.grass.dry;
+        let more = match week.grass {
+            Grass::NotLogged => {
+                return "Grass is not known until it is logged: it stands in none of these sums."
+                    .to_owned();
+            }
+            Grass::NotKnown => {
+                return "How much grass it ate is not known: that takes when it went out, when it came in and its weight."
+                    .to_owned();
+            }
+            Grass::Known if grass.most <= DryMatter::ZERO => {
+                return "It was not at grass on these days.".to_owned();
+            }
+            Grass::Known => "",
+            Grass::InPart => {
+                " Grass that nobody wrote down, or that it is on now, is in none of it."
+            }
+        };
+        format!(
+            "Grass is in these sums by a model: {}, likely {}. Nobody weighed it.{more}",
+            self.dry_ends(grass),
+            self.dry(grass.likely)
+        )
     }
     fn ledger_at_least_why(&self) -> &'static str {
         "Some of it nobody answered for. It is not known, so the sums say at least."
@@ -176,5 +199,22 @@ impl LedgerWords for English {
     }
     fn ledger_to_the_group(&self) -> &'static str {
         "See the group"
+    }
+}
+
+impl English {
+    /// The grass of a day, after what is known of the rest; nothing where none was logged.
+    fn grass_of_day(&self, day: &Day) -> String {
+        let grass = day.totals.grass.dry;
+        let ends = || self.dry_ends(grass).replace(" of dry matter", "");
+        match day.grass {
+            Grass::NotLogged => String::new(),
+            Grass::NotKnown => "; grass not known".to_owned(),
+            Grass::Known if grass.most <= DryMatter::ZERO => "; not at grass".to_owned(),
+            Grass::Known => format!("; grass {} by a model", ends()),
+            Grass::InPart => {
+                format!("; grass {} by a model, and some that is not known", ends())
+            }
+        }
     }
 }

@@ -7,6 +7,7 @@ use crate::views::look_back::LookedBack;
 use crate::words::{BesideWords, LookBackWords, SoakWords, UnitWords};
 use tussock_core::progress::published::LOOK_BACK_DAYS;
 use tussock_core::progress::{Changed, GrassWeather, NotLogged};
+use tussock_core::units::Span;
 
 impl LookBackWords for English {
     fn look_back(&self) -> &'static str {
@@ -66,6 +67,28 @@ impl LookBackWords for English {
             ),
             Changed::JoinedGroup { name, .. } => format!("It joined {name}"),
             Changed::LeftGroup { name, .. } => format!("It left {name}"),
+            Changed::GrassDecided { time, .. } if *time <= Span::ZERO => {
+                "It was decided that it no longer goes out to grass".to_owned()
+            }
+            Changed::GrassDecided { time, muzzle } => {
+                let muzzle = if *muzzle { ", with a muzzle" } else { "" };
+                format!("Grass was decided anew: {} a day{muzzle}", self.span(*time))
+            }
+            Changed::FirstTurnout { last: Some(last) } => {
+                format!("Out to grass for the first time since {}", self.day(*last))
+            }
+            Changed::FirstTurnout { last: None } => {
+                "Out to grass: the first turnout that is logged".to_owned()
+            }
+            Changed::LongerAtGrass { before, after } => format!(
+                "Longer at grass: {} a day in a week, {} in the week before it",
+                self.span(*after),
+                self.span(*before)
+            ),
+            Changed::MuzzleLeftOff { times } => format!(
+                "Out to grass without its muzzle, {}",
+                self.count(*times as usize, "time", "times")
+            ),
             Changed::Weather { weather, days } => {
                 let which = match weather {
                     GrassWeather::ColdNight => "A night at 5 degrees or under",
@@ -108,6 +131,12 @@ impl LookBackWords for English {
     fn not_logged(&self, what: NotLogged) -> String {
         match what {
             NotLogged::Grass => "Grass: hours and area are not logged".to_owned(),
+            NotLogged::GrassOn { days } => {
+                format!(
+                    "Whether it was at grass, or how long, on {}",
+                    self.days(days)
+                )
+            }
             NotLogged::Work => "Work: no session is logged".to_owned(),
             NotLogged::Weather { days } => format!("The weather, on {}", self.days(days)),
             NotLogged::Eaten { days } => {

@@ -3,7 +3,7 @@
 use super::English;
 use crate::forms::nets::Wrong;
 use crate::views::nets::{DayNet, Mending, Own, OwnFrom};
-use crate::words::{LogWords, NetsWords, UnitWords};
+use crate::words::{LogWords, NetsWords, RoundWords, UnitWords};
 use tussock_core::day::{OnScale, slices_in};
 use tussock_core::units::AsFed;
 
@@ -35,17 +35,21 @@ impl NetsWords for English {
         } else {
             String::new()
         };
+        let grass = net.anew.as_ref().and_then(|anew| anew.less_for_grass);
+        let why = grass.map(|less| self.less_for_grass(less));
+        let made = match &why {
+            Some(why) => format!("{made}{soaked}. {why}"),
+            None => format!("{made}{soaked}"),
+        };
         match net.mending() {
             Some(Mending::TakeOut(out)) => {
-                format!(
-                    "{made}{soaked}. Filled already: take out {}",
-                    self.feed(out)
-                )
+                format!("{made}. Filled already: take out {}", self.feed(out))
             }
             Some(Mending::PutIn(more)) => {
-                format!("{made}{soaked}. Filled already: put in {}", self.feed(more))
+                format!("{made}. Filled already: put in {}", self.feed(more))
             }
-            None => format!("{made}{soaked}. Today is laid out anew"),
+            None if why.is_some() => made,
+            None => format!("{made}. Today is laid out anew"),
         }
     }
     fn own_from(&self, from: OwnFrom) -> Option<&'static str> {

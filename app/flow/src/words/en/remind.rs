@@ -2,8 +2,8 @@
 
 use super::English;
 use super::fields::small;
-use crate::views::remind::{DailyBell, Deadline, Has, Means, Ring, Sent, Stands};
-use crate::words::{RemindWords, TubWords, UnitWords};
+use crate::views::remind::{DailyBell, Deadline, Has, Means, Ring, RingsFor, Sent, Stands};
+use crate::words::{RemindWords, RoundWords, TubWords, UnitWords};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
 impl RemindWords for English {
@@ -211,6 +211,18 @@ impl RemindWords for English {
             self.date(review)
         )
     }
+    fn ring_head(&self, ring: &Ring) -> String {
+        match &ring.what {
+            RingsFor::Tub { what, tub, .. } => self.bell_of_tub(*what, tub.as_deref(), ""),
+            RingsFor::BringIn { paddock, .. } => {
+                let head = format!("Bring in {}", ring.whose);
+                match paddock {
+                    Some(paddock) => format!("{head} from {paddock}"),
+                    None => head,
+                }
+            }
+        }
+    }
     fn ring_line(&self, ring: &Ring, now: Instant, zone: &dyn Zone) -> String {
         let at = format!("at {}", self.time_at(ring.at, zone));
         let late = now.since(ring.at);
@@ -219,7 +231,14 @@ impl RemindWords for English {
         } else {
             format!("{at}, {} late", self.span(late))
         };
-        of(said, &ring.whose)
+        match ring.what {
+            RingsFor::Tub { .. } => of(said, &ring.whose),
+            // Its head says who.
+            RingsFor::BringIn { waits, .. } => match waits {
+                Some(waits) => self.no_grass(waits).to_owned(),
+                None => said,
+            },
+        }
     }
 }
 

@@ -5,7 +5,7 @@ use crate::words::{RoundWords, SafetyWords, UnitWords};
 use tussock_core::log::bodies::JobAnswer;
 use tussock_core::round::{Job, JobKind, JobState, Summary, Waits};
 use tussock_core::safety::Refusal;
-use tussock_core::units::{LocalDate, Zone};
+use tussock_core::units::{AsFed, LocalDate, Zone};
 
 impl RoundWords for English {
     fn round(&self) -> &'static str {
@@ -51,6 +51,8 @@ impl RoundWords for English {
                 Some((why, _)) => self.stop_job(why).to_owned(),
                 None => self.job_kind(job.kind).to_owned(),
             },
+            JobKind::BringIn => format!("Bring in {}", job.name),
+            JobKind::TurnOut => format!("Turn out {}", job.name),
             JobKind::Weigh if job.again => "Measure it again now".to_owned(),
             JobKind::Weigh
             | JobKind::LookAgain
@@ -68,6 +70,8 @@ impl RoundWords for English {
             JobKind::ThrowAway => "Throw away soaked hay",
             JobKind::LiftOut => "Lift out of the water",
             JobKind::DrainAndFeed => "Feed soaked hay",
+            JobKind::BringIn => "Bring in from grass",
+            JobKind::TurnOut => "Turn out to grass",
             JobKind::StartSoak => "Soak hay",
             JobKind::HangNet => "Hang a net",
             JobKind::FeedBalancer => "Feed the balancer",
@@ -125,6 +129,9 @@ impl RoundWords for English {
         }
     }
     fn job_of(&self, job: &Job) -> String {
+        if matches!(job.kind, JobKind::BringIn | JobKind::TurnOut) {
+            return self.grass_job_of(job);
+        }
         let mut parts = vec![job.name.clone()];
         if let Some(amount) = job.amount {
             parts.push(if job.kind == JobKind::FeedBalancer {
@@ -132,6 +139,9 @@ impl RoundWords for English {
             } else {
                 self.feed(amount)
             });
+        }
+        if let Some(less) = job.less_for_grass {
+            parts.push(self.less_for_grass(less));
         }
         if job.soaked && matches!(job.kind, JobKind::HangNet) {
             let waits = crate::views::round::waits_for_water(job);
@@ -153,19 +163,36 @@ impl RoundWords for English {
         parts.retain(|part| !part.is_empty());
         parts.join(", ")
     }
+    fn less_for_grass(&self, less: AsFed) -> String {
+        format!("{} less: it was at grass", self.feed(less))
+    }
+    fn no_grass(&self, waits: Waits) -> &'static str {
+        match waits {
+            Waits::Look => "no grass until you have looked again",
+            Waits::Vet | Waits::Word | Waits::Members => "no grass: something stops it",
+        }
+    }
+    fn grass_job_of(&self, job: &Job) -> String {
+        let from = job.paddock_name.as_ref().map(|name| format!("from {name}"));
+        let waits = job.waits.filter(|_| job.kind == JobKind::BringIn);
+        let why = waits.map(|waits| self.no_grass(waits).to_owned());
+        let parts: Vec<String> = from.into_iter().chain(why).collect();
+        parts.join(", ")
+    }
     fn job_time(&self, job: &Job, today: LocalDate, zone: &dyn Zone) -> String {
-        if job.kind == JobKind::Stop {
+        // What something stops should not be out at all.
+        if job.kind == JobKind::Stop || (job.kind == JobKind::BringIn && job.waits.is_some()) {
             return "now".to_owned();
         }
         let local = zone.to_local(job.due);
         self.due(local.date, local.time, today)
     }
     fn tick(&self, job: &Job) -> String {
-        format!(
-            "Done: {}, {}",
-            super::fields::small(&self.job(job)),
-            self.job_of(job)
-        )
+        let what = super::fields::small(&self.job(job));
+        match self.job_of(job).as_str() {
+            "" => format!("Done: {what}"),
+            of => format!("Done: {what}, {of}"),
+        }
     }
     fn do_now(&self, job: &Job) -> String {
         let whose = |what: String| {
@@ -179,6 +206,7 @@ impl RoundWords for English {
             JobKind::ThrowAway => "Thrown away".to_owned(),
             JobKind::LiftOut | JobKind::DrainAndFeed => format!("{} now", self.job(job)),
             JobKind::StartSoak => whose("Start the soak".to_owned()),
+            JobKind::BringIn | JobKind::TurnOut => self.job(job),
             JobKind::LookOver => format!("Look over {}", job.name),
             JobKind::LookAgain => format!("Look at {} again", job.name),
             JobKind::Weigh if job.again => format!("Measure {} again", job.name),

@@ -16,7 +16,7 @@ use tussock_core::progress::{
     Band, CHANGES, Changed, GrassWeather, HowSoon, NotLogged, Reason, Step, TABLE, When, WhyNot,
 };
 use tussock_core::soak::NotSoaked;
-use tussock_core::units::{AsFed, BodyMass, Length, LocalDate, LocalTime, PartOfBody};
+use tussock_core::units::{AsFed, BodyMass, Length, LocalDate, LocalTime, PartOfBody, Span};
 
 fn part(percent: f64) -> PartOfBody {
     PartOfBody::percent(percent)
@@ -297,6 +297,10 @@ fn everything_that_changed_before_an_episode_is_said_and_what_nobody_logged() {
         Changed::NotSoaked { .. } => Changed::NotSoaked { nets: 2, why: NotSoaked::Frozen },
         Changed::JoinedGroup { .. } => Changed::JoinedGroup { group: group.clone(), name: name.clone() },
         Changed::LeftGroup { .. } => Changed::LeftGroup { group, name },
+        Changed::GrassDecided { .. } => Changed::GrassDecided { time: Span::minutes(90), muzzle: true },
+        Changed::FirstTurnout { .. } => Changed::FirstTurnout { last: Some(day(2)) },
+        Changed::LongerAtGrass { .. } => Changed::LongerAtGrass { before: Span::minutes(40), after: Span::hours(2) },
+        Changed::MuzzleLeftOff { .. } => Changed::MuzzleLeftOff { times: 2 },
         Changed::Weather { .. } => Changed::Weather { weather: GrassWeather::ColdNight, days: 4 },
         Changed::Weight { .. } => Changed::Weight { from: BodyMass::kg(300.0), to: BodyMass::kg(320.0) },
         Changed::Condition { .. } => Changed::Condition { from: condition(6.0), to: condition(7.0) },
@@ -317,6 +321,11 @@ fn everything_that_changed_before_an_episode_is_said_and_what_nobody_logged() {
             level: part(1.25),
         },
         Changed::OffPlan { days: 1, most: 0.3 },
+        Changed::GrassDecided {
+            time: Span::ZERO,
+            muzzle: false,
+        },
+        Changed::FirstTurnout { last: None },
     ]);
     all.extend(
         [GrassWeather::HardFrost, GrassWeather::DrySpell]
@@ -324,6 +333,7 @@ fn everything_that_changed_before_an_episode_is_said_and_what_nobody_logged() {
     );
     let not_logged = every![
         NotLogged::Grass => NotLogged::Grass,
+        NotLogged::GrassOn { .. } => NotLogged::GrassOn { days: 4 },
         NotLogged::Work => NotLogged::Work,
         NotLogged::Weather { .. } => NotLogged::Weather { days: 29 },
         NotLogged::Eaten { .. } => NotLogged::Eaten { days: 1 },

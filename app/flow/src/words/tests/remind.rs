@@ -1,10 +1,10 @@
 //! Reminders: every means, on every device, says what rings and what does not.
 
 use super::{check, check_head, every, tongues};
-use crate::views::remind::{DailyBell, Deadline, Has, Means, Ring, Sent, Stands};
+use crate::views::remind::{DailyBell, Deadline, Has, Means, Ring, RingsFor, Sent, Stands};
 use crate::words::RemindWords;
 use tussock_core::animal::AnimalId;
-use tussock_core::round::Subject;
+use tussock_core::round::{Subject, Waits};
 use tussock_core::units::{Instant, LocalDate, LocalTime, Zone};
 
 struct Utc;
@@ -114,14 +114,30 @@ fn every_head_fits_and_every_bell_is_said() {
                 check(&words.bell_of_tub(what, tub, whose));
                 let ring = Ring {
                     key: String::new(),
-                    what,
+                    what: RingsFor::Tub {
+                        what,
+                        soak: "s".into(),
+                        tub: tub.map(str::to_owned),
+                    },
                     at: now,
-                    soak: "s".into(),
-                    tub: tub.map(str::to_owned),
                     whose: whose.into(),
                 };
+                check(&words.ring_head(&ring));
                 check(&words.ring_line(&ring, now, &Utc));
             }
+        }
+        for paddock in [Some("Top field"), None] {
+            let ring = Ring {
+                key: String::new(),
+                what: RingsFor::BringIn {
+                    paddock: paddock.map(str::to_owned),
+                    waits: paddock.map(|_| Waits::Vet),
+                },
+                at: now,
+                whose: "Moss".into(),
+            };
+            check(&words.ring_head(&ring));
+            check(&words.ring_line(&ring, now, &Utc));
         }
         for head in [
             words.tub_is_over(),

@@ -54,7 +54,13 @@ fn a_members_share_of_its_group_is_a_band_by_weight() {
     let weights = Weights(
         [("a", 300.0), ("b", 200.0)]
             .into_iter()
-            .map(|(id, kg)| (AnimalId(id.to_owned()), BodyMass::kg(kg)))
+            .map(|(id, kg)| {
+                let weighed = Weighed {
+                    kind: Kind::Pony,
+                    weight: Ends::exactly(BodyMass::kg(kg)),
+                };
+                (AnimalId(id.to_owned()), weighed)
+            })
             .collect(),
     );
     let ids: Vec<AnimalId> = ["a", "b", "c"].map(|id| AnimalId(id.to_owned())).to_vec();
