@@ -2,6 +2,8 @@
 //!
 //! Its days are counted back from the first opening, so that it is always a week old.
 
+mod grass;
+
 use crate::acts::{Act, New};
 use tussock_core::animal::{
     Animal, AnimalId, Answer, Appetite, Birth, BodyType, Goal, Health, Kind, Laminitis, LotId,
@@ -16,7 +18,6 @@ use tussock_core::limits::Nutrient;
 use tussock_core::log::bodies::base::{Decimal, FeedWeight, Reported};
 use tussock_core::log::bodies::{
     AnimalV2, ConditionV1, CrestV1, FoodV2, LabelLineV2, LookOverV1, LotV1, VisitsV1, WeightV1,
-    YardV2,
 };
 use tussock_core::log::{Body, Known, LogError, Name, Subject};
 use tussock_core::ration::{Content, FoodClass, TypicalFood};
@@ -34,7 +35,7 @@ pub fn yard(yard: &YardId, now: Instant) -> Result<Act, ExampleFault> {
             "yard",
             Subject::yard(yard),
             days(60),
-            Body::Yard(YardV2::named(Name::new("Hill Farm")?)),
+            Body::Yard(grass::yard()?),
         ),
         add(
             "visits",
@@ -62,6 +63,7 @@ pub fn yard(yard: &YardId, now: Instant) -> Result<Act, ExampleFault> {
     for who in [bramble(), moss(), fern()] {
         acts.extend(animal(&who, &days)?);
     }
+    acts.extend(grass::acts(yard, now, &days)?);
     Ok(Act::All(acts))
 }
 

@@ -327,6 +327,9 @@ fn at_grass(route: Route) -> AnyView {
         Route::GrassPlace => view! { <paddock::GrassPlace /> }.into_any(),
         Route::Grazing(of) => view! { <paddock::Grazing of /> }.into_any(),
         Route::GrassModel => view! { <paddock::GrassModel /> }.into_any(),
+        Route::PaddockOf(animal) => view! { <paddock::Paddock of=Some(animal) /> }.into_any(),
+        Route::GrassWeek => view! { <paddock::Week /> }.into_any(),
+        Route::Season => view! { <paddock::Season /> }.into_any(),
         _ => view! { <paddock::Paddock of=None /> }.into_any(),
     }
 }

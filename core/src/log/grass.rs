@@ -1,12 +1,17 @@
 //! From records to what the weather of a day says of its grass.
 
-use super::bodies::{Body, Chip, SeasonEvent, SeasonNoteV1, WeatherV2};
+use super::bodies::{Body, Chip, LeafSeen, PlaceV2, SeasonEvent, SeasonNoteV1, SwardV1, WeatherV2};
 use super::entry::read;
 use super::envelope::Record;
 use super::kind::Kind;
 use super::published::WEATHER_LOOKED_BACK_DAYS;
 use super::stamp::Stamp;
-use crate::units::LocalDate;
+use crate::graze::season::{Note, Noted};
+use crate::graze::sun::Place;
+use crate::graze::sward::{Leaf, readings};
+use crate::graze::window::{DayWeather, Night, Sky};
+use crate::limits::Ends;
+use crate::units::{Length, LocalDate};
 
 /// What was said of a night.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,6 +50,77 @@ pub struct SaidWeather {
     pub dry_spell: bool,
     /// The last day with hard frost among those that are looked at, the day itself with them.
     pub last_hard_freeze: Option<LocalDate>,
+}
+
+impl From<SaidWeather> for DayWeather {
+    fn from(said: SaidWeather) -> Self {
+        Self {
+            night: match said.night {
+                NightSaid::Cold => Night::Cold,
+                NightSaid::OverFive => Night::Over5,
+                NightSaid::Mild => Night::Mild,
+                NightSaid::NotSaid => Night::NotSaid,
+            },
+            frost: said.frost,
+            sky: match said.sky {
+                SkySaid::Sunny => Sky::Sunny,
+                SkySaid::Dull => Sky::Dull,
+                SkySaid::NotSaid => Sky::NotSaid,
+            },
+            dry_spell: said.dry_spell,
+            last_hard_freeze: said.last_hard_freeze,
+        }
+    }
+}
+
+impl SeasonNoteV1 {
+    /// What it says to the year of grass.
+    pub const fn noted(&self) -> Note {
+        Note {
+            date: self.date,
+            what: match self.what {
+                SeasonEvent::FlushBegan => Noted::FlushBegan,
+                SeasonEvent::FlushOver => Noted::FlushOver,
+                SeasonEvent::AutumnRain => Noted::AutumnRain,
+                SeasonEvent::FirstFrost => Noted::FirstFrost,
+                SeasonEvent::HardFreeze => Noted::HardFreeze,
+                SeasonEvent::Drought => Noted::Drought,
+                SeasonEvent::Other => Noted::Other,
+            },
+        }
+    }
+}
+
+impl PlaceV2 {
+    /// Where it lies, for the sun; `None` for what lies on no globe.
+    pub fn place(&self) -> Option<Place> {
+        // numeric: millionths of a degree
+        let degrees = |micro: i64| micro as f64 / 1e6;
+        let (north, east) = (self.latitude.get(), self.longitude.get());
+        Place::degrees(degrees(north), degrees(east)).ok()
+    }
+}
+
+impl SwardV1 {
+    /// How high the leaf may stand: what was measured, else what the boot said; of both the lower. `None` when nobody looked.
+    pub fn leaf_height(&self) -> Option<Ends<Length>> {
+        let boot = self.leaf.map(|leaf| match leaf {
+            LeafSeen::BelowAnkle => Leaf::BelowAnkle.height(),
+            LeafSeen::Ankle => Leaf::Ankle.height(),
+            LeafSeen::AboveAnkle => Leaf::AboveAnkle.height(),
+        });
+        // Millimetres to centimetres.
+        let heights: Vec<Length> = self
+            .heights_mm
+            .iter()
+            .map(|height| Length::cm(height.get() as f64 / 10.0))
+            .collect();
+        let measured = readings(&heights).ok().map(|(of, _)| of.height());
+        match (boot, measured) {
+            (Some(boot), Some(measured)) if boot.likely < measured.likely => Some(boot),
+            (boot, measured) => measured.or(boot),
+        }
+    }
 }
 
 /// What the chips and the notes of the year say of a day and of the fortnight before it.

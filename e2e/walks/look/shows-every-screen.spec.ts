@@ -98,6 +98,16 @@ test('round, shed, nets, hay, tub, details, group, vet and plan hold up', async 
   await hands.open(`${horse}/look-back`);
   await hands.see(sentence('No episode is written down'));
   await look('look-back-none');
+  await hands.open('#/paddock');
+  await hands.see(sentence('No grass today'));
+  await look('paddock-no-grass');
+  await hands.open('#/paddock/week');
+  await readSentence(hands);
+  await look('grass-week');
+  await hands.open('#/paddock/season');
+  await readSentence(hands);
+  await look('grass-season');
+
   await hands.open('#/horses/group/new');
   await readSentence(hands);
   await look('group-new');

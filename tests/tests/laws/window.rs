@@ -3,7 +3,7 @@
 use crate::seed::config;
 use proptest::prelude::*;
 use tussock_core::animal::{Answer, RiskLevel};
-use tussock_core::graze::season::{Note, Noted, SeasonOn, YearPart, season_on, year};
+use tussock_core::graze::season::{Flush, Note, Noted, SeasonOn, YearPart, season_on, year};
 use tussock_core::graze::sun::{Latitude, Place, SunDay, clock_fits, sun_day};
 use tussock_core::graze::window::{
     Begins, Closed, DayWeather, Night, Sky, Window, WindowFor, sugar_shape, window,
@@ -184,7 +184,7 @@ proptest! {
         if ask.risk != RiskLevel::Clear && open {
             prop_assert!(ask.weather.night != Night::Cold);
             prop_assert!(ask.weather.night != Night::NotSaid || ask.to_come);
-            prop_assert!(!ask.season.flush.is_on());
+            prop_assert!(!ask.season.flush.is_on() && ask.season.flush != Flush::NotKnown);
             prop_assert!(!ask.weather.dry_spell && ask.seeding != Answer::Yes);
         }
         if open {

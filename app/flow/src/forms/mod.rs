@@ -24,6 +24,7 @@ pub mod shed;
 pub mod soaks;
 pub mod start;
 pub mod tub;
+pub mod turnout;
 pub mod vet;
 pub mod visits;
 pub mod weighbridge;

@@ -23,6 +23,7 @@ mod en;
 mod example;
 mod foods;
 mod forage;
+mod grass;
 mod grass_model;
 mod grass_place;
 mod grazing;
@@ -52,6 +53,7 @@ mod remind;
 mod round;
 mod safety;
 mod said;
+mod season;
 mod session;
 mod shed;
 mod slip;
@@ -88,6 +90,7 @@ pub use en::English;
 pub use example::ExampleWords;
 pub use foods::FoodsWords;
 pub use forage::ForageWords;
+pub use grass::GrassWords;
 pub use grass_model::GrassModelWords;
 pub use grass_place::GrassPlaceWords;
 pub use grazing::GrazingWords;
@@ -117,6 +120,7 @@ pub use remind::RemindWords;
 pub use round::RoundWords;
 pub use safety::SafetyWords;
 pub use said::{EnergyUnit, Region, Said, Shown};
+pub use season::SeasonWords;
 pub use session::SessionWords;
 pub use shed::ShedWords;
 pub use slip::SlipWords;
@@ -146,6 +150,7 @@ pub trait Words:
     + SoakWords
     + RationWords
     + DayWords
+    + GrassWords
     + PaddockWords
     + PlanWords
     + SafetyWords

@@ -19,9 +19,7 @@ use tussock_flow::forms::grazing::{
 use tussock_flow::routes::Route;
 use tussock_flow::shelf::Shelf;
 use tussock_flow::views::grazing::{Carried, GoesOut, carried, goes_out, needs};
-use tussock_flow::words::{
-    English, GrassModelWords, GrazingWords, HorsesWords, PaddockWords, PlanScreenWords,
-};
+use tussock_flow::words::{English, GrassModelWords, GrazingWords, HorsesWords, PlanScreenWords};
 
 /// With a muzzle, and without, as a draft keeps them.
 const MUZZLES: [(bool, &str); 2] = [(false, "without"), (true, "with")];
@@ -128,7 +126,7 @@ impl GrazingForm {
         let action = move || {
             if missing.get() {
                 let paddock = Route::Paddock.to_string();
-                view! { <Action says=words.paddock() press=paddock /> }.into_any()
+                view! { <Action says=tussock_flow::words::PaddockWords::paddock(&words) press=paddock /> }.into_any()
             } else {
                 let save = Callback::new(move |()| self.save());
                 let busy = Signal::derive(move || self.busy.get() || self.opening.get());
@@ -152,7 +150,7 @@ impl GrazingForm {
             }
         };
         view! {
-            <Frame kind=FrameKind::Flow what=words.paddock() foot=foot>
+            <Frame kind=FrameKind::Flow what=tussock_flow::words::PaddockWords::paddock(&words) foot=foot>
                 <Sentence said />
                 <Unread shelf=self.shelf />
                 {draft_line(self.form)}

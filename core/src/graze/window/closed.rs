@@ -12,6 +12,9 @@ use chrono::Duration;
 pub enum Closed {
     /// Grass is in its flush, and the animal is at risk.
     Flush,
+    /// Whether grass is in its flush is not known, and the animal is at risk: no place and no note, or grass follows the
+    /// rain.
+    FlushNotKnown,
     /// The night was at 5 degrees or under, and the animal is at risk.
     ColdNight,
     /// A hard frost lies on the grass this morning.
@@ -113,8 +116,10 @@ pub(super) fn judged(ask: &WindowFor<'_>) -> (Vec<Closed>, Vec<Care>) {
             care.push(else_care);
         }
     };
-    if ask.season.flush.is_on() {
-        either(Closed::Flush, Care::Flush);
+    match ask.season.flush {
+        Flush::On(_) => either(Closed::Flush, Care::Flush),
+        Flush::NotKnown => either(Closed::FlushNotKnown, Care::FlushNotKnown),
+        Flush::Near { .. } | Flush::Off(_) => {}
     }
     match ask.weather.night {
         Night::Cold => either(Closed::ColdNight, Care::ColdNight),
@@ -151,10 +156,8 @@ pub(super) fn judged(ask: &WindowFor<'_>) -> (Vec<Closed>, Vec<Care>) {
 /// What nobody said, and what the season adds.
 fn unsaid(ask: &WindowFor<'_>) -> Vec<Care> {
     let mut care = Vec::new();
-    match ask.season.flush {
-        Flush::Near { usual } => care.push(Care::FlushNear { usual }),
-        Flush::NotKnown => care.push(Care::FlushNotKnown),
-        Flush::On(_) | Flush::Off(_) => {}
+    if let Flush::Near { usual } = ask.season.flush {
+        care.push(Care::FlushNear { usual });
     }
     if ask.season.autumn && !ask.season.flush.is_on() {
         care.push(Care::AutumnGrowth);

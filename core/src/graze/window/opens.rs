@@ -175,7 +175,7 @@ fn evening<Z: Zone>(ask: &WindowFor<'_>, hours: &Hours<'_, Z>) -> Option<Stretch
 ///
 /// The morning runs from sunrise to 9, or to 11 under lasting cloud or in shade, by the clock or by the sun, whichever is
 /// earlier; a clock that is not that of the place is left aside. An evening stretch is offered after a mild night. An animal
-/// at risk, or of which nothing is known, is closed out by the flush, a cold night, a night nobody spoke of, drought and
+/// at risk, or of which nothing is known, is closed out by the flush or a season that is not known, a cold night, a night nobody spoke of, drought and
 /// seeding grass; frost, the week after a hard freeze and short leaf close it for every animal. Without a place the clock
 /// alone tells it.
 pub fn window(ask: &WindowFor<'_>, zone: &impl Zone) -> Window {

@@ -121,8 +121,13 @@ type Change = fn(&mut WindowFor<'static>);
 
 #[test]
 fn each_reason_closes_it_for_an_animal_at_risk_and_is_a_care_for_one_that_is_only_fat() {
-    let cases: [(Change, Closed, Care); 5] = [
+    let cases: [(Change, Closed, Care); 6] = [
         (|a| a.season.flush = ON, Closed::Flush, Care::Flush),
+        (
+            |a| a.season.flush = Flush::NotKnown,
+            Closed::FlushNotKnown,
+            Care::FlushNotKnown,
+        ),
         (
             |a| a.weather.night = Night::Cold,
             Closed::ColdNight,
@@ -215,10 +220,9 @@ fn a_hard_freeze_closes_it_that_morning_and_for_seven_days_for_all() {
 
 #[test]
 fn what_nobody_said_asks_for_care() {
-    let cases: [(Change, Care); 6] = [
+    let cases: [(Change, Care); 5] = [
         (|a| a.leaf = None, Care::LeafNotSaid),
         (|a| a.seeding = Answer::NotKnown, Care::SeedingNotSaid),
-        (|a| a.season.flush = Flush::NotKnown, Care::FlushNotKnown),
         (
             |a| {
                 a.season.flush = Flush::Near {

@@ -11,6 +11,7 @@ mod nets;
 mod next_step;
 mod not_eating;
 mod numbers;
+mod paddock;
 mod paddock_forms;
 mod records;
 mod remind;

@@ -1,0 +1,107 @@
+//! The turnouts of the last days, with what was likely eaten there.
+
+use super::asked::Grass;
+use super::who::Who;
+use tussock_core::assess::best;
+use tussock_core::graze::intake::{OutFor, eaten};
+use tussock_core::limits::Ends;
+use tussock_core::log::bodies::{GrazingV1, SwardV1, TurnoutV1};
+use tussock_core::log::{Body, Gathered, Kind};
+use tussock_core::sources::RecordId;
+use tussock_core::units::{DryMatter, Instant, LocalDate, Span, Zone};
+
+/// So many days are shown.
+const DAYS: i64 = 14;
+
+/// A turnout.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outing {
+    /// The record.
+    pub id: RecordId,
+    /// The local day on which it went out.
+    pub day: LocalDate,
+    /// When it went out.
+    pub out: Instant,
+    /// What the record says.
+    pub body: TurnoutV1,
+    /// How long it was out; `None` while it is.
+    pub time: Option<Span>,
+    /// The name of the paddock.
+    pub paddock: Option<String>,
+    /// Dry matter by the model, of all of them; `None` while it is out, and where one was never weighed.
+    pub dry: Option<Ends<DryMatter>>,
+}
+
+/// The turnouts of the last days, the newest first.
+pub(super) fn outings(
+    grass: &Grass<'_, impl Zone>,
+    who: &Who,
+    members: &[Gathered],
+    decided: Option<&GrazingV1>,
+) -> Vec<Outing> {
+    let paddocks = grass.paddocks();
+    let bodies = grass.shelf.bodies(&Kind::Turnout).into_iter();
+    bodies
+        .filter(|(record, _)| record.subject == who.about && record.at <= grass.now)
+        .filter_map(|(record, body)| {
+            let day = grass.zone.to_local(record.at).date;
+            match body {
+                Body::Turnout(body) if (grass.day - day).num_days() < DAYS => {
+                    Some((record, day, body))
+                }
+                _ => None,
+            }
+        })
+        .map(|(record, day, body)| {
+            let name = body
+                .paddock
+                .as_ref()
+                .and_then(|of| paddocks.iter().find(|(id, _)| id == of));
+            let time = body.time(record.at);
+            let leaf = grass
+                .sward(body.paddock.as_ref(), day)
+                .is_some_and(|sward| SwardV1::has_leaf(&sward));
+            Outing {
+                id: record.id.clone(),
+                day,
+                out: record.at,
+                time,
+                paddock: name.map(|(_, name)| name.clone()),
+                dry: time.and_then(|time| {
+                    let weeks = decided.map(|decided| {
+                        let since = decided.adapted_since.unwrap_or(decided.from);
+                        // numeric: days of a week
+                        (day - since).num_days().max(0) as f64 / 7.0
+                    });
+                    of_all(members, time, weeks, body.muzzle, leaf)
+                }),
+                body,
+            }
+        })
+        .collect()
+}
+
+fn of_all(
+    members: &[Gathered],
+    time: Span,
+    weeks: Option<f64>,
+    muzzle: bool,
+    leaf: bool,
+) -> Option<Ends<DryMatter>> {
+    members
+        .iter()
+        .map(|one| {
+            let weight = &best(&one.weights, one.day)?.weight;
+            let out = OutFor {
+                kind: one.animal.kind,
+                time,
+                weeks,
+                muzzle,
+                leaf,
+            };
+            let body = Ends::new(weight.low, weight.value, weight.high);
+            Some(eaten(&out, body))
+        })
+        .reduce(|all, one| Some(all?.with(one?, |a, b| a + b)))
+        .flatten()
+}
