@@ -220,8 +220,8 @@ impl AtGrass {
         let how = turnout::Goes {
             paddock: goes.paddock.as_ref().map(|(id, _)| id.clone()),
             muzzle: goes.muzzle,
-            // What went out of its time has no hour to be in by that anybody said.
-            by: (now < by).then_some(by),
+            // What goes out while grass is closed is to come in at once.
+            by: Some(by),
         };
         self.write(turn_out(&goes.about, how, &ids::new()));
     }

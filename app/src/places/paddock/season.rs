@@ -76,9 +76,10 @@ fn year(seen: &Seen) -> AnyView {
         let numbers = move || {
             view! { <Table caption=words.season() columns=columns.clone() rows=Signal::stored(rows.clone()) /> }
         };
+        let (sentence, now) = (words.year_picture(seen), Seen::along(seen.today));
         view! {
-            <Picture sentence=words.year_picture(seen) numbers_word=words.year_numbers() numbers=numbers>
-                <YearBand parts=parts now=Seen::along(seen.today) months=words.months() />
+            <Picture sentence=sentence numbers_word=words.year_numbers() numbers=numbers>
+                <YearBand parts=parts now=now months=words.months() />
             </Picture>
             {told(words.year_why())}
         }

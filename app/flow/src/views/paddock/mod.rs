@@ -1,6 +1,7 @@
 //! Grass: when it is open and to whom, who is out and until when, and what they were at grass.
 
 mod asked;
+mod by_plan;
 mod goes;
 mod outings;
 pub mod picture;
@@ -10,7 +11,8 @@ mod who;
 #[cfg(test)]
 mod tests;
 
-pub use goes::{ByPlan, Goes, Out, Stands, WhyBy};
+pub use by_plan::ByPlan;
+pub use goes::{Goes, Out, Stands, WhyBy};
 pub use outings::Outing;
 pub use week::{WeekDay, week};
 

@@ -97,10 +97,18 @@ fn what_ends_a_morning_or_a_turnout_is_said() {
         Label::Now => Label::Now, Label::Sunset => Label::Sunset,
     ];
     for say in tongues() {
-        to.iter().for_each(|one| check(say.why_to(*one)));
-        by.iter().for_each(|one| check(say.why_by(*one)));
-        stands.iter().for_each(|one| check(say.grass_stands(one)));
-        labels.iter().for_each(|one| check(&say.day_label(one)));
+        for one in &to {
+            check(say.why_to(*one));
+        }
+        for one in &by {
+            check(say.why_by(*one));
+        }
+        for one in &stands {
+            check(say.grass_stands(one));
+        }
+        for one in &labels {
+            check(&say.day_label(one));
+        }
         check(say.day_sugar());
         check_head(say.no_grass_today());
         assert_eq!(say.stretch(&stretch(), &Utc), "00:00 to 01:00");
@@ -146,9 +154,15 @@ fn the_year_is_worded() {
             };
             assert_eq!(say.year_row(&band).len(), say.year_columns().len());
         }
-        watch.iter().for_each(|one| check_said(&say.watch(*one)));
-        until.iter().for_each(|one| check(&say.until_flush(*one)));
-        by.iter().for_each(|one| check(say.leaner_word(*one)));
+        for one in &watch {
+            check_said(&say.watch(*one));
+        }
+        for one in &until {
+            check(&say.until_flush(*one));
+        }
+        for one in &by {
+            check(say.leaner_word(*one));
+        }
         check_said(&say.leaner_aim());
         check_said(&say.year_why());
         check_said(&say.week_why());
@@ -189,6 +203,8 @@ fn what_is_wrong_with_a_turnout_is_told() {
         Wrong::NoRemark => Wrong::NoRemark,
     ];
     for say in tongues() {
-        wrong.iter().for_each(|one| check(&say.turnout_wrong(one)));
+        for one in &wrong {
+            check(&say.turnout_wrong(one));
+        }
     }
 }
