@@ -1,6 +1,7 @@
 //! Grass: when it is open, who is out, the paddocks and what grows there.
 
 mod at;
+mod carried;
 mod day;
 mod grazing;
 mod log;
