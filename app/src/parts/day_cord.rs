@@ -3,14 +3,14 @@
 use leptos::prelude::*;
 use tussock_flow::views::paddock::picture::DayCord as Drawn;
 
-/// Where the cord lies, in CSS pixels from the left; down, everything is in percent of its length.
-const CORD: f64 = 84.0;
-/// How wide an open stretch is.
+/// Where the cord lies from the left: it makes room as the text grows. Down, everything is in percent of its length.
+const CORD: &str = "3.9rem";
+/// How wide an open stretch is, in CSS pixels.
 const WIDE: f64 = 20.0;
 /// Where the line of the sugar begins, and how far it bows out.
-const SUGAR: (f64, f64) = (112.0, 22.0);
+const SUGAR: (&str, &str) = ("5.1rem", "1.1rem");
 /// Blades stand so far apart, in percent of the cord.
-const BLADES: f64 = 1.4;
+const BLADES: f64 = 2.0;
 
 /// A label: how far down, the time, and the word.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,10 +35,9 @@ pub fn DayCord(
 ) -> impl IntoView {
     let percent = |at: f64| format!("{at:.2}%");
     let strokes = |at: f64, beside: f64| {
-        let (left, right) = (CORD - 11.0, CORD + 11.0);
         view! {
-            <svg y=percent(at)>
-                <path class="stroke-ink" d=format!("M{left} {beside}H{right}") stroke-width="3" />
+            <svg x=CORD y=percent(at)>
+                <path class="stroke-ink" d=format!("M-11 {beside}H11") stroke-width="3" />
             </svg>
         }
     };
@@ -46,18 +45,21 @@ pub fn DayCord(
         .open
         .iter()
         .map(|(from, long)| {
-            let (left, right) = (CORD - WIDE / 2.0, CORD + WIDE / 2.0);
+            let half = WIDE / 2.0;
             let edge = view! {
-                <rect class="fill-ground stroke-ink" x=left width=WIDE y=percent(*from) height=percent(*long) stroke-width="2" />
+                <svg x=CORD>
+                    <rect class="fill-ground stroke-ink" x=-half width=WIDE y=percent(*from) height=percent(*long) stroke-width="2" />
+                </svg>
             };
             let mut blades = Vec::new();
             let mut at = from + BLADES;
             while at < from + long {
-                let d = format!("M{} 0v-7M{CORD} 0v-9M{} 0v-7", left + 5.0, right - 5.0);
                 blades.push(view! {
-                    <svg y=percent(at)><path class="stroke-ink" d=d stroke-width="2" /></svg>
+                    <svg x=CORD y=percent(at)>
+                        <path class="stroke-ink" d="M-5 -2v-6M0 -2v-8M5 -2v-6" stroke-width="2" />
+                    </svg>
                 });
-                at += BLADES * 1.5;
+                at += BLADES;
             }
             view! { {edge} {blades} }
         })

@@ -25,7 +25,7 @@ use asked::Grass;
 use tussock_core::animal::PaddockId;
 use tussock_core::graze::season::SeasonOn;
 use tussock_core::graze::sun::Place;
-use tussock_core::log::bodies::YardV2;
+use tussock_core::log::bodies::{Chip, YardV2};
 use tussock_core::log::{Body, Kind, Record};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
@@ -104,6 +104,20 @@ impl Paddock {
     }
 }
 
+/// The chips without what was said of another night and another sky: those do not speak of today, and are asked anew.
+fn said_today(mut weather: Weather) -> Weather {
+    if weather.carried {
+        weather.chips.retain(|chip| {
+            !matches!(
+                chip,
+                Chip::NightFiveOrUnder | Chip::NightOverFive | Chip::Dull | Chip::Sunny
+            )
+        });
+        weather.carried = !weather.chips.is_empty();
+    }
+    weather
+}
+
 /// Grass now.
 pub fn paddock(shelf: &Shelf, now: Instant, zone: &impl Zone, chosen: &Chosen) -> Paddock {
     let records: Vec<&Record> = shelf.records().collect();
@@ -118,7 +132,7 @@ pub fn paddock(shelf: &Shelf, now: Instant, zone: &impl Zone, chosen: &Chosen) -
         day: grass.day,
         place: grass.place,
         season: grass.season(grass.day),
-        weather: shed::weather(shelf, grass.day),
+        weather: said_today(shed::weather(shelf, grass.day)),
         goes,
         paddocks: grass.paddocks(),
     }

@@ -162,6 +162,31 @@ fn the_chips_close_it_and_a_night_nobody_spoke_of_does_too() {
 }
 
 #[test]
+fn the_night_before_does_not_speak_of_this_one() {
+    let shelf = noted(&a_yard(&animal("moss")), SeasonEvent::FlushOver, -3);
+    let shelf = chips(&shelf, "w2", &[Chip::NightOverFive, Chip::DrySpell], 0);
+    let next = paddock(&shelf, seven(1), &zone(), &Chosen::default());
+    assert_eq!(next.weather.chips, [Chip::DrySpell]);
+    assert!(next.weather.carried);
+    let goes = next.of(None).unwrap();
+    assert!(goes.window.closed.contains(&Closed::NightNotSaid));
+}
+
+#[test]
+fn on_the_day_of_a_clock_change_the_cord_goes_by_the_clock() {
+    // Summer time begins on 29 March 2026: five in the morning is four hours after midnight.
+    let shelf = shelf_of(&[add("moss", &lean("moss"), -60)]);
+    let now = Instant::from_ms(1_774_756_800_000);
+    let seen = paddock(&shelf, now, &zone(), &Chosen::default());
+    let local = zone().to_local(now);
+    assert_eq!(local.date, seen.day);
+    let goes = seen.of(None).unwrap();
+    let drawn = picture::cord(&goes.window, now, &zone());
+    assert_eq!(drawn.now, Some(picture::down(5.0)), "{local:?}");
+    assert_eq!(drawn.closes, [picture::down(9.0)]);
+}
+
+#[test]
 fn a_resting_paddock_is_closed() {
     let shelf = a_yard(&lean("moss"));
     let paddock = Body::Paddock(PaddockV2 {
