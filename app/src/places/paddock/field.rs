@@ -1,5 +1,6 @@
 //! A paddock today: the boot in one tap, what stands there, how long it lasts, what harms.
 
+use super::at::{YardZone, told};
 use crate::device::{clock, ids};
 use crate::keep::KeepError;
 use crate::parts::{
@@ -18,7 +19,7 @@ use tussock_flow::routes::Route;
 use tussock_flow::shelf::Shelf;
 use tussock_flow::views::fields::{Danger, OnField, field, look, needs_with_grazers};
 use tussock_flow::words::{
-    English, FieldWords, FoodsWords, HorsesWords, PaddockWords, PlantsWords, Said, SourceWords,
+    English, FieldWords, FoodsWords, HorsesWords, PaddockWords, PlantsWords, SourceWords,
     SwardWords,
 };
 
@@ -35,7 +36,10 @@ pub fn Field(
     let on = Memo::new(move |_| {
         let now = minute.get();
         match shelf.get() {
-            Some(Ok(shelf)) => id.with_value(|id| field(&shelf, id, now, &clock::DeviceZone)),
+            Some(Ok(shelf)) => {
+                let zone = YardZone::of(&shelf);
+                id.with_value(|id| field(&shelf, id, now, &zone))
+            }
             _ => None,
         }
     });
@@ -139,15 +143,17 @@ impl Seen {
     }
 
     fn tapped(self, tapped: Tapped) {
-        let zone = clock::DeviceZone;
         let id = self.id.get_value();
-        let Some(look) = self.shelf.with_untracked(|shelf| match shelf {
-            Some(Ok(shelf)) => Some(look(shelf, &id, &zone)),
+        let now = clock::now();
+        let Some((look, today)) = self.shelf.with_untracked(|shelf| match shelf {
+            Some(Ok(shelf)) => {
+                let zone = YardZone::of(shelf);
+                Some((look(shelf, &id, &zone), zone.to_local(now).date))
+            }
             _ => None,
         }) else {
             return;
         };
-        let today = zone.to_local(clock::now()).date;
         let act = tap(&id, &look, tapped, today, &ids::new());
         self.failed.set(false);
         leptos::task::spawn_local(async move {
@@ -262,17 +268,6 @@ fn growing(on: &OnField) -> AnyView {
         </details>
     }
     .into_any()
-}
-
-/// A sentence with its reason, as a caution.
-pub(super) fn told(said: Said) -> AnyView {
-    let words = English::default();
-    match said.why {
-        Some(why) => {
-            view! { <Caution said=said.sentence why=tussock_flow::words::PlanScreenWords::why(&words)><p>{why}</p></Caution> }.into_any()
-        }
-        None => view! { <Caution said=said.sentence /> }.into_any(),
-    }
 }
 
 fn danger(danger: &Danger) -> AnyView {

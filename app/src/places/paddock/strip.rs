@@ -1,6 +1,6 @@
 //! Today's strip of a paddock: for how long, how wide, for whom; how far the fence goes on.
 
-use super::field::told;
+use super::at::{YardZone, told};
 use super::strip_shown::comes_of;
 use super::track;
 use crate::device::clock;
@@ -46,7 +46,8 @@ pub fn Strip(
         let (now, asked) = (minute.get(), asked.get());
         match shelf.get() {
             Some(Ok(shelf)) => {
-                id.with_value(|id| strip_of(&shelf, id, &asked, now, &clock::DeviceZone))
+                let zone = YardZone::of(&shelf);
+                id.with_value(|id| strip_of(&shelf, id, &asked, now, &zone))
             }
             _ => None,
         }

@@ -1,6 +1,6 @@
 //! What comes of a strip: its picture, its table, what to mind and what it cannot do.
 
-use super::field::told;
+use super::at::told;
 use crate::parts::{Column, Picture, StripPicture, Table};
 use leptos::prelude::*;
 use tussock_core::graze::strip::LIMITS;

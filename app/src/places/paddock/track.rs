@@ -1,6 +1,6 @@
 //! A track around the field instead of a strip: how long it is, and where hay and water lie.
 
-use super::field::told;
+use super::at::told;
 use super::strip::Fencing;
 use crate::parts::{Caution, Row, Rows};
 use leptos::prelude::*;
