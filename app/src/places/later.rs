@@ -330,6 +330,12 @@ fn at_grass(route: Route) -> AnyView {
         Route::PaddockOf(animal) => view! { <paddock::Paddock of=Some(animal) /> }.into_any(),
         Route::GrassWeek => view! { <paddock::Week /> }.into_any(),
         Route::Season => view! { <paddock::Season /> }.into_any(),
+        Route::NewField => view! { <paddock::NewField /> }.into_any(),
+        Route::Field(paddock) => view! { <paddock::Field paddock /> }.into_any(),
+        Route::FieldForm(paddock) => view! { <paddock::FieldForm paddock /> }.into_any(),
+        Route::Readings(paddock) => view! { <paddock::Readings paddock /> }.into_any(),
+        Route::Strip(paddock) => view! { <paddock::Strip paddock /> }.into_any(),
+        Route::Plants => view! { <paddock::Plants /> }.into_any(),
         _ => view! { <paddock::Paddock of=None /> }.into_any(),
     }
 }

@@ -89,7 +89,9 @@ pub(super) fn leaf_seen(
             let on = zone.to_local(entry.record.at).date;
             (0..=*LEAF_SEEN_DAYS)
                 .contains(&(day - on).num_days())
+                // Who says only that it is in seed says nothing of its height.
                 .then_some(body)
+                .filter(|body| body.leaf.is_some() || !body.heights_mm.is_empty())
         }
         _ => None,
     });

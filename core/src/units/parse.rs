@@ -3,6 +3,10 @@
 //! A comma or a point may part the decimals. What could be read two ways ("1,234") is refused with both readings,
 //! so that the person is asked. Nothing is guessed beyond the unit that the field declares.
 
+mod land;
+
+pub use land::{Ground, area, ground};
+
 use super::bounds::OutOfRange;
 use super::quantity::{BodyMass, Length, Temperature};
 use super::{AsFed, published::OZ_PER_LB};

@@ -32,8 +32,8 @@ pub fn one_needs(animal: &AnimalId) -> Vec<Range> {
     ranges
 }
 
-/// What a plan needs of the yard: hays, foods, nets, tubs, visits, weather, groups, how animals are fed and the rations
-/// that were decided on.
+/// What a plan needs of the yard: hays, foods, nets, tubs, visits, weather, groups, how animals are fed, the rations that
+/// were decided on, and how animals go out to grass with the leaf that was seen there.
 pub fn yard_needs() -> Vec<Range> {
     [
         Kind::Yard,
@@ -47,6 +47,8 @@ pub fn yard_needs() -> Vec<Range> {
         Kind::Feeding,
         Kind::Ration,
         Kind::VetWord,
+        Kind::Grazing,
+        Kind::Sward,
     ]
     .iter()
     .map(kind)

@@ -11,6 +11,7 @@ pub mod cut;
 pub mod day;
 pub mod desk;
 pub mod details;
+pub mod fields;
 pub mod filled;
 pub mod foods;
 pub mod grass_model;

@@ -1,11 +1,12 @@
 //! How an animal or a group goes out to grass. What its plan can carry stands there before anything is saved.
 
+use super::carried::carried_view;
 use crate::device::clock::{self, DeviceZone};
 use crate::form::Form;
 use crate::keep::KeepError;
 use crate::parts::{
     Action, ActionRow, Back, Caution, Choice, Field, Frame, FrameKind, Offer, Press, Quiet,
-    QuietRow, Rank, Row, Rows, Select, Sentence, StopBlock,
+    QuietRow, Select, Sentence,
 };
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::{Reading, World};
@@ -19,7 +20,7 @@ use tussock_flow::forms::grazing::{
 use tussock_flow::routes::Route;
 use tussock_flow::shelf::Shelf;
 use tussock_flow::views::grazing::{Carried, GoesOut, carried, goes_out, needs};
-use tussock_flow::words::{English, GrassModelWords, GrazingWords, HorsesWords, PlanScreenWords};
+use tussock_flow::words::{English, GrazingWords, HorsesWords, PlanScreenWords};
 
 /// With a muzzle, and without, as a draft keeps them.
 const MUZZLES: [(bool, &str); 2] = [(false, "without"), (true, "with")];
@@ -326,54 +327,10 @@ impl GrazingForm {
     /// What the plan can carry of what is asked for.
     fn answer(self) -> AnyView {
         let words = English::default();
-        let Some(carried) = self.carried.get() else {
-            return view! { <p class="soft">{words.say_how_long_first()}</p> }.into_any();
-        };
-        let said = words.carried(&carried);
-        let instead: Vec<AnyView> = words
-            .instead_of_grass(&carried)
-            .into_iter()
-            .map(|line| view! { <li>{line}</li> }.into_any())
-            .collect();
-        let instead = (!instead.is_empty()).then(|| {
-            view! { <h3>{words.instead_head()}</h3> <ul>{instead}</ul> }
-        });
-        let why = said.why.map(|why| view! { <p>{why}</p> });
-        match &carried {
-            Carried::Open(open) => {
-                let rows = words
-                    .carried_rows(open)
-                    .into_iter()
-                    .map(|(name, value)| view! { <Row name=name value=value /> })
-                    .collect_view();
-                let model = Route::GrassModel.to_string();
-                view! {
-                    <div role="status"><p><strong>{said.sentence}</strong></p> {why}</div>
-                    <Rows name=words.carries_head()>{rows}</Rows>
-                    <QuietRow><Quiet says=words.grass_model_head() press=model /></QuietRow>
-                }
-                .into_any()
-            }
-            Carried::NoPlan { .. } | Carried::OneStaysIn => view! {
-                <Caution said=said.sentence />
-                {why}
-            }
-            .into_any(),
-            Carried::Refused { .. } | Carried::NoRoom { .. } => view! {
-                <StopBlock order=said.sentence rank=Rank::Line>{why}</StopBlock>
-                {instead}
-            }
-            .into_any(),
-            Carried::Closed { animal, .. } => {
-                let vet = Route::VetWord(animal.clone()).to_string();
-                view! {
-                    <StopBlock order=said.sentence rank=Rank::Line>{why}</StopBlock>
-                    {instead}
-                    <QuietRow><Quiet says=words.write_down_vets_word() press=vet /></QuietRow>
-                }
-                .into_any()
-            }
-        }
+        self.carried.with(|carried| match carried {
+            Some(carried) => carried_view(carried),
+            None => view! { <p class="soft">{words.say_how_long_first()}</p> }.into_any(),
+        })
     }
 
     fn save(self) {

@@ -2,6 +2,7 @@
 
 use super::published as p;
 use super::{Growth, PlantId};
+use crate::graze::sward::SwardKind;
 use crate::sources::Published;
 
 /// What sugar a grass may hold, beside other grasses. It is no verdict on a field: none of them is safe.
@@ -91,4 +92,27 @@ pub fn grasses(of: SugarPotential) -> impl Iterator<Item = PlantId> {
 /// The part of a sward that may be clover, with its source.
 pub const fn clover_most() -> &'static Published<f64> {
     &p::CLOVER_MOST
+}
+
+/// The plants of the catalogue that a kind of sward is known for, though nobody saw them; none for an old meadow, of which
+/// nothing is known before somebody looks.
+pub const fn known_in(kind: SwardKind) -> &'static [PlantId] {
+    match kind {
+        SwardKind::MixedWithRyegrass | SwardKind::Ryegrass => &[PlantId::PerennialRyegrass],
+        SwardKind::Meadow => &[],
+        SwardKind::Fescue => &[PlantId::TallFescue],
+        SwardKind::WarmSeason => &[
+            PlantId::Kikuyu,
+            PlantId::Setaria,
+            PlantId::Buffel,
+            PlantId::Paspalum,
+            PlantId::Sorghum,
+            PlantId::JohnsonGrass,
+        ],
+        SwardKind::CloverRich => &[
+            PlantId::WhiteClover,
+            PlantId::RedClover,
+            PlantId::AlsikeClover,
+        ],
+    }
 }

@@ -18,7 +18,7 @@ mod tested;
 #[cfg(test)]
 mod tests;
 
-pub use grasses::{SugarPotential, clover_most, grasses};
+pub use grasses::{SugarPotential, clover_most, grasses, known_in};
 pub use harm::{Act, Harm, Hazard, Region, When, Whom, hazards_in, hazards_of};
 pub use hazards::hazards;
 pub use names::{Growth, PlantId};

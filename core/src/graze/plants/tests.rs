@@ -128,3 +128,15 @@ fn a_test_of_endophyte_is_stricter_for_mares() {
     assert_eq!(nitrate(ShareOfDm::percent(0.5)).unwrap(), Nitrate::Safe);
     assert_eq!(nitrate(ShareOfDm::percent(1.0)).unwrap(), Nitrate::Doubtful);
 }
+
+#[test]
+fn what_a_kind_of_sward_is_known_for_has_hazards_or_sugar() {
+    use crate::graze::sward::SwardKind;
+    for kind in SwardKind::ALL {
+        for plant in known_in(kind) {
+            let one = std::slice::from_ref(plant);
+            assert!(hazards_of(one).next().is_some() || plant.sugar().is_some());
+        }
+    }
+    assert!(known_in(SwardKind::Meadow).is_empty());
+}

@@ -28,6 +28,12 @@ pub fn paces(length: Length) -> Ends<f64> {
     Ends::new(long, ordinary, short).map(|pace| length.to_m() / pace)
 }
 
+/// How long so many paces of an ordinary person are.
+pub fn of_paces(paces: f64) -> Length {
+    let [_, ordinary, _] = *PACE;
+    Length::m(paces * ordinary)
+}
+
 /// How far a lead fence is moved in a day after the first two: 1/26 of the length that remains then, the same each day.
 pub fn lead_move(remaining: Length) -> Length {
     remaining / *LEAD_DAYS

@@ -1,11 +1,12 @@
 //! What stands against a strip, and what its reckoning cannot do.
 
-use crate::animal::Answer;
+use super::published::RECENT_DAYS;
+use crate::animal::{Animal, Answer, Laminitis, Phase};
 use crate::graze::plants::{PlantId, SugarPotential};
 use crate::graze::sward::SwardKind;
 use crate::graze::sward::published::{LEAF_BARE, LEAFY_FROM};
 use crate::limits::Ends;
-use crate::units::Length;
+use crate::units::{Length, LocalDate};
 
 /// What stands against a strip now.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -45,6 +46,17 @@ pub struct StripWhere<'a> {
     pub plants: &'a [PlantId],
     /// How high it is; `None` where nobody looked.
     pub height: Option<Ends<Length>>,
+}
+
+/// Whether an animal is, or lately was, a case of laminitis: active, in or after an episode, or its last one ended within
+/// a year or on a day that nobody said.
+pub fn recent_case(animal: &Animal, day: LocalDate) -> bool {
+    let laminitis = match animal.health.laminitis {
+        Laminitis::Active => true,
+        Laminitis::Ever { last } => last.is_none_or(|last| (day - last).num_days() < *RECENT_DAYS),
+        Laminitis::Never | Laminitis::NotKnown => false,
+    };
+    laminitis || matches!(animal.phase, Phase::Episode | Phase::Recovering)
 }
 
 /// What stands against a strip. Nothing is said of what nobody looked at.

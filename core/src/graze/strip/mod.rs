@@ -18,6 +18,6 @@ mod tests;
 mod track;
 
 pub use area::{Strip, StripFor, area_for, grazed_by_days, strip};
-pub use fences::{Fences, LEAD_STANDS_DAYS, back_fence, lead_move, paces};
-pub use may::{LIMITS, StripAgainst, StripLimit, StripWhere, may_strip};
+pub use fences::{Fences, LEAD_STANDS_DAYS, back_fence, lead_move, of_paces, paces};
+pub use may::{LIMITS, StripAgainst, StripLimit, StripWhere, may_strip, recent_case};
 pub use track::{Field, Track, TrackFinding, farther_on_a_track, track};

@@ -45,6 +45,8 @@ published! {
     MASS: Bounds = Bounds::new("sward_kg_per_ha", 0.0, 10_000.0); "mass", "kg/ha", Tussock, "range", Ours;
     /// Parts of a sward that may be grazed.
     PART: Bounds = Bounds::new("grazed_part", 0.1, 1.0); "part", "", Tussock, "range", Ours;
+    /// A case of laminitis that ended in so many days is a recent one.
+    RECENT_DAYS: i64 = 365; "recent_days", "d", Tussock, "practice rule 16, not for a recent or active case", Ours;
 
     // ---- tracks ----
     /// Metres that ponies walked in a day on a track, and grazing strips.

@@ -1,7 +1,10 @@
 //! Tests of strips and tracks.
 
 use super::*;
-use crate::animal::Answer;
+use crate::animal::{
+    Animal, AnimalId, Answer, Goal, Health, Kind, Laminitis, Phase, StageFacts, State, Temperament,
+    Workload,
+};
 use crate::graze::GrazeError;
 use crate::graze::plants::PlantId;
 use crate::graze::sward::SwardKind;
@@ -197,4 +200,37 @@ fn a_track_that_is_too_short_or_too_wide_says_so() {
     assert!(track(small, Length::m(3.0), 0).is_err());
     assert!(Area::ZERO < made.inside);
     assert!(near((farther_on_a_track() * 1000.0).round(), 315.0));
+}
+
+#[test]
+fn a_case_is_recent_for_a_year_and_where_nobody_said_when() {
+    let day = |text: &str| text.parse::<crate::units::LocalDate>().unwrap();
+    let today = day("2026-05-05");
+    let mut animal = Animal {
+        id: AnimalId("fern".into()),
+        name: "Fern".into(),
+        kind: Kind::Pony,
+        body_type: None,
+        sex: None,
+        born: None,
+        height: None,
+        state: State::Adult,
+        stage: StageFacts::default(),
+        work: Workload::Maintenance(Temperament::Average),
+        health: Health::default(),
+        goal: Goal::Lose,
+        phase: Phase::New,
+        target: None,
+    };
+    let mut recent = |laminitis| {
+        animal.health.laminitis = laminitis;
+        recent_case(&animal, today)
+    };
+    assert!(recent(Laminitis::Active));
+    assert!(recent(Laminitis::Ever { last: None }));
+    let ever = |text| Laminitis::Ever {
+        last: Some(day(text)),
+    };
+    assert!(recent(ever("2025-06-01")) && !recent(ever("2025-05-05")));
+    assert!(!recent(Laminitis::Never) && !recent(Laminitis::NotKnown));
 }

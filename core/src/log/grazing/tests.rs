@@ -127,6 +127,16 @@ fn leaf_that_nobody_looked_at_these_days_is_none() {
 }
 
 #[test]
+fn who_says_only_that_it_is_in_seed_says_nothing_of_the_leaf() {
+    let mut field = Field::of("two-cobs-and-a-shetland");
+    field.decide(About::animal(&moss()), 60, 1);
+    field.see(LeafSeen::Ankle, 1);
+    let seed = Body::Sward(sward(None, &[]));
+    field.add(About::paddock(&top()), field.case.now, &seed);
+    assert!(field.grazing(&moss()).unwrap().leaf);
+}
+
+#[test]
 fn leaf_under_five_centimetres_is_no_forage_whatever_the_boot_says() {
     assert!(sward(None, &[40, 60, 55]).has_leaf());
     assert!(!sward(None, &[40, 50, 55]).has_leaf());

@@ -13,8 +13,8 @@ use tussock_core::log::bodies::GrazingV1;
 use tussock_core::log::{Body, Kind, Subject};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
-/// The most records of a kind of the paddock that are asked for.
-const OF_A_KIND: u32 = 1000;
+/// The most paddocks that are asked for.
+const PADDOCKS: u32 = 1000;
 
 /// Who goes out.
 #[derive(Clone, Debug, PartialEq)]
@@ -64,11 +64,7 @@ pub fn needs(id: &AnimalId) -> Vec<Range> {
     let mut ranges = vec![Range::One(id.0.clone())];
     ranges.extend(group_needs());
     ranges.extend(one_needs(id));
-    ranges.extend(
-        [Kind::Grazing, Kind::Paddock, Kind::Sward]
-            .iter()
-            .map(|kind| kind_of_limit(kind, OF_A_KIND)),
-    );
+    ranges.push(kind_of_limit(&Kind::Paddock, PADDOCKS));
     ranges
 }
 

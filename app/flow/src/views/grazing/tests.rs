@@ -252,3 +252,19 @@ fn cleared(shelf: &Shelf) -> Shelf {
     };
     written(shelf, &act, at(0))
 }
+
+#[test]
+fn a_plan_asks_the_disk_for_what_its_grass_hangs_on() {
+    let moss = AnimalId("moss".into());
+    for ranges in [
+        needs(&moss),
+        crate::views::plan::needs(&moss),
+        crate::views::group::needs(),
+    ] {
+        for kind in [Kind::Grazing, Kind::Sward] {
+            let of =
+                |range: &Range| matches!(range, Range::Kind { kind: of, .. } if of == kind.word());
+            assert!(ranges.iter().any(of), "{kind:?}");
+        }
+    }
+}

@@ -17,6 +17,8 @@ const UNITS: &[(&str, &str)] = &[
     ("days", "days"),
     ("years", "years"),
     ("cm", "cm"),
+    ("m2", "m²"),
+    ("kg_per_ha", "kg a hectare"),
     ("in", "in"),
     ("kg", "kg"),
 ];
@@ -24,6 +26,7 @@ const UNITS: &[(&str, &str)] = &[
 /// Names that a key alone would not give.
 const NAMES: &[(&str, &str)] = &[
     ("a_day_kg", "Hay a day"),
+    ("area_m2", "The area"),
     ("asked_percent", "The level asked for"),
     ("adf_percent", "ADF"),
     ("batch_kg", "How much there is"),

@@ -15,6 +15,8 @@ mod paddock;
 mod paddock_forms;
 mod records;
 mod remind;
+mod strip;
+mod sward;
 mod work;
 
 use super::{EnergyUnit, English, Region, Said, Shown};
