@@ -12,10 +12,14 @@ use crate::places::{Places, Saving, Unread, UpdateOffer};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::{AnimalId, PaddockId};
+use tussock_core::units::Zone;
 use tussock_flow::forms::turnout::{self, bring_in, turn_out};
 use tussock_flow::routes::{Place, Route};
+use tussock_flow::views::fields::fields;
 use tussock_flow::views::paddock::{Goes, Stands};
-use tussock_flow::words::{BesideWords, English, GrassWords, HorsesWords, PaddockWords};
+use tussock_flow::words::{
+    BesideWords, English, FieldWords, GrassWords, HorsesWords, PaddockWords,
+};
 
 /// Grass today.
 #[component]
@@ -112,7 +116,7 @@ impl AtGrass {
         };
         if goes.stands != Stands::Closed {
             let zone = self.zone();
-            let line = goes.out.as_ref().map(|out| words.out_line(out, &zone));
+            let line = goes.out.as_ref().map(|out| words.out_since(out, &zone));
             let why = goes.out.is_none().then(|| words.why_to(goes.window.why_to));
             return view! {
                 <Sentence said=words.grass_sentence(&goes, &zone) />
@@ -300,14 +304,20 @@ impl AtGrass {
     /// The paddocks.
     fn fields(self) -> AnyView {
         let words = English::default();
-        let rows = self.view.with(|view| {
-            let paddocks = view.iter().flat_map(|view| view.paddocks.iter());
-            paddocks
-                .map(|(id, name)| {
-                    view! { <Row name=name.clone() press=Route::Field(id.clone()).to_string() /> }
-                })
-                .collect_view()
-        });
+        let Some(Ok(shelf)) = self.shelf.get() else {
+            return ().into_any();
+        };
+        let zone = self.zone();
+        let today = zone.to_local(clock::now()).date;
+        let rows = fields(&shelf, &zone)
+            .into_iter()
+            .map(|row| {
+                let second = Some(words.field_row(&row, today)).filter(|said| !said.is_empty());
+                view! {
+                    <Row name=row.name second=second press=Route::Field(row.id).to_string() />
+                }
+            })
+            .collect_view();
         let list = if rows.is_empty() {
             view! { <p class="soft">{words.no_paddock_yet()}</p> }.into_any()
         } else {
