@@ -41,7 +41,7 @@ pub trait StripWords {
     /// One that goes out and has no grass in its plan, by its name.
     fn left_out(&self, out: &Out) -> String;
     /// What the plan of one that goes out says, under its name.
-    fn out_line(&self, out: &Out) -> String;
+    fn asks_of_strip(&self, out: &Out) -> String;
     /// The picture as one sentence.
     fn strip_picture(&self, fences: &Fences) -> String;
     /// The lead fence in the picture: "lead fence 40 paces, 30 m".

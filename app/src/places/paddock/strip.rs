@@ -246,7 +246,7 @@ impl Fencing {
                 .collect_view();
             let offers: Vec<Offer<String>> = may
                 .iter()
-                .map(|out| Offer::new(out.id.clone(), out.name.clone()).with(words.out_line(out)))
+                .map(|out| Offer::new(out.id.clone(), out.name.clone()).with(words.asks_of_strip(out)))
                 .collect();
             if offers.is_empty() {
                 return left_out.into_any();

@@ -178,9 +178,9 @@ impl StripWords for English {
         "For whom"
     }
     fn left_out(&self, out: &Out) -> String {
-        format!("{}: {}", out.name, self.out_line(out))
+        format!("{}: {}", out.name, self.asks_of_strip(out))
     }
-    fn out_line(&self, out: &Out) -> String {
+    fn asks_of_strip(&self, out: &Out) -> String {
         match &out.eats {
             Eats::Grass { grass, .. } => format!("{} a day by the plan", self.dry_ends(*grass)),
             Eats::NoRoom => "its plan has no room for grass".to_owned(),

@@ -92,7 +92,7 @@ fn all_of_a_strip_is_said() {
                 eats,
                 recent_case: false,
             };
-            check(&say.out_line(&out));
+            check(&say.asks_of_strip(&out));
             check(&say.left_out(&out));
             check(&say.who_grazes(&[out]));
         }
