@@ -20,7 +20,7 @@ pub trait PaddockWords {
     /// The order of the stop block.
     fn no_grass_today(&self) -> &'static str;
     /// The line under the sentence while it is out: since when, until when and why then.
-    fn out_line(&self, out: &Out, zone: &dyn Zone) -> String;
+    fn out_since(&self, out: &Out, zone: &dyn Zone) -> String;
     /// Why it is brought in when it is.
     fn why_by(&self, why: WhyBy) -> &'static str;
     /// What its plan carries; `None` where the plan sets no time.

@@ -116,7 +116,7 @@ impl AtGrass {
         };
         if goes.stands != Stands::Closed {
             let zone = self.zone();
-            let line = goes.out.as_ref().map(|out| words.out_line(out, &zone));
+            let line = goes.out.as_ref().map(|out| words.out_since(out, &zone));
             let why = goes.out.is_none().then(|| words.why_to(goes.window.why_to));
             return view! {
                 <Sentence said=words.grass_sentence(&goes, &zone) />
@@ -304,17 +304,18 @@ impl AtGrass {
     /// The paddocks.
     fn fields(self) -> AnyView {
         let words = English::default();
-        let zone = self.zone();
-        let today = zone.to_local(self.world.minute().get()).date;
-        let rows = match self.shelf.get() {
-            Some(Ok(shelf)) => fields(&shelf, &zone),
-            _ => Vec::new(),
+        let Some(Ok(shelf)) = self.shelf.get() else {
+            return ().into_any();
         };
-        let rows = rows
+        let zone = self.zone();
+        let today = zone.to_local(clock::now()).date;
+        let rows = fields(&shelf, &zone)
             .into_iter()
             .map(|row| {
-                let second = words.field_row(&row, today);
-                view! { <Row name=row.name second=second press=Route::Field(row.id).to_string() /> }
+                let second = Some(words.field_row(&row, today)).filter(|said| !said.is_empty());
+                view! {
+                    <Row name=row.name second=second press=Route::Field(row.id).to_string() />
+                }
             })
             .collect_view();
         let list = if rows.is_empty() {

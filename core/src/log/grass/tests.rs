@@ -143,3 +143,68 @@ fn a_dry_spell_lasts_until_a_row_is_set_without_it() {
     assert!(said.of("2026-05-09").dry_spell);
     assert!(!Said::default().of("2026-05-09").dry_spell);
 }
+
+#[test]
+fn what_was_said_is_what_a_window_is_asked_with() {
+    let said = |night, sky| SaidWeather {
+        night,
+        frost: true,
+        sky,
+        dry_spell: true,
+        last_hard_freeze: Some(date("2026-03-01")),
+    };
+    for (night, sky, as_night, as_sky) in [
+        (NightSaid::Cold, SkySaid::Sunny, Night::Cold, Sky::Sunny),
+        (NightSaid::OverFive, SkySaid::Dull, Night::Over5, Sky::Dull),
+        (NightSaid::Mild, SkySaid::NotSaid, Night::Mild, Sky::NotSaid),
+        (
+            NightSaid::NotSaid,
+            SkySaid::Sunny,
+            Night::NotSaid,
+            Sky::Sunny,
+        ),
+    ] {
+        let day = DayWeather::from(said(night, sky));
+        assert_eq!((day.night, day.sky), (as_night, as_sky));
+        assert!(day.frost && day.dry_spell && day.last_hard_freeze.is_some());
+    }
+}
+
+#[test]
+fn of_boot_and_ruler_the_lower_leaf_holds() {
+    use crate::animal::Answer;
+    use crate::log::bodies::base::Millimetres;
+    let seen = |leaf, heights: &[i64]| SwardV1 {
+        leaf,
+        seeding: Answer::No,
+        heights_mm: heights
+            .iter()
+            .map(|mm| Millimetres::new(*mm).unwrap())
+            .collect(),
+        plate: None,
+        note: None,
+    };
+    let likely = |sward: &SwardV1| sward.leaf_height().map(|ends| ends.likely.to_cm());
+    let boot = Some(LeafSeen::Ankle);
+    assert_eq!(likely(&seen(None, &[])), None);
+    assert_eq!(likely(&seen(boot, &[])), Some(10.0));
+    assert_eq!(likely(&seen(None, &[60, 80])), Some(7.0));
+    assert_eq!(likely(&seen(boot, &[60, 80])), Some(7.0));
+    assert_eq!(likely(&seen(boot, &[200, 240])), Some(10.0));
+}
+
+#[test]
+fn a_place_is_read_in_degrees() {
+    use crate::log::bodies::base::MicroDegrees;
+    let place = PlaceV2 {
+        latitude: MicroDegrees::new(52_000_000).unwrap(),
+        longitude: MicroDegrees::new(-2_500_000).unwrap(),
+        zone: None,
+    };
+    assert_eq!(place.place(), Place::degrees(52.0, -2.5).ok());
+    let beyond = PlaceV2 {
+        latitude: MicroDegrees::new(120_000_000).unwrap(),
+        ..place
+    };
+    assert_eq!(beyond.place(), None);
+}

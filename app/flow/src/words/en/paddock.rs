@@ -74,7 +74,7 @@ impl PaddockWords for English {
     fn no_grass_today(&self) -> &'static str {
         "No grass today"
     }
-    fn out_line(&self, out: &Out, zone: &dyn Zone) -> String {
+    fn out_since(&self, out: &Out, zone: &dyn Zone) -> String {
         format!(
             "Out since {}. In by {}: {}.",
             self.time_at(out.since, zone),
