@@ -3,6 +3,7 @@
 use crate::routes::Route;
 use crate::rows::Range;
 use crate::shelf::Shelf;
+use crate::views::paddock::{Chosen, Stands, paddock};
 use crate::views::shed::Standing;
 use tussock_core::animal::{AnimalId, GroupId, TubId};
 use tussock_core::log::{Due, Kind, Record, Subject as About};
@@ -50,6 +51,9 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::Crest,
         Kind::NetTimed,
         Kind::Turnout,
+        // Grass goes by a fortnight of nights, and by the notes of the year.
+        Kind::Weather,
+        Kind::SeasonNote,
     ];
     let entries = [
         Kind::NetFilled,
@@ -57,7 +61,6 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::LeftOver,
         Kind::SoakStep,
         Kind::Job,
-        Kind::Weather,
         Kind::DayRelaid,
         Kind::Sward,
     ];
@@ -100,7 +103,18 @@ impl Today {
 pub fn today(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Today {
     let records: Vec<&Record> = shelf.records().collect();
     let due = Due::of(&records, now, zone);
-    let round = due.round(now, zone);
+    let mut round = due.round(now, zone);
+    // Nobody is sent out onto grass that is closed.
+    if round.jobs.iter().any(|job| job.kind == JobKind::TurnOut) {
+        let grass = paddock(shelf, now, zone, &Chosen::default());
+        let open = |job: &Job| {
+            let goes = grass.of(Some(job.subject.parts().1));
+            goes.is_some_and(|goes| !matches!(goes.stands, Stands::Closed | Stands::HadIt))
+        };
+        round
+            .jobs
+            .retain(|job| job.kind != JobKind::TurnOut || open(job));
+    }
     Today {
         now,
         day: zone.to_local(now).date,

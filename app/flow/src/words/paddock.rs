@@ -5,6 +5,7 @@ use crate::forms::turnout::Wrong;
 use crate::views::paddock::picture::{DayCord, Label};
 use crate::views::paddock::{Goes, Out, Outing, Stands, WeekDay, WhyBy};
 use tussock_core::graze::window::Window;
+use tussock_core::log::bodies::Chip;
 use tussock_core::units::{LocalDate, Span, Zone};
 
 /// What the paddock says.
@@ -31,6 +32,10 @@ pub trait PaddockWords {
     fn clock_of_yard(&self) -> Said;
     /// The head of the chips.
     fn last_night_and_sky(&self) -> &'static str;
+    /// What was said of the night and the sky, in one line; `None` while nobody said the night.
+    fn weather_line(&self, chips: &[Chip]) -> Option<String>;
+    /// Says the weather anew.
+    fn change_weather(&self) -> &'static str;
     /// Turning out.
     fn turn_out(&self, name: &str) -> String;
     /// Bringing in.

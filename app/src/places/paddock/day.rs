@@ -3,7 +3,7 @@
 use super::at::AtGrass;
 use crate::device::clock;
 use crate::device::ids;
-use crate::parts::{Column, DayCord, DayLabel, Offer, Picture, Several, Table};
+use crate::parts::{Column, DayCord, DayLabel, Offer, Picture, Quiet, QuietRow, Several, Table};
 use crate::places::shed::yard;
 use leptos::prelude::*;
 use tussock_core::log::bodies::Chip;
@@ -52,8 +52,39 @@ impl AtGrass {
             .iter()
             .map(|chip| Offer::new(*chip, words.chip(*chip)))
             .collect();
+        // Once the night is said, one line says it, and the keys are a tap away.
+        let open = RwSignal::new(false);
+        let said = Memo::new(move |_| {
+            self.view.with(|view| {
+                let weather = view.as_ref().map(|view| &view.weather);
+                weather
+                    .filter(|weather| !weather.carried)
+                    .and_then(|weather| words.weather_line(&weather.chips))
+            })
+        });
+        let shown = Signal::derive(move || open.get() || said.with(Option::is_none));
+        let keys = StoredValue::new(offers);
+        let change = Callback::new(move |()| open.set(true));
         view! {
-            <Several legend=words.last_night_and_sky() offers=offers chosen=chosen on_choose=choose hint=hint />
+            <Show
+                when=move || shown.get()
+                fallback=move || {
+                    view! {
+                        <QuietRow>
+                            <span>{move || said.get().unwrap_or_default()}</span>
+                            <Quiet says=words.change_weather() press=change />
+                        </QuietRow>
+                    }
+                }
+            >
+                <Several
+                    legend=words.last_night_and_sky()
+                    offers=keys.get_value()
+                    chosen=chosen
+                    on_choose=choose
+                    hint=hint
+                />
+            </Show>
         }
         .into_any()
     }

@@ -33,7 +33,6 @@ pub fn Paddock(
     let correcting = Correcting::new();
     let foot = move || {
         view! {
-            {move || at.goes.get().map(|goes| at.choices(&goes))}
             {move || at.quiet()}
             <UpdateOffer />
             <Saving failed=at.failed />
@@ -52,6 +51,7 @@ pub fn Paddock(
             <Unread shelf=at.shelf />
             {at.chips()}
             {move || at.goes.get().map(|goes| at.below(&goes))}
+            {move || at.goes.get().map(|goes| at.choices(&goes))}
             {move || at.others()}
             {move || at.goes.get().map(|goes| at.turnouts(&goes, correcting))}
             {at.correcting(correcting)}

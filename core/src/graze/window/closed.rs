@@ -38,6 +38,8 @@ pub enum Closed {
     Stopped,
     /// The hay leaves no room for the least that would be eaten. Set by the one who asks.
     HayLeavesNoRoom,
+    /// The animal is at risk, and its plan has no grass, or there is no plan. Set by the one who asks.
+    NotInPlan,
     /// The paddock rests. Set by the one who asks.
     Resting {
         /// The first day it may be grazed again, when somebody said.

@@ -221,6 +221,10 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
     if plan.time().is_some_and(|time| time <= Span::ZERO) {
         also.push(Closed::HayLeavesNoRoom);
     }
+    let not_in_plan = matches!(plan, ByPlan::NotDecided | ByPlan::NoPlan);
+    if not_in_plan && risk.restricts_meals() {
+        also.push(Closed::NotInPlan);
+    }
     let window_on = |day, paddock: Option<&PaddockId>| {
         let also = &also;
         let asked = For {

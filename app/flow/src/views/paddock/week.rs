@@ -31,7 +31,12 @@ pub fn week(shelf: &Shelf, goes: &Goes, now: Instant, zone: &impl Zone) -> Vec<W
         .closed
         .iter()
         .copied()
-        .filter(|closed| matches!(closed, Closed::Stopped | Closed::HayLeavesNoRoom))
+        .filter(|closed| {
+            matches!(
+                closed,
+                Closed::Stopped | Closed::HayLeavesNoRoom | Closed::NotInPlan
+            )
+        })
         .collect();
     let of = For {
         risk: goes.risk,

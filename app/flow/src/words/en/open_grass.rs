@@ -22,7 +22,8 @@ impl GrassWords for English {
             | Closed::Drought
             | Closed::Seeding
             | Closed::NightNotSaid
-            | Closed::HayLeavesNoRoom => {
+            | Closed::HayLeavesNoRoom
+            | Closed::NotInPlan => {
                 "A yard or bare ground, with tested or soaked hay split over more visits; a walk in hand if it is sound and may work."
             }
         }
@@ -79,6 +80,10 @@ impl GrassWords for English {
             Closed::HayLeavesNoRoom => Said::because(
                 "Its plan has no room for grass",
                 "The most that it may eat there would take the day over its limit, or its hay is not proven to be within it.",
+            ),
+            Closed::NotInPlan => Said::because(
+                "Its plan has no grass",
+                "It is at risk. Say how it goes out, and the plan says how much there is room for.",
             ),
             Closed::Resting { until: Some(until) } => Said::because(
                 format!("The paddock rests until {}", self.day(*until)),

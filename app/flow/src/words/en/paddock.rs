@@ -4,9 +4,10 @@ use super::English;
 use crate::forms::turnout::Wrong;
 use crate::views::paddock::picture::{DayCord, Label};
 use crate::views::paddock::{ByPlan, Goes, Out, Outing, Stands, WeekDay, WhyBy};
-use crate::words::{GrassWords, PaddockWords, PlanWords, Said, UnitWords};
+use crate::words::{GrassWords, LogWords, PaddockWords, PlanWords, Said, UnitWords};
 use tussock_core::graze::sun::SunDay;
 use tussock_core::graze::window::{Begins, Care, Stretch, Window};
+use tussock_core::log::bodies::Chip;
 use tussock_core::units::{LocalDate, Span, Zone};
 
 /// What is left of a plan's time, when it is shorter than what is open.
@@ -137,6 +138,17 @@ impl PaddockWords for English {
     }
     fn last_night_and_sky(&self) -> &'static str {
         "Last night and the sky"
+    }
+    fn weather_line(&self, chips: &[Chip]) -> Option<String> {
+        let night = [Chip::NightFiveOrUnder, Chip::NightOverFive, Chip::HardFrost];
+        let has = |chip: Chip| chips.contains(&chip);
+        night.iter().any(|chip| has(*chip)).then(|| {
+            let said: Vec<&str> = chips.iter().map(|chip| self.chip(*chip)).collect();
+            format!("{}.", said.join(", "))
+        })
+    }
+    fn change_weather(&self) -> &'static str {
+        "Change the weather"
     }
     fn turn_out(&self, name: &str) -> String {
         format!("Turn out {name}")

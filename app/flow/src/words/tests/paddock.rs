@@ -43,6 +43,7 @@ fn every_closing_says_why_and_what_to_do_instead() {
         Closed::NightNotSaid => Closed::NightNotSaid, Closed::Bare => Closed::Bare,
         Closed::ShortLeaf => Closed::ShortLeaf, Closed::Stopped => Closed::Stopped,
         Closed::HayLeavesNoRoom => Closed::HayLeavesNoRoom,
+        Closed::NotInPlan => Closed::NotInPlan,
         Closed::Resting { .. } => Closed::Resting { until: Some(day()) },
     ];
     for say in tongues() {
