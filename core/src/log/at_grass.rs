@@ -1,17 +1,14 @@
 //! From records to when an animal or a group was at grass, what it found there, and what was decided of it.
 
-use super::bodies::{Body, GrazingV1, LeafSeen, SwardV1, TurnoutV1};
+use super::bodies::{Body, GrazingV1, TurnoutV1};
 use super::entry::Entry;
 use super::envelope::Known;
-use super::published::LEAF_SEEN_DAYS;
+use super::grazing::{decided, leaf_seen};
 use crate::animal::{AnimalId, Group, PaddockId, group_of};
-use crate::day::Eats;
 use crate::graze::intake::published::ADAPTED_WEEKS;
-use crate::graze::sward::published::LEAF_BARE;
 use crate::round::Subject;
 use crate::units::published::{DAYS_PER_WEEK, HOURS_PER_DAY};
-use crate::units::{Instant, Length, LocalDate, Span, Zone};
-use chrono::Duration;
+use crate::units::{Instant, LocalDate, Span, Zone};
 
 /// The turnouts, what was seen of paddocks and what was decided of grass, among entries that are oldest first.
 pub(super) struct AtGrass<'a, Z> {
@@ -104,20 +101,17 @@ impl<'a, Z: Zone> AtGrass<'a, Z> {
         found
     }
 
-    /// What holds of its grass on a day: of what was decided for it and for its group the latest whose day has come;
-    /// `None` where it does not go out.
+    /// What holds of its grass on a day: what was decided for it last, else for its group; `None` where it does not go out.
     pub(super) fn decided(&self, of: &Subject, day: LocalDate) -> Option<&'a GrazingV1> {
-        let last = self
-            .entries
-            .iter()
-            .rev()
-            .find_map(|entry| match &entry.body {
-                Body::Grazing(body) if body.from <= day && self.is_about(entry, of, day) => {
-                    Some(body)
-                }
-                _ => None,
-            });
-        last.filter(|body| body.holds(day))
+        let own = || decided(self.entries, of.parts().1, day);
+        let of_group = || match of {
+            Subject::Animal(animal) => {
+                let group = group_of(self.groups, animal, day)?;
+                decided(self.entries, group.id.as_str(), day)
+            }
+            Subject::Group(_) | Subject::Yard(_) => None,
+        };
+        own().or_else(of_group).filter(|body| body.holds(day))
     }
 
     /// Weeks of turnout behind an animal on a day: since when somebody said that it goes out every day, else since the
@@ -135,49 +129,15 @@ impl<'a, Z: Zone> AtGrass<'a, Z> {
         Some(weeks(since, day))
     }
 
-    /// The leaf of a paddock as it was seen last, on a day or in the three days before it; `None` when nobody looked, and
-    /// where paddocks are not told apart. What was measured stands before what was held against a boot.
-    pub(super) fn leaf(&self, paddock: Option<&PaddockId>, day: LocalDate) -> Option<Length> {
-        let paddock = paddock?;
-        let from = day.checked_sub_signed(Duration::days(*LEAF_SEEN_DAYS))?;
-        self.entries
-            .iter()
-            .rev()
-            .find_map(|entry| match &entry.body {
-                Body::Sward(body)
-                    if entry.record.subject.id() == paddock.as_str()
-                        && entry.record.at <= self.now
-                        && (from..=day).contains(&self.zone.to_local(entry.record.at).date) =>
-                {
-                    seen(body)
-                }
-                _ => None,
-            })
-    }
-
     /// Whether there is leaf to eat there on a day.
     pub(super) fn has_leaf(&self, paddock: Option<&PaddockId>, day: LocalDate) -> bool {
-        Eats::on_sward(self.leaf(paddock, day)) == Eats::Grass
+        leaf_seen(self.entries, paddock, day, self.zone)
     }
 }
 
 /// The weeks from a day to another.
 fn weeks(from: LocalDate, to: LocalDate) -> f64 {
     (to - from).num_days() as f64 / DAYS_PER_WEEK as f64
-}
-
-/// The height of the leaf that was seen; `None` when only other things were.
-fn seen(body: &SwardV1) -> Option<Length> {
-    let mm = || body.heights_mm.iter().map(|height| height.length().to_cm());
-    let count = i32::try_from(body.heights_mm.len()).ok()?;
-    if 0 < count {
-        return Some(Length::cm(mm().sum::<f64>() / f64::from(count)));
-    }
-    // A boot says no more than that it is over the line or under it.
-    body.leaf.map(|leaf| match leaf {
-        LeafSeen::BelowAnkle => Length::cm(0.0),
-        LeafSeen::Ankle | LeafSeen::AboveAnkle => *LEAF_BARE,
-    })
 }
 
 #[cfg(test)]

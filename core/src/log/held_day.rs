@@ -257,7 +257,11 @@ fn out(
         }
         // The day on which it went out is the one whose leaf it found; of days out on end, today's.
         let day = zone.to_local(outing.out.max(now - whole)).date;
-        let eats = Eats::on_sward(grass.leaf(paddock, day));
+        let eats = if grass.has_leaf(paddock, day) {
+            Eats::Grass
+        } else {
+            Eats::Nothing
+        };
         found.push(Out {
             from: outing.out,
             to: outing.came_in,

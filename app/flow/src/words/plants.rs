@@ -26,6 +26,8 @@ pub trait PlantsWords {
     fn part_of_world(&self, region: Region) -> &'static str;
     /// What sugar a grass may hold, as a head of a list.
     fn sugar_potential(&self, sugar: SugarPotential) -> &'static str;
+    /// A grass that is on the list of what harms, whatever its sugar.
+    fn harms_too(&self) -> &'static str;
     /// The same as one word for the source of it.
     fn sugar_word(&self, sugar: SugarPotential) -> &'static str;
     /// How calcium stands to oxalate.

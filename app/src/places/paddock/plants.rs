@@ -8,7 +8,7 @@ use crate::parts::{
 use crate::places::Unread;
 use crate::world::World;
 use leptos::prelude::*;
-use tussock_core::graze::plants::{PlantId, SugarPotential};
+use tussock_core::graze::plants::{PlantId, SugarPotential, hazards_of};
 use tussock_flow::routes::Route;
 use tussock_flow::views::fields::{grass_rows, hazard_rows, needs, regions};
 use tussock_flow::words::{
@@ -123,6 +123,10 @@ fn grass(plant: PlantId) -> impl IntoView {
             />
         }
     });
+    // Little sugar is no leave for a grass that harms otherwise.
+    let harms = hazards_of(&[plant])
+        .next()
+        .map(|_| format!(". {}", words.harms_too()));
     view! {
         <li>
             <div class="row">
@@ -131,7 +135,7 @@ fn grass(plant: PlantId) -> impl IntoView {
                 <span class="row-value">{sugar}</span>
                 " "
                 <span class="row-second">
-                    {words.scientific(plant)}", "{words.growth(plant.growth())}
+                    {words.scientific(plant)}", "{words.growth(plant.growth())}{harms}
                 </span>
             </div>
         </li>

@@ -4,6 +4,7 @@ use super::*;
 use crate::animal::{Answer, GroupId, Member};
 use crate::log::bodies::base::Millimetres;
 use crate::log::bodies::{GrazingMinutes, GroupV1};
+use crate::log::bodies::{LeafSeen, SwardV1};
 use crate::log::entry::up_to;
 use crate::log::how_it_goes::tests::{Yard, bramble};
 use crate::log::{Record, Subject as About};
@@ -144,7 +145,7 @@ fn an_hour_that_the_animal_and_its_group_both_log_counts_once() {
 }
 
 #[test]
-fn leaf_that_was_seen_holds_for_three_days_and_a_ruler_stands_before_a_boot() {
+fn leaf_that_was_seen_holds_for_three_days_and_where_boot_and_ruler_differ_there_is_none() {
     let top = PaddockId("top".to_owned());
     let about = About::paddock(&top);
     let mut yard = Yard::new();
@@ -156,7 +157,9 @@ fn leaf_that_was_seen_holds_for_three_days_and_a_ruler_stands_before_a_boot() {
     yard.add_about(&about, 7, &sward(Some(LeafSeen::AboveAnkle), &[30, 60]));
     assert!(leaf(&yard, 6) && !leaf(&yard, 8), "4.5 cm in the mean");
     yard.add_about(&about, 8, &sward(Some(LeafSeen::BelowAnkle), &[50]));
-    assert!(leaf(&yard, 8));
+    assert!(!leaf(&yard, 8), "the boot says no");
+    yard.add_about(&about, 9, &sward(None, &[50]));
+    assert!(leaf(&yard, 9));
     // Nobody knows what stands where paddocks are not told apart.
     assert!(!ask(&yard, 20, |grass| grass.has_leaf(None, yard.day(8))));
 }

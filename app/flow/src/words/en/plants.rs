@@ -175,10 +175,13 @@ impl PlantsWords for English {
     }
     fn sugar_potential(&self, sugar: SugarPotential) -> &'static str {
         match sugar {
-            SugarPotential::Lower => "To favour: likely less sugar than others",
+            SugarPotential::Lower => "Less sugar than others, likely",
             SugarPotential::Middle => "In the middle",
             SugarPotential::Higher => "To avoid: may hold much sugar",
         }
+    }
+    fn harms_too(&self) -> &'static str {
+        "It can harm in another way: read on under what harms"
     }
     fn sugar_word(&self, sugar: SugarPotential) -> &'static str {
         match sugar {

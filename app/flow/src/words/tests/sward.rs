@@ -292,6 +292,7 @@ fn every_plant_and_what_it_does_is_said() {
         ] {
             check(say.sugar_potential(sugar));
             check(say.sugar_word(sugar));
+            check(say.harms_too());
         }
         for hazard in hazards() {
             check(&say.hazard_line(hazard));
