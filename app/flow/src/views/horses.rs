@@ -49,6 +49,8 @@ pub fn yard_needs() -> Vec<Range> {
         Kind::VetWord,
         Kind::Grazing,
         Kind::Sward,
+        // Coming off the grass and going onto it moves its weight.
+        Kind::Turnout,
     ]
     .iter()
     .map(kind)

@@ -39,6 +39,8 @@ pub fn needs(now: Instant) -> Vec<Range> {
         Kind::VetWord,
         Kind::Paddock,
         Kind::Grazing,
+        Kind::Ration,
+        Kind::Visits,
     ];
     // What stands until it is looked at, scored or weighed anew, however long ago that was.
     let readings = [
@@ -109,7 +111,7 @@ pub fn today(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Today {
         let grass = paddock(shelf, now, zone, &Chosen::default());
         let open = |job: &Job| {
             let goes = grass.of(Some(job.subject.parts().1));
-            goes.is_some_and(|goes| !matches!(goes.stands, Stands::Closed | Stands::HadIt))
+            goes.is_some_and(|goes| matches!(goes.stands, Stands::Open(_) | Stands::Opens(_)))
         };
         round
             .jobs

@@ -71,6 +71,11 @@ pub(super) fn of_all(members: &[MemberShare], alone: &[Draft]) -> GroupGrass {
     if let Some((animal, why)) = closed {
         return GroupGrass::None { animal, why };
     }
+    // One that stays out of the reckoning keeps all of it out: what hangs is for all of them.
+    let counted = |member: &MemberShare| matches!(member.alone.grass, GrassLine::Counted(_));
+    if !members.iter().all(counted) {
+        return GroupGrass::NotCounted;
+    }
     let shortest = alone
         .iter()
         .filter_map(|member| match &member.grass {
