@@ -2,8 +2,10 @@ use super::*;
 use crate::animal::Answer as Said;
 use crate::log::bodies::GrazingMinutes;
 use crate::log::bodies::base::Millimetres;
-use crate::log::{Case, DeviceId, Known, Origin, Record, Stamp, Subject as About, gather};
-use crate::plan::GrassLine;
+use crate::log::{
+    Case, DeviceId, Known, Origin, Record, Stamp, Subject as About, gather, gather_group,
+};
+use crate::plan::{GrassLine, GroupGrass};
 use crate::sources::RecordId;
 use crate::units::{Instant, Span};
 
@@ -170,4 +172,38 @@ fn a_decision_that_is_not_written_down_asks_for_the_same_as_one_that_is() {
     });
     let asked = grazing_by(&records, &body.unwrap(), field.case.now, &field.case.zone);
     assert_eq!(Some(asked), field.grazing(&moss()));
+}
+
+/// The grass of the group in the plan for all.
+fn grass_of_all(field: &Field) -> GroupGrass {
+    let records: Vec<&Record> = field.records.iter().collect();
+    let group = records.iter().find_map(|record| match Body::read(record) {
+        Ok(Body::Group(body)) => Some(body.group(&record.id)),
+        _ => None,
+    });
+    let (now, zone) = (field.case.now, &field.case.zone);
+    let gathered = gather_group(&records, &group.unwrap(), now, zone, &field.case.wish);
+    gathered.draft().unwrap().grass
+}
+
+#[test]
+fn a_group_is_out_as_long_as_the_one_that_may_be_out_least() {
+    let mut field = Field::of("two-cobs-and-a-shetland");
+    let group = crate::animal::GroupId("top-field".to_owned());
+    field.decide(About::group(&group), 120, 21);
+    // Their hay is not proven, so the most at risk of them has no room, and all stay in.
+    let GroupGrass::Counted(day) = grass_of_all(&field) else {
+        panic!("decided for all")
+    };
+    assert_eq!((day.time, day.hay_less.to_kg()), (Span::ZERO, 0.0));
+    assert!(day.set_by.is_some());
+}
+
+#[test]
+fn where_one_of_a_group_stays_in_by_its_own_grass_is_not_counted_for_all() {
+    let mut field = Field::of("two-cobs-and-a-shetland");
+    let group = crate::animal::GroupId("top-field".to_owned());
+    field.decide(About::group(&group), 120, 21);
+    field.decide(About::animal(&moss()), 0, 0);
+    assert!(!matches!(grass_of_all(&field), GroupGrass::Counted(_)));
 }
