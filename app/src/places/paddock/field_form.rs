@@ -1,5 +1,6 @@
 //! A paddock: its name, its area, what grows there and what was seen there; and a new one.
 
+use super::at::YardZone;
 use crate::device::clock;
 use crate::form::Form;
 use crate::keep::KeepError;
@@ -53,10 +54,6 @@ struct FieldForm {
     wrong: RwSignal<Vec<Wrong>>,
     failed: RwSignal<bool>,
     busy: RwSignal<bool>,
-}
-
-fn today() -> LocalDate {
-    clock::DeviceZone.to_local(clock::now()).date
 }
 
 impl FieldForm {
@@ -273,6 +270,15 @@ impl FieldForm {
         view! { <div role="alert">{wrong}</div> }.into_any()
     }
 
+    /// The day of the yard.
+    fn today(self) -> LocalDate {
+        let zone = self.shelf.with_untracked(|shelf| match shelf {
+            Some(Ok(shelf)) => YardZone::of(shelf),
+            _ => YardZone::Device,
+        });
+        zone.to_local(clock::now()).date
+    }
+
     fn save(self) {
         let id = self
             .id
@@ -282,7 +288,7 @@ impl FieldForm {
         let act = self
             .typed
             .get_untracked()
-            .act(&id, before.as_ref(), today());
+            .act(&id, before.as_ref(), self.today());
         match act {
             Ok(act) => {
                 self.wrong.set(Vec::new());

@@ -1,7 +1,8 @@
 //! How an animal or a group goes out to grass. What its plan can carry stands there before anything is saved.
 
+use super::at::YardZone;
 use super::carried::carried_view;
-use crate::device::clock::{self, DeviceZone};
+use crate::device::clock;
 use crate::form::Form;
 use crate::keep::KeepError;
 use crate::parts::{
@@ -58,7 +59,10 @@ impl GrazingForm {
         let shelf = world.shelf(move || id.with_value(needs));
         let minute = world.minute();
         let out = Memo::new(move |_| match (shelf.get(), minute.get()) {
-            (Some(Ok(shelf)), now) => id.with_value(|id| goes_out(&shelf, id, now, &DeviceZone)),
+            (Some(Ok(shelf)), now) => {
+                let zone = YardZone::of(&shelf);
+                id.with_value(|id| goes_out(&shelf, id, now, &zone))
+            }
             _ => None,
         });
         // A field that nobody touched shows what was decided last.
@@ -88,7 +92,7 @@ impl GrazingForm {
         let carried = Memo::new(move |_| match (shelf.get(), minute.get(), asked.get()) {
             (Some(Ok(shelf)), now, Some(asked)) => out.with(|out| {
                 let whose = &out.as_ref()?.whose;
-                carried(&shelf, whose, &asked, now, &DeviceZone)
+                carried(&shelf, whose, &asked, now, &YardZone::of(&shelf))
             }),
             _ => None,
         });
@@ -337,7 +341,7 @@ impl GrazingForm {
         let Some(out) = self.out.get_untracked() else {
             return;
         };
-        let today = at_the_tap(&out);
+        let today = self.at_the_tap(&out);
         let decided = self
             .typed
             .with_untracked(|typed| typed.body(out.before.as_ref(), today));
@@ -352,7 +356,7 @@ impl GrazingForm {
             return;
         };
         if let Some(before) = &out.before {
-            self.write(&out, stays_in(before, at_the_tap(&out)));
+            self.write(&out, stays_in(before, self.at_the_tap(&out)));
         }
     }
 
@@ -374,9 +378,13 @@ impl GrazingForm {
             }
         });
     }
-}
 
-/// The day at the tap itself: a screen left open over midnight decides from the new day on.
-fn at_the_tap(out: &GoesOut) -> LocalDate {
-    DeviceZone.to_local(clock::now()).date.max(out.today)
+    /// The day of the yard at the tap itself: a screen left open over midnight decides from the new day on.
+    fn at_the_tap(self, out: &GoesOut) -> LocalDate {
+        let zone = self.shelf.with_untracked(|shelf| match shelf {
+            Some(Ok(shelf)) => YardZone::of(shelf),
+            _ => YardZone::Device,
+        });
+        zone.to_local(clock::now()).date.max(out.today)
+    }
 }
