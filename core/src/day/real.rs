@@ -54,7 +54,7 @@ impl Happened {
 pub struct Out {
     /// When it went out.
     pub from: Instant,
-    /// When it came in; `None` while it is out.
+    /// Until when it counts: when it came in, of leaf no longer than it was to be out; `None` while it is out.
     pub to: Option<Instant>,
     /// What there is to eat.
     pub eats: Eats,

@@ -39,8 +39,8 @@ pub struct Due {
     pub turnouts: Vec<TurnoutPlanned>,
     /// Those that are out at grass.
     pub out: Vec<OpenTurnout>,
-    /// The dry matter of hay that grass eaten today takes the place of, by the subject of the plan. The nets still to come
-    /// are lighter for it already, but for a day that was laid out anew since.
+    /// The dry matter that the nets of today gave way by for grass eaten today, by the subject of the plan. They are lighter
+    /// for it already, but for a day that was laid out anew since.
     pub given_way: Vec<(Subject, DryMatter)>,
     /// The answers.
     pub answered: Vec<Answered>,
@@ -54,7 +54,7 @@ pub struct Due {
 /// The jobs due at an instant.
 ///
 /// `records` are the versions that hold, of any subject, in any order; what is deleted is left out, and what is later
-/// than now, but for soaks and their tubs.
+/// than now, but for soaks and their tubs, turnouts and their paddocks.
 /// What cannot be read is left out too: [`Due::of`] names it.
 pub fn round_of(records: &[&Record], now: Instant, zone: &impl Zone) -> Round {
     Due::of(records, now, zone).round(now, zone)
@@ -118,9 +118,13 @@ impl Due {
 }
 
 /// Whether a record counts even when it lies later than now. What is in the water is there, whatever the clock says that
-/// was set back since, and it must be thrown away in time.
+/// was set back since, and it must be thrown away in time. So is one that a clock which runs ahead sent out: it must be
+/// brought in, from the paddock it is on.
 fn stays(record: &Record) -> bool {
-    matches!(record.kind, Kind::SoakStep | Kind::Tub)
+    matches!(
+        record.kind,
+        Kind::SoakStep | Kind::Tub | Kind::Turnout | Kind::Paddock
+    )
 }
 
 /// A plan with its record.
@@ -331,6 +335,8 @@ pub(super) fn issued(body: &PlanV1, subject: Subject, name: &str, at: Instant) -
         rests: Vec::new(),
     }
 }
+
+pub(super) use at_grass::to_be_in;
 
 mod at_grass;
 mod changeover;

@@ -3,6 +3,7 @@
 use super::at_grass::AtGrass;
 use super::bodies::base::JobKey;
 use super::bodies::{Body, NetHungV1, NetShareV1, PlanV1};
+use super::due::to_be_in;
 use super::entry::read;
 use super::envelope::Record;
 use super::gather::{Gathered, Wish, gather};
@@ -62,8 +63,8 @@ pub struct HeldDay {
     pub most_at_once: Option<AsFed>,
     /// Hours in which soaked hay must be eaten; `None` where none is soaked.
     pub eaten_within_h: Option<f64>,
-    /// The stretch at grass that is still to come: from now until it is to be brought in. `None` when it is in, and where
-    /// nobody said until when.
+    /// The stretch at grass that is still to come: from now until it is to be brought in, where nobody said when after the
+    /// usual time. `None` when it is in, and when it should be.
     pub out_until: Option<Away>,
 }
 
@@ -148,7 +149,7 @@ impl Eaters {
 ///
 /// Animals that eat at one pile are told to wait when all of them have eaten fast: the nets are empty at the same time.
 /// The waits of the plan are told without grass. The real day counts the turnouts of the last day: leaf that somebody saw
-/// is forage, and a paddock that is bare or that nobody looked at is none. Of a group's own turnouts only: who went out
+/// is forage until it came in or was to be in, and a paddock that is bare or that nobody looked at is none. Of a group's own turnouts only: who went out
 /// alone left the others at their nets.
 pub fn held_day(
     records: &[&Record],
@@ -262,20 +263,26 @@ fn out(
         } else {
             Eats::Nothing
         };
+        let by = to_be_in(outing.out, outing.body);
+        // Whoever forgot to tick says nothing of the hours since: it may be at its nets, and eats of them.
+        let to = match eats {
+            Eats::Nothing => outing.came_in,
+            Eats::Grass | Eats::GrassAndNets => {
+                Some(outing.came_in.map_or(by, |came_in| came_in.min(by)))
+            }
+        };
         found.push(Out {
             from: outing.out,
-            to: outing.came_in,
+            to,
             eats,
         });
-        let by = outing
-            .body
-            .bring_in_by
-            .filter(|by| outing.is_out && now + Span::minutes(1) < *by);
-        ahead = by.map(|by| by.min(now + whole)).map(|by| Away {
-            from: minute_of(zone.to_local(now).time),
-            to: minute_of(zone.to_local(by).time),
-            eats,
-        });
+        if outing.is_out && now + Span::minutes(1) < by {
+            ahead = Some(Away {
+                from: minute_of(zone.to_local(now).time),
+                to: minute_of(zone.to_local(by.min(now + whole)).time),
+                eats,
+            });
+        }
     }
     (found, ahead)
 }

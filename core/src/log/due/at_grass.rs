@@ -7,7 +7,7 @@ use crate::log::entry::Entry;
 use crate::log::grazing::decided;
 use crate::round::published::{BRING_IN_AFTER, MORNING};
 use crate::round::{Answered, Key, OpenTurnout, Subject, TurnoutPlanned};
-use crate::units::Zone;
+use crate::units::{Instant, Zone};
 
 impl<Z: Zone> Yard<'_, Z> {
     /// Those that go out to grass by what holds today. Where nobody said when, they go out at the first visit.
@@ -41,7 +41,8 @@ impl<Z: Zone> Yard<'_, Z> {
                 at: body.out.unwrap_or_else(visit),
                 last_out: self
                     .been_out(&who)
-                    .map(|(entry, _)| self.day_of(entry))
+                    // What a clock that runs ahead wrote has happened by today.
+                    .map(|(entry, _)| self.day_of(entry).min(self.today))
                     .max(),
                 subject: who,
             });
@@ -80,7 +81,7 @@ impl<Z: Zone> Yard<'_, Z> {
                     name: self.name(entry.record.subject.id())?.to_owned(),
                     paddock_name: body.paddock.as_ref().and_then(|id| self.paddock_name(id)),
                     out,
-                    by: body.bring_in_by.unwrap_or(out + *BRING_IN_AFTER),
+                    by: to_be_in(out, body),
                     muzzle: body.muzzle,
                 })
             })
@@ -116,6 +117,13 @@ impl<Z: Zone> Yard<'_, Z> {
             .map(|group| group.id.clone())
             .collect()
     }
+}
+
+/// When one that went out at an instant is to be in again: as somebody said, else after the usual time.
+///
+/// Who ticks late says nothing of the hours since, so that no grass is counted on after it.
+pub(in crate::log) fn to_be_in(out: Instant, body: &TurnoutV1) -> Instant {
+    body.bring_in_by.unwrap_or(out + *BRING_IN_AFTER).max(out)
 }
 
 fn grazes(entry: &Entry<'_>) -> Option<Subject> {

@@ -1,23 +1,26 @@
 //! Hay that hangs lighter on a day with grass.
 
-use super::{Due, Yard};
+use super::{Due, Yard, to_be_in};
 use crate::animal::LotId;
 use crate::graze::intake::OutFor;
 use crate::log::bodies::{Body, PlanV1};
-use crate::log::envelope::Record;
+use crate::log::envelope::{Known, Record};
 use crate::log::gather::{Gathered, Wish, gather};
 use crate::log::grazing::{decided, leaf_seen};
 use crate::log::together::gather_group;
 use crate::plan::Draft;
-use crate::round::{DayAnew, IssuedPlan, LighterFor, Subject, lighter};
+use crate::round::{DayAnew, IssuedPlan, LighterFor, PlannedNet, Subject, lighter};
 use crate::sources::RecordId;
 use crate::units::{DryMatter, Instant, LocalStamp, LocalTime, Span, Zone};
 
 /// A time at grass of today that is over, on a paddock where leaf was seen.
 struct WasOut {
+    out: Instant,
     came_in: Instant,
-    /// How long all of them were, up to this one.
+    /// How long it was for certain: no longer than it was to be out.
     time: Span,
+    /// How long it may have eaten before, from before midnight on. The first hours are eaten fastest.
+    before: Span,
     /// With a muzzle, this one or one before it.
     muzzle: bool,
 }
@@ -27,8 +30,8 @@ impl<Z: Zone> Yard<'_, Z> {
     /// rule 5): the least of the lightest, and never more than half of the day's forage.
     ///
     /// Only where somebody decided on turnout, and a plan made today would count it. A day that the person laid out anew
-    /// after it came in has it counted already. A group's hay goes down by what all of its members ate, and by nothing
-    /// where one of them may have none less.
+    /// after it went out has it counted already, or its time was changed since: it is never taken off twice. A group's
+    /// hay goes down by what all of its members ate, and by nothing where one of them may have none less.
     pub(super) fn lighten(
         &self,
         records: &[&Record],
@@ -47,7 +50,7 @@ impl<Z: Zone> Yard<'_, Z> {
             if times.is_empty() {
                 continue;
             }
-            let time = times.last().map(|out| out.time);
+            let time = times.iter().fold(Span::ZERO, |sum, out| sum + out.time);
             let Some(drafts) = self.drafts(records, plan, time) else {
                 continue;
             };
@@ -63,20 +66,24 @@ impl<Z: Zone> Yard<'_, Z> {
             let said = self.said_anew(record);
             let mut anew: Vec<DayAnew> = Vec::new();
             let mut on_it = plan.clone();
-            let mut taken = DryMatter::ZERO;
+            // The day as it was before it was laid out anew.
+            let mut was = plan.clone();
+            was.anew.retain(|anew| anew.day != self.today);
+            let (mut all, mut taken) = (DryMatter::ZERO, DryMatter::ZERO);
             for out in &times {
-                let all = given_way(&drafts, out).min(forage / 2.0);
-                let more = all - taken;
+                let more = given_way(&drafts, out).min(forage / 2.0 - all);
                 if more <= DryMatter::ZERO {
                     continue;
                 }
-                taken = all;
-                if said.is_some_and(|said| out.came_in <= said) {
+                all = all + more;
+                let known = said.is_some_and(|said| out.came_in <= said);
+                if !known && said.is_some_and(|said| out.out <= said) {
                     continue;
                 }
+                let hangs = if known { &mut was } else { &mut on_it };
                 let of = LighterFor {
                     zone: self.zone,
-                    plan: &on_it,
+                    plan: hangs,
                     day: self.today,
                     came_in: out.came_in,
                     dry: more,
@@ -84,8 +91,11 @@ impl<Z: Zone> Yard<'_, Z> {
                     answered: &due.answered,
                 };
                 if let Some(day) = lighter(&of, |_, lot| part(lot)) {
-                    on_it.anew.push(day.clone());
-                    anew.push(day);
+                    taken = taken + less(hangs.nets_on(self.today), &day.nets, part);
+                    hangs.anew.push(day.clone());
+                    if !known {
+                        anew.push(day);
+                    }
                 }
             }
             let subject = plan.subject.clone();
@@ -120,7 +130,8 @@ impl<Z: Zone> Yard<'_, Z> {
     }
 
     /// The times at grass that are over today: of a group, of an animal of whose grass somebody decided, else of the group
-    /// it is in. What overlaps counts once, what was eaten before midnight not at all.
+    /// it is in. What overlaps counts once, what was eaten before midnight not at all. Of one that was ticked late nobody
+    /// knows since when it is in: it counts until it was to be in.
     fn times_at_grass(&self, who: &Subject) -> Vec<WasOut> {
         let own = decided(self.entries, who.parts().1, self.today).is_some();
         let all = match who {
@@ -129,54 +140,56 @@ impl<Z: Zone> Yard<'_, Z> {
             }
             Subject::Animal(_) | Subject::Group(_) | Subject::Yard(_) => vec![who.clone()],
         };
-        let mut times: Vec<(Instant, Instant, bool, bool)> = all
+        let mut times: Vec<(Instant, Instant, Instant, bool, bool)> = all
             .iter()
             .flat_map(|who| self.been_out(who))
             .filter_map(|(entry, body)| {
                 let (out, came_in) = (entry.record.at, body.came_in?);
                 let today = self.zone.to_local(came_in).date == self.today;
-                (today && came_in <= self.now).then(|| {
+                let known = entry.record.known != Known::NotKnown;
+                (today && known && came_in <= self.now).then(|| {
                     let day = self.zone.to_local(out).date;
                     let leaf = leaf_seen(self.entries, body.paddock.as_ref(), day, self.zone);
-                    (came_in, out, body.muzzle, leaf)
+                    let sure = came_in.min(to_be_in(out, body));
+                    (came_in, out, sure, body.muzzle, leaf)
                 })
             })
             .collect();
         times.sort_unstable();
         let (date, time) = (self.today, LocalTime::MIN);
-        let mut last = self.zone.to_instant(LocalStamp { date, time }).planned();
-        let (mut sum, mut muzzled) = (Span::ZERO, false);
+        let midnight = self.zone.to_instant(LocalStamp { date, time }).planned();
+        let mut last = midnight;
+        let (mut night, mut day, mut muzzled) = (Span::ZERO, Span::ZERO, false);
         let mut found = Vec::new();
-        for (came_in, out, muzzle, leaf) in times {
+        for (came_in, out, sure, muzzle, leaf) in times {
             let from = out.max(last);
             last = last.max(came_in);
-            if !leaf || came_in <= from {
-                continue;
+            night = night.max(midnight.since(out));
+            if leaf && from < sure {
+                muzzled |= muzzle;
+                found.push(WasOut {
+                    out,
+                    came_in,
+                    time: sure.since(from),
+                    before: night + day,
+                    muzzle: muzzled,
+                });
             }
-            sum = sum + came_in.since(from);
-            muzzled |= muzzle;
-            found.push(WasOut {
-                came_in,
-                time: sum,
-                muzzle: muzzled,
-            });
+            if from < came_in {
+                day = day + came_in.since(from);
+            }
         }
         found
     }
 
     /// The drafts of all who eat of a subject's hay, on a day with so much grass; `None` where one cannot be made.
-    fn drafts(
-        &self,
-        records: &[&Record],
-        plan: &IssuedPlan,
-        time: Option<Span>,
-    ) -> Option<Vec<Draft>> {
+    fn drafts(&self, records: &[&Record], plan: &IssuedPlan, time: Span) -> Option<Vec<Draft>> {
         let wish = Wish {
             visits: plan.visits.clone(),
             ..Wish::default()
         };
         let with_grass = |gathered: &mut Gathered| {
-            if let (Some(grazing), Some(time)) = (&mut gathered.grazing, time) {
+            if let Some(grazing) = &mut gathered.grazing {
                 grazing.time = time;
             }
         };
@@ -198,17 +211,34 @@ impl<Z: Zone> Yard<'_, Z> {
     }
 }
 
-/// The hay that all of it which was eaten takes the place of; nothing where one of them may have none less.
+/// The dry matter by which nets got lighter.
+fn less(
+    nets: &[PlannedNet],
+    lighter: &[PlannedNet],
+    part: impl Fn(&LotId) -> Option<f64>,
+) -> DryMatter {
+    let each = nets.iter().zip(lighter).filter_map(|(net, lighter)| {
+        let off = (net.hay - lighter.hay).to_kg();
+        part(&net.lot).map(|part| DryMatter::kg(off * part))
+    });
+    each.sum()
+}
+
+/// The hay that the least of a time at grass takes the place of, after what was eaten before it; nothing where one of them
+/// may have none less.
 fn given_way(drafts: &[Draft], out: &WasOut) -> DryMatter {
     let mut sum = DryMatter::ZERO;
     for draft in drafts {
-        let less = draft.hay_given_way(&OutFor {
-            kind: draft.animal.kind,
-            time: out.time,
-            weeks: None,
-            muzzle: out.muzzle,
-            leaf: true,
-        });
+        let by = |time| {
+            draft.hay_given_way(&OutFor {
+                kind: draft.animal.kind,
+                time,
+                weeks: None,
+                muzzle: out.muzzle,
+                leaf: true,
+            })
+        };
+        let less = by(out.before + out.time) - by(out.before);
         if less <= DryMatter::ZERO {
             return DryMatter::ZERO;
         }

@@ -33,12 +33,28 @@ impl Today<'_> {
         Some(sum)
     }
 
-    /// The dry matter of hay that grass eaten today takes the place of.
-    fn grass(&self) -> DryMatter {
+    /// The dry matter by which the day's nets give way for grass eaten today: what the nets that hang are lighter already,
+    /// and never more than half of those that are open, for the night hangs in them.
+    fn grass(&self, nets: &[NetToday<'_>], open: &[LocalTime]) -> DryMatter {
         let mut given_way = self.due.given_way.iter();
-        given_way
+        let all = given_way
             .find(|(subject, _)| *subject == self.plan.subject)
-            .map_or(DryMatter::ZERO, |(_, dry)| *dry)
+            .map_or(DryMatter::ZERO, |(_, dry)| *dry);
+        let mut off = DryMatter::ZERO;
+        let mut holds = DryMatter::ZERO;
+        for (index, net) in nets.iter().enumerate().take(self.plan.nets.len()) {
+            let planned = DryMatter::kg(weight(net));
+            if let Some(hung) = net.hung {
+                let stands = self.plan.nets_on(self.day).get(index);
+                let less = stands.and_then(|net| net.less_for_grass);
+                let most = DryMatter::kg(less.unwrap_or(AsFed::ZERO).to_kg() * net.part);
+                off = off + (planned - hung.dry).max(DryMatter::ZERO).min(most);
+            } else if open.contains(&net.planned.visit) {
+                holds = holds + planned;
+            }
+        }
+        let off = off.min(all);
+        off + (all - off).min(holds / 2.0)
     }
 
     fn laid(&self, nets: &[NetToday<'_>], beside: DryMatter, zone: &impl Zone) -> Option<RestLaid> {
@@ -68,7 +84,7 @@ impl Today<'_> {
             .sum();
         let fed: DryMatter = nets.iter().filter_map(|net| Some(net.hung?.dry)).sum();
         // What grass took the place of is fed.
-        let to_hang = (day - fed - beside - self.grass()).max(DryMatter::ZERO);
+        let to_hang = (day - fed - beside - self.grass(nets, &open)).max(DryMatter::ZERO);
         let needs = DayNeeds {
             visits: &times,
             forage: to_hang,

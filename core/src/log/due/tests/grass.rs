@@ -7,6 +7,8 @@ use crate::log::{RestVerdict, held_day, rest_of_today};
 use crate::safety::judge;
 use crate::units::AsFed;
 
+mod late;
+
 fn pony() -> AnimalId {
     AnimalId("bramble".to_owned())
 }
@@ -62,15 +64,19 @@ impl Told {
         self.add("sward-1", About::paddock(&top()), at, &body);
     }
 
+    /// Out at seven, for the usual hour.
     fn out(&mut self, came_in: Option<Instant>) {
+        self.out_at(self.tomorrow(7, 0), None, came_in);
+    }
+
+    fn out_at(&mut self, at: Instant, bring_in_by: Option<Instant>, came_in: Option<Instant>) {
         let body = Body::Turnout(TurnoutV1 {
             paddock: Some(top()),
             muzzle: false,
-            bring_in_by: None,
+            bring_in_by,
             came_in,
             job: None,
         });
-        let at = self.tomorrow(7, 0);
         self.records.retain(|record| record.id.0 != "out-1");
         self.add("out-1", About::animal(&pony()), at, &body);
     }
@@ -130,7 +136,8 @@ fn nets_to_come_hang_lighter_by_the_least_that_was_eaten() {
     let whole = told.nets(now);
     told.out(None);
     assert_eq!(told.less(now), 0.0, "nobody knows yet how long it is out");
-    told.out(Some(told.tomorrow(9, 0)));
+    let nine = Some(told.tomorrow(9, 0));
+    told.out_at(told.tomorrow(7, 0), nine, nine);
     let nets = told.nets(now);
     assert_eq!(nets[0], whole[0], "its visit has passed");
     for ((hay, less), (planned, _)) in nets.iter().zip(&whole) {
@@ -218,9 +225,25 @@ fn a_day_that_was_laid_out_anew_since_has_it_already() {
         1,
         "the rest of the day counts it"
     );
-    // One that was said before it came in did not know.
+    // What was said while it was out may have it counted: it is not taken off twice, nor once the time is changed.
     told.records.pop();
     told.add("anew-1", About::animal(&pony()), told.tomorrow(8, 0), &anew);
+    assert_eq!(told.less(now), 0.0);
+    told.out(Some(told.tomorrow(7, 30)));
+    let counted = told.due(now).given_way.len();
+    assert_eq!((told.less(now), counted), (0.0, 1));
+    told.out(Some(told.tomorrow(9, 0)));
+    assert_eq!(told.less(now), 0.0);
+    // One that was said before it went out did not know.
+    told.records
+        .retain(|record| !["anew-1", "out-1"].contains(&record.id.0.as_str()));
+    told.add(
+        "anew-1",
+        About::animal(&pony()),
+        told.tomorrow(6, 50),
+        &anew,
+    );
+    told.out(Some(told.tomorrow(9, 0)));
     assert!(0.0 < told.less(now));
 }
 
