@@ -28,6 +28,8 @@ pub trait PaddockWords {
     fn by_plan(&self, goes: &Goes) -> Option<Said>;
     /// Whose risk sets it.
     fn set_by(&self, name: &str) -> String;
+    /// What stands under grass that is open.
+    fn no_small_risk(&self) -> &'static str;
     /// The clock is not that of the yard.
     fn clock_of_yard(&self) -> Said;
     /// The head of the chips.
