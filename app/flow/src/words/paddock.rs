@@ -78,6 +78,8 @@ pub trait PaddockWords {
     fn outing_time(&self, time: Option<Span>) -> String;
     /// Its second line.
     fn outing_second(&self, outing: &Outing) -> String;
+    /// It was not out: takes the turnout away.
+    fn was_not_out(&self) -> &'static str;
     /// Correcting a time.
     fn correct_out_times(&self) -> &'static str;
     /// The field of going out.

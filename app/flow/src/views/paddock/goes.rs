@@ -356,11 +356,9 @@ fn open_turnout(grass: &Grass<'_, impl Zone>, who: &Who) -> Option<Going> {
         })
     };
     let (record, body) = going(true).or_else(|| going(false))?;
-    let mut with = who.with.iter();
-    let with = with.find(|(group, _)| *group == record.subject);
     Some(Going {
         id: record.id.clone(),
-        with: with.map(|(_, name)| name.clone()),
+        with: who.with_whom(&record.subject),
         since: record.at,
         body: body.clone(),
     })

@@ -26,6 +26,8 @@ pub struct Outing {
     pub body: TurnoutV1,
     /// How long it was out; `None` while it is.
     pub time: Option<Span>,
+    /// The group it was out with, when the turnout is the group's.
+    pub with: Option<String>,
     /// The name of the paddock.
     pub paddock: Option<String>,
     /// Dry matter by the model, of all of them; `None` while it is out, and where one was never weighed.
@@ -61,6 +63,7 @@ pub(super) fn outings(
                 day,
                 out: record.at,
                 time,
+                with: who.with_whom(&record.subject),
                 paddock: name.map(|(_, name)| name.clone()),
                 dry: time.and_then(|time| {
                     let weeks = decided.map(|decided| {

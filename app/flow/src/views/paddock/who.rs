@@ -25,6 +25,13 @@ impl Who {
     pub(super) fn is_out_by(&self, subject: &Subject) -> bool {
         self.about == *subject || self.with.iter().any(|(group, _)| group == subject)
     }
+
+    /// The name of the group whose turnout it is, where it is not its own.
+    pub(super) fn with_whom(&self, subject: &Subject) -> Option<String> {
+        let mut with = self.with.iter();
+        let found = with.find(|(group, _)| group == subject);
+        found.map(|(_, name)| name.clone())
+    }
 }
 
 /// Groups whose members are fed together, or for which somebody wrote something of grass; then the animals that are in

@@ -266,6 +266,7 @@ impl PaddockWords for English {
     }
     fn outing_second(&self, outing: &Outing) -> String {
         let mut parts: Vec<String> = outing.paddock.iter().cloned().collect();
+        parts.extend(outing.with.as_ref().map(|group| format!("with {group}")));
         if outing.body.muzzle {
             parts.push("muzzled".to_owned());
         }
@@ -275,6 +276,9 @@ impl PaddockWords for English {
             None => {}
         }
         parts.join(", ")
+    }
+    fn was_not_out(&self) -> &'static str {
+        "It was not out"
     }
     fn correct_out_times(&self) -> &'static str {
         "Correct a time"

@@ -163,3 +163,34 @@ fn who_is_out_with_its_group_is_out_and_a_group_that_everybody_left_still_is() {
     let goes = seen.of(Some("both")).unwrap();
     assert_eq!(goes.stands, Stands::Late);
 }
+
+#[test]
+fn what_one_of_a_group_had_alone_is_counted_for_the_group() {
+    let shelf =
+        crate::views::test_yard::after(&a_yard(&lean("moss")), &[add("fern", &lean("fern"), -30)]);
+    let group = Group {
+        id: GroupId("both".into()),
+        name: "Both".into(),
+        members: ["moss", "fern"]
+            .map(|id| Member {
+                animal: AnimalId(id.into()),
+                from: "2026-04-10".parse().unwrap(),
+                to: None,
+            })
+            .to_vec(),
+    };
+    let about = Subject::group(&group.id);
+    let body = Body::Group(GroupV1::of(&group).unwrap());
+    let shelf = put(&shelf, "both", about.clone(), body, at(-20));
+    let shelf = put(&shelf, "g", about, decided(false), at(-1));
+    let half = seven(0) + Span::minutes(30);
+    let act = turnout::turn_out(&moss(), turnout::Goes::default(), "alone");
+    let shelf = written(&shelf, &act, seven(0));
+    let alone = goes_of(&shelf, half).out.unwrap();
+    assert_eq!(alone.with, None);
+    let act = turnout::bring_in(&alone.id, &alone.body, half);
+    let shelf = written(&shelf, &act, half);
+    let seen = paddock(&shelf, half, &zone(), &Chosen::default());
+    assert_eq!(seen.of(Some("both")).unwrap().had, Span::minutes(30));
+    assert_eq!(seen.of(Some("moss")).unwrap().had, Span::minutes(30));
+}
