@@ -34,6 +34,16 @@ pub const LEAF_SEEN_DAYS: Published<i64> = Published {
     mark: Mark::Ours,
 };
 
+/// For so many days seed heads that somebody saw stand, unless somebody sees that they are gone.
+pub const SEED_SEEN_DAYS: Published<i64> = Published {
+    id: "log.seed_seen_days",
+    value: 30,
+    unit: "days",
+    work: Work::Tussock,
+    place: "about as long as seed heads stand that nobody tops",
+    mark: Mark::Ours,
+};
+
 /// From so many hours a day at grass, as the mean of a week, grass fills the gut and no longer hay.
 pub const GRASS_FILLS_FROM: Published<Span> = Published {
     id: "log.grass_fills_from",
@@ -68,6 +78,7 @@ list_constants![
     FUTURE_BOUND_MIN,
     WEATHER_LOOKED_BACK_DAYS,
     LEAF_SEEN_DAYS,
+    SEED_SEEN_DAYS,
     GRASS_FILLS_FROM,
     WITHOUT_GRASS_DAYS,
     LONGER_BY,

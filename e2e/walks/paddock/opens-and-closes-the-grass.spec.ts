@@ -39,6 +39,7 @@ test('one that is only fat has grass until the clock or the sky closes it', asyn
   await flushIsOver(hands);
   await say(hands, 'Night over 5 °C');
   await hands.see(sentence('Grass is open until 09:00'));
+  await hands.see(words('Nothing here makes grass a small risk.'));
   await hands.tap(button('Change the weather'));
   await say(hands, 'Dull');
   await hands.see(sentence('Grass is open until 11:00'));

@@ -24,7 +24,7 @@ test('what went out is brought in by the hour that grass closes, and both are in
   await hands.see(sentence('Grass closed at 09:00'));
   await hands.see(words(/05:45 to 09:45/));
 
-  await hands.tap(button('Correct a time'));
+  await hands.tap(button(/05:45 to 09:45/));
   await hands.type(field('Came in at; empty while it is out'), '8:50');
   await hands.tap(button('Save'));
   await hands.see(words(/05:45 to 08:50/));
@@ -34,4 +34,11 @@ test('what went out is brought in by the hour that grass closes, and both are in
   await hands.tap(button('Undo'));
   await hands.see(words(/05:45 to 09:45/));
   await readSentence(hands);
+
+  // What never was is taken away, and comes back.
+  await hands.tap(button(/05:45 to 09:45/));
+  await hands.tap(button('It was not out'));
+  await hands.see(words('None written down yet'));
+  await hands.tap(button('Undo'));
+  await hands.see(words(/05:45 to 09:45/));
 });

@@ -39,8 +39,21 @@ fn air(chips: &[Chip]) -> Vec<Chip> {
     of_air.copied().collect()
 }
 
+/// Whether a chip speaks of one night or one day alone: what was said of the day before does not speak of today.
+pub const fn of_one_day(chip: Chip) -> bool {
+    match chip {
+        Chip::NightFiveOrUnder
+        | Chip::NightOverFive
+        | Chip::HardFrost
+        | Chip::Mild
+        | Chip::Dull
+        | Chip::Sunny => true,
+        Chip::UnderSixteen | Chip::OverTwenty | Chip::OverTwentyFive | Chip::DrySpell => false,
+    }
+}
+
 /// The act of putting a chip on or off. Of the night, of the air and of the sky one holds at a time. What was carried over is set for
-/// today by it.
+/// today by it, but for what speaks of the day before alone: nobody said that of today.
 pub fn chip(yard: &Subject, weather: &Weather, chip: Chip, on: bool, id: &str) -> Act {
     let rival = |other: &Chip| {
         let both = |row: &[Chip]| row.contains(&chip) && row.contains(other);
@@ -51,6 +64,7 @@ pub fn chip(yard: &Subject, weather: &Weather, chip: Chip, on: bool, id: &str) -
         .iter()
         .copied()
         .filter(|other| *other != chip && !rival(other))
+        .filter(|other| !(weather.carried && of_one_day(*other)))
         .collect();
     if on {
         chips.push(chip);
@@ -86,11 +100,15 @@ mod tests {
     use tussock_core::animal::YardId;
 
     fn set(chips: &[Chip], put: Chip) -> Vec<Chip> {
+        written(chips, put, false)
+    }
+
+    fn written(chips: &[Chip], put: Chip, carried: bool) -> Vec<Chip> {
         let weather = Weather {
-            record: Some(RecordId("row".to_owned())),
+            record: (!carried).then(|| RecordId("row".to_owned())),
             day: "2026-05-05".parse().unwrap(),
             chips: chips.to_vec(),
-            carried: false,
+            carried,
         };
         let yard = Subject::yard(&YardId("yard".to_owned()));
         let of = |body| match body {
@@ -117,6 +135,26 @@ mod tests {
                 Chip::NightFiveOrUnder
             ),
             [Chip::NightFiveOrUnder, Chip::DrySpell]
+        );
+    }
+
+    #[test]
+    fn what_was_said_of_the_day_before_is_not_written_as_todays() {
+        let before = [Chip::NightOverFive, Chip::Mild, Chip::Dull, Chip::DrySpell];
+        assert_eq!(
+            written(&before, Chip::Sunny, true),
+            [Chip::Sunny, Chip::DrySpell]
+        );
+        let frost = [Chip::NightFiveOrUnder, Chip::HardFrost, Chip::Sunny];
+        assert_eq!(
+            written(&frost, Chip::NightOverFive, true),
+            [Chip::NightOverFive]
+        );
+        // The air that shortens a soak stays until somebody says otherwise.
+        let warm = [Chip::NightOverFive, Chip::OverTwentyFive];
+        assert_eq!(
+            written(&warm, Chip::Sunny, true),
+            [Chip::OverTwentyFive, Chip::Sunny]
         );
     }
 }

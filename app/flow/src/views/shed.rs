@@ -8,6 +8,7 @@ use crate::views::{hanging, hay};
 use tussock_core::animal::LotId;
 use tussock_core::forage::{ForageClass, Verdict};
 use tussock_core::log::bodies::{Chip, WeatherV2};
+use tussock_core::log::published::WEATHER_LOOKED_BACK_DAYS;
 use tussock_core::log::{Body, Kind, Subject as About};
 use tussock_core::soak::Air;
 use tussock_core::sources::RecordId;
@@ -144,13 +145,17 @@ pub fn shed(shelf: &Shelf, today: &Today) -> Shed {
     }
 }
 
-/// The chips of a day: those that were set on it, else those of the day before it, carried over.
+/// The chips of a day: those that were set on it, else those of the day before it, carried over. Of a dry spell that was said
+/// last nobody's silence is the end: it is carried for as long as it closes grass, so that a row without it takes it off.
 pub fn weather(shelf: &Shelf, day: LocalDate) -> Weather {
     let mut last = None;
     for (record, body) in shelf.bodies(&Kind::Weather) {
-        if let Body::Weather(body) = body
-            && (0..=1).contains(&(day - body.date).num_days())
+        if let Body::Weather(mut body) = body
+            && (0..=*WEATHER_LOOKED_BACK_DAYS).contains(&(day - body.date).num_days())
         {
+            if 1 < (day - body.date).num_days() {
+                body.chips.retain(|chip| *chip == Chip::DrySpell);
+            }
             let order = (body.date, record.stamp);
             if last.as_ref().is_none_or(|(before, _, _)| *before < order) {
                 last = Some((order, record.id.clone(), body.chips));

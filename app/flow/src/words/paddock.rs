@@ -28,6 +28,8 @@ pub trait PaddockWords {
     fn by_plan(&self, goes: &Goes) -> Option<Said>;
     /// Whose risk sets it.
     fn set_by(&self, name: &str) -> String;
+    /// What stands under grass that is open.
+    fn no_small_risk(&self) -> &'static str;
     /// The clock is not that of the yard.
     fn clock_of_yard(&self) -> Said;
     /// The head of the chips.
@@ -76,6 +78,8 @@ pub trait PaddockWords {
     fn outing_time(&self, time: Option<Span>) -> String;
     /// Its second line.
     fn outing_second(&self, outing: &Outing) -> String;
+    /// It was not out: takes the turnout away.
+    fn was_not_out(&self) -> &'static str;
     /// Correcting a time.
     fn correct_out_times(&self) -> &'static str;
     /// The field of going out.

@@ -1,9 +1,11 @@
 //! The turnouts of the last days, and correcting the times of one.
 
-use super::at::AtGrass;
+use super::at::{AtGrass, YardZone};
 use crate::device::clock;
 use crate::parts::{Field, Keyboard, Quiet, QuietRow, Row, Rows, WideKey};
 use leptos::prelude::*;
+use tussock_core::units::Zone;
+use tussock_flow::acts::Act;
 use tussock_flow::forms::turnout::{Wrong, correct};
 use tussock_flow::views::paddock::{Goes, Outing};
 use tussock_flow::words::{English, HorsesWords, PaddockWords, UnitWords};
@@ -26,6 +28,16 @@ impl Correcting {
             wrong: RwSignal::new(None),
         }
     }
+
+    /// Opens the times of a turnout.
+    fn open(self, outing: &Outing, zone: &YardZone) {
+        let words = English::default();
+        self.out.set(words.time_at(outing.out, zone));
+        let came_in = outing.body.came_in.map(|at| words.time_at(at, zone));
+        self.came_in.set(came_in.unwrap_or_default());
+        self.wrong.set(None);
+        self.which.set(Some(outing.clone()));
+    }
 }
 
 impl AtGrass {
@@ -42,40 +54,46 @@ impl AtGrass {
             .outings
             .iter()
             .map(|outing| {
+                let which = outing.clone();
+                let open = Callback::new(move |()| form.open(&which, &untrack(|| self.zone())));
                 view! {
                     <Row
                         name=words.outing(outing, today, &zone)
                         value=Some(words.outing_time(outing.time))
                         strong=true
                         second=Some(words.outing_second(outing)).filter(|second| !second.is_empty())
+                        press=open
                     />
                 }
             })
             .collect_view();
-        let newest = goes.outings.first().cloned();
-        let open = Callback::new(move |()| {
-            let zone = self.zone();
-            if let Some(outing) = &newest {
-                form.out.set(words.time_at(outing.out, &zone));
-                let came_in = outing.body.came_in.map(|at| words.time_at(at, &zone));
-                form.came_in.set(came_in.unwrap_or_default());
-                form.wrong.set(None);
-                form.which.set(Some(outing.clone()));
-            }
-        });
         view! {
             <h2>{words.last_turnouts()}</h2>
             <Rows name=words.last_turnouts()>{rows}</Rows>
-            <QuietRow><Quiet says=words.correct_out_times() press=open /></QuietRow>
         }
         .into_any()
+    }
+
+    /// The turnout whose times are corrected, as it is written now; `None` when it is there no longer.
+    fn corrected(self, form: Correcting) -> Option<Outing> {
+        let id = form
+            .which
+            .with_untracked(|which| Some(which.as_ref()?.id.clone()))?;
+        self.view.with_untracked(|view| {
+            let mut outings = view
+                .iter()
+                .flat_map(|view| &view.goes)
+                .flat_map(|goes| &goes.outings);
+            outings.find(|outing| outing.id == id).cloned()
+        })
     }
 
     /// The two fields, while a time is corrected.
     pub(super) fn correcting(self, form: Correcting) -> impl IntoView {
         let words = English::default();
         let save = Callback::new(move |()| {
-            let Some(outing) = form.which.get_untracked() else {
+            let Some(outing) = self.corrected(form) else {
+                form.which.set(None);
                 return;
             };
             let of = (&outing.id, outing.out, &outing.body);
@@ -88,28 +106,42 @@ impl AtGrass {
                 Err(wrong) => form.wrong.set(Some(wrong)),
             }
         });
+        let remove = Callback::new(move |()| {
+            if let Some(outing) = self.corrected(form) {
+                self.write(Act::Remove(outing.id));
+            }
+            form.which.set(None);
+        });
         let error =
             Signal::derive(move || form.wrong.get().map(|wrong| words.turnout_wrong(&wrong)));
-        let shown = Memo::new(move |_| form.which.with(Option::is_some));
+        // Which one, so that another row does not open under the name of this one.
+        let shown = Memo::new(move |_| form.which.with(|which| Some(which.as_ref()?.id.clone())));
         move || {
-            shown.get().then(|| {
-                view! {
-                    <Field
-                        label=words.out_at()
-                        value=form.out
-                        on_input=Callback::new(move |text| form.out.set(text))
-                        error=error
-                        keyboard=Keyboard::Decimal
-                    />
-                    <Field
-                        label=words.in_at()
-                        value=form.came_in
-                        on_input=Callback::new(move |text| form.came_in.set(text))
-                        keyboard=Keyboard::Decimal
-                    />
-                    <WideKey says=words.save() means=words.correct_out_times() act=save />
-                }
-            })
+            shown
+                .get()
+                .and_then(|_| form.which.get_untracked())
+                .map(|which| {
+                    let zone = untrack(|| self.zone());
+                    let today = zone.to_local(clock::now()).date;
+                    view! {
+                        <h2>{words.outing(&which, today, &zone)}</h2>
+                        <Field
+                            label=words.out_at()
+                            value=form.out
+                            on_input=Callback::new(move |text| form.out.set(text))
+                            error=error
+                            keyboard=Keyboard::Decimal
+                        />
+                        <Field
+                            label=words.in_at()
+                            value=form.came_in
+                            on_input=Callback::new(move |text| form.came_in.set(text))
+                            keyboard=Keyboard::Decimal
+                        />
+                        <WideKey says=words.save() means=words.correct_out_times() act=save />
+                        <QuietRow><Quiet says=words.was_not_out() press=remove /></QuietRow>
+                    }
+                })
         }
     }
 }

@@ -171,8 +171,14 @@ impl AtGrass {
                 </QuietRow>
             }
         });
+        let risk = goes
+            .window
+            .closed
+            .is_empty()
+            .then(|| view! { <p>{words.no_small_risk()}</p> });
         view! {
             {closed}
+            {risk}
             {words.by_plan(goes).map(told)}
             {set_by}
             {self.day(goes)}
@@ -199,14 +205,26 @@ impl AtGrass {
                 .map(|(id, name)| Offer::new(id, name))
                 .collect();
             let chosen = goes.paddock.as_ref().map(|(id, _)| id.clone());
-            let choose = Callback::new(move |id| self.chosen.update(|c| c.paddock = Some(id)));
+            let about = goes.about.clone();
+            let choose = Callback::new(move |id| {
+                self.chosen.update(|chosen| {
+                    *chosen = std::mem::take(chosen).for_one(&about);
+                    chosen.paddock = Some(id);
+                });
+            });
             view! {
                 <Choice legend=words.which_paddock() offers=offers chosen=Signal::stored(chosen) on_choose=choose />
             }
         });
         let muzzle = goes.decided.as_ref().is_some_and(|decided| decided.muzzle).then(|| {
             let offers = [true, false].map(|on| Offer::new(on, words.muzzled(on))).to_vec();
-            let choose = Callback::new(move |on| self.chosen.update(|c| c.muzzle = Some(on)));
+            let about = goes.about.clone();
+            let choose = Callback::new(move |on| {
+                self.chosen.update(|chosen| {
+                    *chosen = std::mem::take(chosen).for_one(&about);
+                    chosen.muzzle = Some(on);
+                });
+            });
             view! {
                 <Choice legend=words.muzzle_asked() offers=offers chosen=Signal::stored(Some(goes.muzzle)) on_choose=choose />
             }
@@ -244,8 +262,13 @@ impl AtGrass {
                 words.add_an_animal().to_owned(),
                 Route::NewHorse.to_string().into(),
             ),
-            Some(goes) if goes.out.is_some() => (
-                words.bring_in(&goes.name),
+            Some(Goes {
+                name,
+                out: Some(out),
+                ..
+            }) => (
+                // Who is out with its group comes in with it.
+                words.bring_in(out.with.as_ref().unwrap_or(&name)),
                 Callback::new(move |()| self.in_now()).into(),
             ),
             Some(goes) if goes.may_go(self.world.minute().get()) => (

@@ -5,11 +5,11 @@ use crate::routes::Route;
 use crate::views::remind::{RingsFor, due};
 use crate::views::round::route;
 use crate::words::RemindWords;
-use tussock_core::animal::PaddockId;
+use tussock_core::animal::{Answer, Insulin, InsulinTest, Laminitis, PaddockId};
 use tussock_core::log::bodies::{GrazingMinutes, GrazingV1, PaddockV2, TurnoutV1};
 
-/// Bramble goes out for an hour a day, and went out to the top field at 07:30 until 09:00.
-fn at_grass() -> Yard {
+/// Bramble goes out for an hour a day.
+fn decided() -> Yard {
     let mut yard_of = bramble();
     let top = PaddockId("top".into());
     let bramble = Subject::animal(&AnimalId("bramble".into()));
@@ -17,7 +17,7 @@ fn at_grass() -> Yard {
     let night = at(4, "21:00:00");
     yard_of.add(night, "top", yard(), Body::Paddock(field));
     let decided = GrazingV1 {
-        paddock: Some(top.clone()),
+        paddock: Some(top),
         from: at_day(5),
         minutes: GrazingMinutes::new(60).unwrap(),
         muzzle: false,
@@ -25,9 +25,16 @@ fn at_grass() -> Yard {
         out: Some("07:30:00".parse().unwrap()),
         stopped: false,
     };
-    yard_of.add(night, "decided", bramble.clone(), Body::Grazing(decided));
+    yard_of.add(night, "decided", bramble, Body::Grazing(decided));
+    yard_of
+}
+
+/// It went out to the top field at 07:30 until 09:00.
+fn at_grass() -> Yard {
+    let mut yard_of = decided();
+    let bramble = Subject::animal(&AnimalId("bramble".into()));
     let out = TurnoutV1 {
-        paddock: Some(top),
+        paddock: Some(PaddockId("top".into())),
         muzzle: false,
         bring_in_by: Some(at(5, "09:00:00")),
         came_in: None,
@@ -35,6 +42,26 @@ fn at_grass() -> Yard {
     };
     yard_of.add(at(5, "07:30:00"), "out", bramble, Body::Turnout(out));
     yard_of
+}
+
+/// Bramble with a test that found nothing, no laminitis and no native blood: grass is not closed for it.
+fn clear(yard_of: &Yard) -> Act {
+    let Some(Ok(Body::Animal(mut body))) = yard_of.shelf.get("bramble").map(Body::read) else {
+        panic!("Bramble is there")
+    };
+    body.health.native_or_cob = Answer::No;
+    body.health.laminitis = Laminitis::Never;
+    body.health.insulin = Insulin::Tested(InsulinTest {
+        dysregulated: false,
+        by: "The vet".into(),
+        on: at_day(1),
+        test: "Oral sugar test".into(),
+    });
+    Act::Change {
+        id: RecordId("bramble".into()),
+        body: Body::Animal(body),
+        at: None,
+    }
 }
 
 fn at_day(day: u32) -> tussock_core::units::LocalDate {
@@ -82,7 +109,11 @@ fn bringing_in_says_where_from_rings_and_changes_the_turnout() {
 
 #[test]
 fn turning_out_is_done_at_the_paddock() {
-    let yard_of = at_grass();
+    let mut yard_of = decided();
+    // Nobody at risk is sent out while nobody said anything of its grass.
+    assert_eq!(of_grass(&yard_of.today(at(5, "07:00:00"))), None);
+    let fit = clear(&yard_of);
+    yard_of.act(at(4, "21:30:00"), &fit);
     let today = yard_of.today(at(5, "07:00:00"));
     let job = of_grass(&today).unwrap();
     assert_eq!(English::default().job(&job), "Turn out Bramble");

@@ -6,8 +6,8 @@ use tussock_core::animal::{Answer, PaddockId, RiskLevel};
 use tussock_core::graze::season::{Note, SeasonOn, season_on};
 use tussock_core::graze::sun::Place;
 use tussock_core::graze::window::{Closed, DayWeather, Window, WindowFor, window};
-use tussock_core::log::bodies::{GrazingV1, PaddockV2, SwardV1};
-use tussock_core::log::published::LEAF_SEEN_DAYS;
+use tussock_core::log::bodies::{GrazingV1, PaddockV2, SwardV1, TurnoutV1};
+use tussock_core::log::published::{LEAF_SEEN_DAYS, SEED_SEEN_DAYS};
 use tussock_core::log::{Body, Kind, Record, day_weather_of};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
@@ -20,6 +20,27 @@ pub(super) struct Grass<'a, Z> {
     pub zone: &'a Z,
     pub place: Option<Place>,
     pub notes: Vec<Note>,
+    /// The turnouts, the newest first.
+    pub turnouts: Vec<(&'a Record, TurnoutV1)>,
+    swards: Vec<(&'a Record, SwardV1)>,
+    grazings: Vec<(&'a Record, GrazingV1)>,
+    fields: Vec<(PaddockId, PaddockV2)>,
+    today: DayWeather,
+}
+
+/// The bodies of a kind, the newest first, each read once.
+fn read_all<'a, T>(
+    shelf: &'a Shelf,
+    kind: &Kind,
+    of: impl Fn(Body) -> Option<T>,
+) -> Vec<(&'a Record, T)> {
+    let mut all: Vec<(&Record, T)> = shelf
+        .bodies(kind)
+        .into_iter()
+        .filter_map(|(record, body)| Some((record, of(body)?)))
+        .collect();
+    all.sort_by_key(|(record, _)| std::cmp::Reverse((record.at, record.stamp)));
+    all
 }
 
 /// For whom and where a window is asked.
@@ -36,14 +57,36 @@ impl<'a, Z: Zone> Grass<'a, Z> {
         now: Instant,
         zone: &'a Z,
     ) -> Self {
+        let day = zone.to_local(now).date;
+        let fields = read_all(shelf, &Kind::Paddock, |body| match body {
+            Body::Paddock(body) => Some(body),
+            _ => None,
+        });
         Self {
             shelf,
             records,
             now,
-            day: zone.to_local(now).date,
+            day,
             zone,
             place: yard(shelf).and_then(|yard| yard.place?.place()),
             notes: notes(shelf),
+            turnouts: read_all(shelf, &Kind::Turnout, |body| match body {
+                Body::Turnout(body) => Some(body),
+                _ => None,
+            }),
+            swards: read_all(shelf, &Kind::Sward, |body| match body {
+                Body::Sward(body) => Some(body),
+                _ => None,
+            }),
+            grazings: read_all(shelf, &Kind::Grazing, |body| match body {
+                Body::Grazing(body) => Some(body),
+                _ => None,
+            }),
+            fields: fields
+                .into_iter()
+                .map(|(record, body)| (PaddockId(record.id.0.clone()), body))
+                .collect(),
+            today: day_weather_of(records, day).into(),
         }
     }
 
@@ -54,60 +97,72 @@ impl<'a, Z: Zone> Grass<'a, Z> {
 
     /// The weather of a day as it was said.
     pub(super) fn weather(&self, day: LocalDate) -> DayWeather {
+        if day == self.day {
+            return self.today;
+        }
         day_weather_of(self.records, day).into()
     }
 
     /// The paddocks, by name.
     pub(super) fn paddocks(&self) -> Vec<(PaddockId, String)> {
         let mut found: Vec<(PaddockId, String)> = self
-            .shelf
-            .bodies(&Kind::Paddock)
-            .into_iter()
-            .filter_map(|(record, body)| match body {
-                Body::Paddock(body) => Some((
-                    PaddockId(record.id.0.clone()),
-                    body.name.as_str().to_owned(),
-                )),
-                _ => None,
-            })
+            .fields
+            .iter()
+            .map(|(id, body)| (id.clone(), body.name.as_str().to_owned()))
             .collect();
         found.sort_by(|a, b| (a.1.to_lowercase(), &a.0).cmp(&(b.1.to_lowercase(), &b.0)));
         found
     }
 
-    fn field(&self, id: &PaddockId) -> Option<PaddockV2> {
-        match Body::read(self.shelf.get(id.as_str())?) {
-            Ok(Body::Paddock(body)) => Some(body),
-            _ => None,
-        }
+    fn field(&self, id: &PaddockId) -> Option<&PaddockV2> {
+        let found = self.fields.iter().find(|(other, _)| other == id);
+        found.map(|(_, body)| body)
     }
 
-    /// What somebody saw of a paddock's grass last, up to a day and no longer ago than it holds.
+    /// What somebody saw of a paddock's grass, up to a day and no longer ago than it holds: of each thing the last word, for
+    /// who looks at one thing takes back nothing of another. Seed heads stand until somebody says that they are gone.
     pub(super) fn sward(&self, paddock: Option<&PaddockId>, day: LocalDate) -> Option<SwardV1> {
         let paddock = paddock?;
-        let seen = self.shelf.bodies(&Kind::Sward).into_iter();
-        seen.filter(|(record, _)| record.subject.id() == paddock.as_str())
-            .find_map(|(record, body)| {
-                let ago = (day - self.zone.to_local(record.at).date).num_days();
-                match body {
-                    Body::Sward(body) if (0..=*LEAF_SEEN_DAYS).contains(&ago) => Some(body),
-                    _ => None,
-                }
-            })
+        let mut found: Option<SwardV1> = None;
+        for (record, seen) in &self.swards {
+            if record.subject.id() != paddock.as_str() {
+                continue;
+            }
+            let ago = (day - self.zone.to_local(record.at).date).num_days();
+            let lately = (0..=*LEAF_SEEN_DAYS).contains(&ago);
+            let stands = (0..=*SEED_SEEN_DAYS).contains(&ago);
+            if !lately && !stands {
+                continue;
+            }
+            let all = found.get_or_insert_with(|| SwardV1 {
+                leaf: None,
+                seeding: Answer::NotKnown,
+                heights_mm: Vec::new(),
+                plate: None,
+                note: None,
+            });
+            if lately && all.leaf.is_none() {
+                all.leaf = seen.leaf;
+            }
+            if lately && all.heights_mm.is_empty() {
+                all.heights_mm.clone_from(&seen.heights_mm);
+                all.plate.clone_from(&seen.plate);
+            }
+            if stands && all.seeding == Answer::NotKnown {
+                all.seeding = seen.seeding;
+            }
+        }
+        found
     }
 
     /// The last decision about a subject's grass that has begun on a day, when by it it goes out.
     pub(super) fn decided(&self, subject: &str, day: LocalDate) -> Option<GrazingV1> {
-        let mut bodies = self.shelf.bodies(&Kind::Grazing);
-        bodies.sort_by_key(|(record, _)| std::cmp::Reverse((record.at, record.stamp)));
-        bodies
-            .into_iter()
-            .filter(|(record, _)| record.subject.id() == subject)
-            .find_map(|(_, body)| match body {
-                Body::Grazing(body) if body.from <= day => Some(body),
-                _ => None,
-            })
+        self.grazings
+            .iter()
+            .find(|(record, body)| record.subject.id() == subject && body.from <= day)
+            .map(|(_, body)| body)
             .filter(|body| body.holds(day))
+            .cloned()
     }
 
     /// When grass is open on a day. Of a day to come nobody knows weather or leaf: its chips are left unsaid, and a dry
@@ -117,9 +172,7 @@ impl<'a, Z: Zone> Grass<'a, Z> {
         let said = self.weather(day);
         let field = of.paddock.and_then(|id| self.field(id));
         let sward = self.sward(of.paddock, day);
-        let rests = field
-            .as_ref()
-            .is_some_and(|field| field.rest_from.is_some_and(|from| from <= day));
+        let rests = field.is_some_and(|field| field.rest_from.is_some_and(|from| from <= day));
         let mut also = of.also.to_vec();
         if rests {
             also.push(Closed::Resting { until: None });

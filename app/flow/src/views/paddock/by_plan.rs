@@ -78,12 +78,20 @@ pub(super) fn with_visits(mut of: Gathered) -> Gathered {
     of
 }
 
-/// What the plan of an animal or of a group says.
+/// As it goes out really: with a muzzle, or without one.
+pub(super) fn muzzled(mut of: Gathered, muzzle: Option<bool>) -> Gathered {
+    if let (Some(grazing), Some(muzzle)) = (&mut of.grazing, muzzle) {
+        grazing.muzzle = muzzle;
+    }
+    of
+}
+
+/// What the plan of an animal or of a group says, with the muzzle that it really wears where that is known.
 pub(super) fn plan_of(
     grass: &Grass<'_, impl Zone>,
     who: &Who,
     members: &[Gathered],
-    decided: Option<&GrazingV1>,
+    (decided, muzzle): (Option<&GrazingV1>, Option<bool>),
 ) -> ByPlan {
     if let (false, Some(one)) = (who.group, members.first()) {
         return by_plan(one);
@@ -95,7 +103,11 @@ pub(super) fn plan_of(
     found.map_or(ByPlan::NoPlan, |group| {
         let wish = Wish::default();
         let mut of = gather_group(grass.records, group, grass.now, grass.zone, &wish);
-        of.members = of.members.into_iter().map(with_visits).collect();
+        of.members = of
+            .members
+            .into_iter()
+            .map(|one| muzzled(with_visits(one), muzzle))
+            .collect();
         by_group_plan(&of, decided)
     })
 }

@@ -2,18 +2,18 @@
 
 use super::Chosen;
 use super::asked::{For, Grass};
-use super::by_plan::{ByPlan, plan_of, with_visits};
+use super::by_plan::{ByPlan, muzzled, plan_of, with_visits};
 use super::outings::{Outing, outings};
 use super::who::Who;
 use crate::views::beside::{Stop, stop};
-use tussock_core::animal::{PaddockId, RiskLevel, risk};
+use tussock_core::animal::{AnimalId, PaddockId, RiskLevel, risk};
 use tussock_core::assess::ConditionRange;
 use tussock_core::graze::intake::published::MUZZLE_LONGEST;
-use tussock_core::graze::window::{Closed, Stretch, Window};
+use tussock_core::graze::window::{Begins, Closed, Stretch, Window};
 use tussock_core::log::bodies::{GrazingV1, TurnoutV1};
-use tussock_core::log::{Body, Gathered, Kind, Subject, Wish, gather};
+use tussock_core::log::{Gathered, Subject, Wish, gather};
 use tussock_core::sources::RecordId;
-use tussock_core::units::{Instant, Span, Zone};
+use tussock_core::units::{Instant, LocalDate, Span, Zone};
 
 /// Why it is brought in when it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -37,6 +37,8 @@ pub struct Out {
     pub id: RecordId,
     /// What it says.
     pub body: TurnoutV1,
+    /// The group that it is out with, when the turnout is the group's.
+    pub with: Option<String>,
     /// Since when.
     pub since: Instant,
     /// Bring it in by then.
@@ -120,7 +122,10 @@ impl Goes {
         let decided = !self.at_risk() || self.decided.is_some();
         let soon = match self.stands {
             Stands::Open(_) => true,
-            Stands::Opens(stretch) => stretch.from.since(now) <= Span::hours(1),
+            // Before dawn a morning's work begins; an evening opens when it opens.
+            Stands::Opens(stretch) => {
+                stretch.begins == Begins::Sunrise && stretch.from.since(now) <= Span::hours(1)
+            }
             Stands::Out | Stands::Late | Stands::Closed | Stands::HadIt | Stands::Over(_) => false,
         };
         decided && soon
@@ -195,12 +200,20 @@ fn meant(
 /// Grass for an animal or a group; `None` when nobody of it is among the records.
 pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> Option<Goes> {
     let decided = grass.decided(who.about.id(), grass.day);
+    let open = open_turnout(grass, &who);
+    let nothing = Chosen::default();
+    let chosen = if chosen.whose.as_ref() == Some(&who.about) {
+        chosen
+    } else {
+        &nothing
+    };
+    let worn = open.as_ref().map(|open| open.body.muzzle).or(chosen.muzzle);
     let wish = Wish::default();
     let members: Vec<Gathered> = who
         .members
         .iter()
         .filter_map(|id| gather(grass.records, id, grass.now, grass.zone, &wish))
-        .map(with_visits)
+        .map(|one| muzzled(with_visits(one), worn))
         .collect();
     let strictest = members.iter().min_by_key(|one| strictness(risk_of(one)))?;
     let risk = risk_of(strictest);
@@ -208,8 +221,7 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
     let stop = members
         .iter()
         .find_map(|one| Some((one.animal.name.clone(), stop(one)?)));
-    let plan = plan_of(grass, &who, &members, decided.as_ref());
-    let open = open_turnout(grass, who.about.id());
+    let plan = plan_of(grass, &who, &members, (decided.as_ref(), worn));
     let paddock = meant(grass, chosen, decided.as_ref());
     let muzzle = chosen
         .muzzle
@@ -221,7 +233,10 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
     if plan.time().is_some_and(|time| time <= Span::ZERO) {
         also.push(Closed::HayLeavesNoRoom);
     }
-    let not_in_plan = matches!(plan, ByPlan::NotDecided | ByPlan::NoPlan);
+    let not_in_plan = match plan {
+        ByPlan::NotDecided | ByPlan::NoPlan | ByPlan::NotCounted => true,
+        ByPlan::Stopped | ByPlan::Carries { .. } => false,
+    };
     if not_in_plan && risk.restricts_meals() {
         also.push(Closed::NotInPlan);
     }
@@ -236,31 +251,29 @@ pub(super) fn goes(grass: &Grass<'_, impl Zone>, who: Who, chosen: &Chosen) -> O
     };
     let window = window_on(grass.day, paddock.as_ref().map(|(id, _)| id));
     let outings = outings(grass, &who, &members, decided.as_ref());
-    let had = outings
-        .iter()
-        .filter(|outing| outing.day == grass.day)
-        .filter_map(|outing| outing.time)
-        .fold(Span::ZERO, |sum, time| sum + time);
-    let out = open.map(|(id, since, body)| {
-        let on = grass.zone.to_local(since).date;
-        let there = window_on(on, body.paddock.as_ref());
-        let left = plan.time().map(|time| {
-            let before = outings
-                .iter()
-                .filter(|outing| outing.day == on)
-                .filter_map(|outing| outing.time)
-                .fold(Span::ZERO, |sum, time| sum + time);
-            less(time, before)
-        });
-        let (by, why) = by(&there, since, left, body.muzzle, body.bring_in_by);
-        Out {
-            id,
-            body,
-            since,
-            by,
-            why,
-        }
-    });
+    let had_on = |day: LocalDate| had_on(grass, &who, &outings, day);
+    let had = had_on(grass.day);
+    let out = open.map(
+        |Going {
+             id,
+             with,
+             since,
+             body,
+         }| {
+            let on = grass.zone.to_local(since).date;
+            let there = window_on(on, body.paddock.as_ref());
+            let left = plan.time().map(|time| less(time, had_on(on)));
+            let (by, why) = by(&there, since, left, body.muzzle, body.bring_in_by);
+            Out {
+                id,
+                body,
+                with,
+                since,
+                by,
+                why,
+            }
+        },
+    );
     let mut goes = Goes {
         about: who.about,
         name: who.name,
@@ -306,18 +319,47 @@ fn stands(goes: &Goes, now: Instant) -> Stands {
     }
 }
 
-/// The turnout that goes on: the latest that nobody brought in.
-fn open_turnout(
-    grass: &Grass<'_, impl Zone>,
-    subject: &str,
-) -> Option<(RecordId, Instant, TurnoutV1)> {
-    let bodies = grass.shelf.bodies(&Kind::Turnout).into_iter();
-    bodies
-        .filter(|(record, _)| record.subject.id() == subject && record.at <= grass.now)
-        .find_map(|(record, body)| match body {
-            Body::Turnout(body) if body.came_in.is_none() => {
-                Some((record.id.clone(), record.at, body))
-            }
-            _ => None,
+/// How long it was out on a day, what goes on left aside: of a group with what one of them was out alone, the longest.
+fn had_on(grass: &Grass<'_, impl Zone>, who: &Who, outings: &[Outing], day: LocalDate) -> Span {
+    let together = outings.iter().filter(|outing| outing.day == day);
+    let together = together
+        .filter_map(|outing| outing.time)
+        .fold(Span::ZERO, |sum, time| sum + time);
+    let alone = |animal: &AnimalId| {
+        let about = Subject::animal(animal);
+        let own = grass.turnouts.iter();
+        own.filter(|(record, _)| record.subject == about)
+            .filter(|(record, _)| grass.zone.to_local(record.at).date == day)
+            .filter_map(|(record, body)| body.time(record.at))
+            .fold(Span::ZERO, |sum, time| sum + time)
+    };
+    let members = who.members.iter().filter(|_| who.group);
+    together + members.map(alone).max().unwrap_or(Span::ZERO)
+}
+
+/// A turnout that goes on.
+struct Going {
+    id: RecordId,
+    with: Option<String>,
+    since: Instant,
+    body: TurnoutV1,
+}
+
+/// The turnout that goes on: the latest that nobody brought in, its own or that of a group it is in. Also one that lies
+/// ahead of a clock that was set back.
+fn open_turnout(grass: &Grass<'_, impl Zone>, who: &Who) -> Option<Going> {
+    let going = |own: bool| {
+        let mut turnouts = grass.turnouts.iter();
+        turnouts.find(|(record, body)| {
+            let of_it = (record.subject == who.about) == own && who.is_out_by(&record.subject);
+            of_it && body.came_in.is_none()
         })
+    };
+    let (record, body) = going(true).or_else(|| going(false))?;
+    Some(Going {
+        id: record.id.clone(),
+        with: who.with_whom(&record.subject),
+        since: record.at,
+        body: body.clone(),
+    })
 }

@@ -19,14 +19,15 @@ pub use week::{WeekDay, week};
 use super::horses::kind_of_limit;
 use super::shed::{self, Weather};
 use super::{beside, round};
+use crate::forms::shed::of_one_day;
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use asked::Grass;
 use tussock_core::animal::PaddockId;
 use tussock_core::graze::season::SeasonOn;
 use tussock_core::graze::sun::Place;
-use tussock_core::log::bodies::{Chip, YardV2};
-use tussock_core::log::{Body, Kind, Record};
+use tussock_core::log::bodies::YardV2;
+use tussock_core::log::{Body, Kind, Record, Subject};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
 /// The most things of a yard that are asked for.
@@ -69,6 +70,8 @@ pub fn zone_name(shelf: &Shelf) -> Option<String> {
 /// What a person chose on the screen beside what was decided.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Chosen {
+    /// For whom: the choice is nobody else's.
+    pub whose: Option<Subject>,
     /// Another paddock.
     pub paddock: Option<PaddockId>,
     /// With or without a muzzle.
@@ -94,6 +97,20 @@ pub struct Paddock {
     pub paddocks: Vec<(PaddockId, String)>,
 }
 
+impl Chosen {
+    /// What was chosen for one; of another's choice nothing stays.
+    #[must_use]
+    pub fn for_one(self, about: &Subject) -> Self {
+        if self.whose.as_ref() == Some(about) {
+            return self;
+        }
+        Self {
+            whose: Some(about.clone()),
+            ..Self::default()
+        }
+    }
+}
+
 impl Paddock {
     /// The one of an id; without one the first.
     pub fn of(&self, id: Option<&str>) -> Option<&Goes> {
@@ -104,15 +121,10 @@ impl Paddock {
     }
 }
 
-/// The chips without what was said of another night and another sky: those do not speak of today, and are asked anew.
+/// The chips without what was said of another night and another day: those do not speak of today, and are asked anew.
 fn said_today(mut weather: Weather) -> Weather {
     if weather.carried {
-        weather.chips.retain(|chip| {
-            !matches!(
-                chip,
-                Chip::NightFiveOrUnder | Chip::NightOverFive | Chip::Dull | Chip::Sunny
-            )
-        });
+        weather.chips.retain(|chip| !of_one_day(*chip));
         weather.carried = !weather.chips.is_empty();
     }
     weather
@@ -122,7 +134,7 @@ fn said_today(mut weather: Weather) -> Weather {
 pub fn paddock(shelf: &Shelf, now: Instant, zone: &impl Zone, chosen: &Chosen) -> Paddock {
     let records: Vec<&Record> = shelf.records().collect();
     let grass = Grass::of(shelf, &records, now, zone);
-    let mut goes: Vec<Goes> = who::who(shelf, &records, now, grass.day)
+    let mut goes: Vec<Goes> = who::who(&grass)
         .into_iter()
         .filter_map(|who| goes::goes(&grass, who, chosen))
         .collect();

@@ -5,8 +5,8 @@ use super::who::Who;
 use tussock_core::assess::best;
 use tussock_core::graze::intake::{OutFor, eaten};
 use tussock_core::limits::Ends;
+use tussock_core::log::Gathered;
 use tussock_core::log::bodies::{GrazingV1, SwardV1, TurnoutV1};
-use tussock_core::log::{Body, Gathered, Kind};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{DryMatter, Instant, LocalDate, Span, Zone};
 
@@ -26,13 +26,15 @@ pub struct Outing {
     pub body: TurnoutV1,
     /// How long it was out; `None` while it is.
     pub time: Option<Span>,
+    /// The group it was out with, when the turnout is the group's.
+    pub with: Option<String>,
     /// The name of the paddock.
     pub paddock: Option<String>,
     /// Dry matter by the model, of all of them; `None` while it is out, and where one was never weighed.
     pub dry: Option<Ends<DryMatter>>,
 }
 
-/// The turnouts of the last days, the newest first.
+/// The turnouts of the last days, the newest first; of an animal with those of its groups.
 pub(super) fn outings(
     grass: &Grass<'_, impl Zone>,
     who: &Who,
@@ -40,18 +42,13 @@ pub(super) fn outings(
     decided: Option<&GrazingV1>,
 ) -> Vec<Outing> {
     let paddocks = grass.paddocks();
-    let bodies = grass.shelf.bodies(&Kind::Turnout).into_iter();
-    bodies
-        .filter(|(record, _)| record.subject == who.about && record.at <= grass.now)
-        .filter_map(|(record, body)| {
-            let day = grass.zone.to_local(record.at).date;
-            match body {
-                Body::Turnout(body) if (grass.day - day).num_days() < DAYS => {
-                    Some((record, day, body))
-                }
-                _ => None,
-            }
-        })
+    // Also one that lies ahead of a clock that was set back.
+    grass
+        .turnouts
+        .iter()
+        .filter(|(record, _)| who.is_out_by(&record.subject))
+        .map(|(record, body)| (record, grass.zone.to_local(record.at).date, body.clone()))
+        .filter(|(_, day, _)| (grass.day - *day).num_days() < DAYS)
         .map(|(record, day, body)| {
             let name = body
                 .paddock
@@ -66,6 +63,7 @@ pub(super) fn outings(
                 day,
                 out: record.at,
                 time,
+                with: who.with_whom(&record.subject),
                 paddock: name.map(|(_, name)| name.clone()),
                 dry: time.and_then(|time| {
                     let weeks = decided.map(|decided| {

@@ -1,3 +1,5 @@
+mod holds;
+
 use super::*;
 use crate::acts::{Act, New};
 use crate::forms::turnout;
@@ -5,15 +7,16 @@ use crate::views::test_yard::{add, animal, at, shelf_of, written, zone};
 use tussock_core::animal::{
     Animal, AnimalId, Answer, Group, GroupId, Insulin, InsulinTest, Laminitis, Member, YardId,
 };
+use tussock_core::assess::{Reading, ScaleInstrument, ScaleWeight};
 use tussock_core::graze::window::{Care, Closed};
 use tussock_core::log::bodies::base::MicroDegrees;
 use tussock_core::log::bodies::{
     Chip, GrazingMinutes, GrazingV1, GroupV1, LeafSeen, PaddockV2, PlaceV2, SeasonEvent, SwardV1,
-    WeatherV2,
+    WeatherV2, WeightV1,
 };
-use tussock_core::log::{Known, Name, Subject};
+use tussock_core::log::{Case, Known, Name, Subject};
 use tussock_core::sources::RecordId;
-use tussock_core::units::Span;
+use tussock_core::units::{BodyMass, Span};
 
 /// Seven in the morning of a day, by the yard's clock.
 fn seven(day: i64) -> Instant {
@@ -106,6 +109,24 @@ fn a_yard(of: &Animal) -> Shelf {
     chips(&shelf, "w", &[Chip::NightOverFive, Chip::Sunny], 0)
 }
 
+/// With a weight, and hay whose sugar a laboratory found to be low: its plan has room for grass.
+fn with_room(shelf: &Shelf) -> Shelf {
+    let reading = Reading::Scale(ScaleWeight {
+        mass: BodyMass::kg(372.0),
+        instrument: ScaleInstrument::AnimalScale,
+    });
+    let weight = Body::Weight(WeightV1::of(&reading).unwrap());
+    let mut shelf = put(shelf, "kg", moss(), weight, at(-5));
+    let tested = include_str!("../../../../../core/examples/cases/bramble-tested-hay.json");
+    let tested = Case::read(tested).unwrap();
+    for record in tested.log.current() {
+        if matches!(record.kind, Kind::Lot | Kind::Food) {
+            shelf.put(record.clone());
+        }
+    }
+    shelf
+}
+
 fn goes_of(shelf: &Shelf, now: Instant) -> Goes {
     let seen = paddock(shelf, now, &zone(), &Chosen::default());
     seen.of(Some("moss")).unwrap().clone()
@@ -127,7 +148,7 @@ fn decided(muzzle: bool) -> Body {
 fn one_at_risk_has_no_grass_in_the_flush_and_one_that_is_only_fat_has_it_with_care() {
     let at_risk = goes_of(&a_yard(&animal("moss")), seven(0));
     assert_eq!(at_risk.stands, Stands::Closed);
-    assert_eq!(at_risk.window.closed, [Closed::Flush]);
+    assert_eq!(at_risk.window.closed, [Closed::Flush, Closed::NotInPlan]);
     assert!(!at_risk.may_go(seven(0)));
     let fat = goes_of(&a_yard(&lean("moss")), seven(0));
     assert!(matches!(fat.stands, Stands::Open(_)), "{:?}", fat.stands);
@@ -138,17 +159,29 @@ fn one_at_risk_has_no_grass_in_the_flush_and_one_that_is_only_fat_has_it_with_ca
 
 #[test]
 fn after_the_flush_one_at_risk_is_asked_how_it_goes_out() {
-    let shelf = noted(&a_yard(&animal("moss")), SeasonEvent::FlushOver, -3);
+    // Nobody knows its risk: what is not counted in its plan is closed too.
+    let not_known = noted(&a_yard(&animal("moss")), SeasonEvent::FlushOver, -3);
+    let goes = goes_of(&with_room(&not_known), seven(0));
+    assert_eq!(goes.plan, ByPlan::NotCounted);
+    assert_eq!(goes.window.closed, [Closed::NotInPlan]);
+    let mut native = animal("moss");
+    native.health.native_or_cob = Answer::Yes;
+    let shelf = noted(&a_yard(&native), SeasonEvent::FlushOver, -3);
+    let shelf = with_room(&shelf);
     let goes = goes_of(&shelf, seven(0));
-    assert!(matches!(goes.stands, Stands::Open(_)), "{:?}", goes.stands);
+    assert_eq!(goes.plan, ByPlan::NotDecided);
+    assert_eq!(goes.window.closed, [Closed::NotInPlan]);
     assert!(!goes.may_go(seven(0)), "nobody decided");
     let shelf = put(&shelf, "g", moss(), decided(false), at(-1));
-    assert!(goes_of(&shelf, seven(0)).may_go(seven(0)));
+    let goes = goes_of(&shelf, seven(0));
+    assert!(matches!(goes.stands, Stands::Open(_)), "{goes:?}");
+    assert!(goes.may_go(seven(0)));
 }
 
 #[test]
 fn the_chips_close_it_and_a_night_nobody_spoke_of_does_too() {
     let over = noted(&a_yard(&animal("moss")), SeasonEvent::FlushOver, -3);
+    let over = put(&with_room(&over), "g", moss(), decided(false), at(-1));
     let cases: [(&[Chip], &[Closed]); 3] = [
         (&[Chip::NightFiveOrUnder], &[Closed::ColdNight]),
         (&[Chip::Sunny], &[Closed::NightNotSaid]),
@@ -214,7 +247,10 @@ fn without_a_place_the_clock_tells_it_and_one_at_risk_waits_for_the_season() {
     let shelf = shelf_of(&[add("moss", &animal("moss"), -30)]);
     let shelf = chips(&shelf, "w", &[Chip::NightOverFive, Chip::Sunny], 0);
     let goes = goes_of(&shelf, seven(0));
-    assert_eq!(goes.window.closed, [Closed::FlushNotKnown]);
+    assert_eq!(
+        goes.window.closed,
+        [Closed::FlushNotKnown, Closed::NotInPlan]
+    );
 }
 
 #[test]

@@ -23,10 +23,16 @@ impl PaddockWords for English {
     fn grass_sentence(&self, goes: &Goes, zone: &dyn Zone) -> String {
         match &goes.stands {
             Stands::Out => match &goes.out {
-                Some(out) => format!("Bring in {} by {}", goes.name, self.time_at(out.by, zone)),
+                Some(out) => {
+                    let who = out.with.as_ref().unwrap_or(&goes.name);
+                    format!("Bring in {who} by {}", self.time_at(out.by, zone))
+                }
                 None => self.bring_in(&goes.name),
             },
-            Stands::Late => format!("Bring in {} now", goes.name),
+            Stands::Late => {
+                let with = goes.out.as_ref().and_then(|out| out.with.as_ref());
+                format!("Bring in {} now", with.unwrap_or(&goes.name))
+            }
             Stands::Closed => self.no_grass_today().to_owned(),
             Stands::HadIt => format!("{}: no more grass today", goes.name),
             Stands::Open(stretch) => {
@@ -129,6 +135,9 @@ impl PaddockWords for English {
     }
     fn set_by(&self, name: &str) -> String {
         format!("{name} sets it for all of them: the most at risk.")
+    }
+    fn no_small_risk(&self) -> &'static str {
+        "Nothing here makes grass a small risk."
     }
     fn clock_of_yard(&self) -> Said {
         Said::because(
@@ -257,6 +266,7 @@ impl PaddockWords for English {
     }
     fn outing_second(&self, outing: &Outing) -> String {
         let mut parts: Vec<String> = outing.paddock.iter().cloned().collect();
+        parts.extend(outing.with.as_ref().map(|group| format!("with {group}")));
         if outing.body.muzzle {
             parts.push("muzzled".to_owned());
         }
@@ -266,6 +276,9 @@ impl PaddockWords for English {
             None => {}
         }
         parts.join(", ")
+    }
+    fn was_not_out(&self) -> &'static str {
+        "It was not out"
     }
     fn correct_out_times(&self) -> &'static str {
         "Correct a time"
