@@ -18,9 +18,11 @@ test('a paddock is looked at in one tap, which can be taken back', async ({ hand
   await hands.type(field('Area'), '2 acres');
   await hands.see(words('8094 m², 0.81 ha, 2 acres'));
   await holds('field-form');
-  await hands.tap(link('Back'));
-
-  await addField(hands);
+  await hands.type(field('Name'), topField.name);
+  await hands.tap(choice(topField.grows));
+  await hands.tap(thing('checkbox', /^Ragwort/));
+  await hands.tap(button('Save the paddock'));
+  await hands.see(sentence('Nobody has looked today'));
   await holds('field-not-looked');
   hands.touches.reset();
   await hands.tap(choice('Ankle'));

@@ -1,14 +1,16 @@
 //! The week of grass.
 
 use super::at::{AtGrass, told};
-use crate::parts::{Cord, Frame, FrameKind, Hang, Quiet, QuietRow, Sentence, State, Tag};
+use crate::parts::{
+    Action, ActionRow, Cord, Frame, FrameKind, Hang, Quiet, QuietRow, Sentence, State, Tag,
+};
 use crate::places::{Places, Unread};
 use crate::world::World;
 use leptos::prelude::*;
 use tussock_core::animal::AnimalId;
 use tussock_flow::routes::{Place, Route};
 use tussock_flow::views::paddock::week;
-use tussock_flow::words::{English, HorsesWords, PaddockWords};
+use tussock_flow::words::{English, FieldWords, HorsesWords, PaddockWords};
 
 /// Seven days of grass for everybody that goes out.
 #[component]
@@ -73,7 +75,9 @@ pub fn Week() -> impl IntoView {
         let back = goes.get().map_or(Route::Paddock, |goes| {
             Route::PaddockOf(AnimalId(goes.about.id().to_owned()))
         });
-        view! { <QuietRow><Quiet says=words.back() press=back.to_string() /></QuietRow> }
+        view! {
+            <ActionRow><Action says=words.to_grass_today() press=back.to_string() /></ActionRow>
+        }
     };
     view! {
         <Frame
