@@ -38,7 +38,7 @@ test('a paddock is looked at in one tap, which can be taken back', async ({ hand
   // One look a day: the second tap adds to the first.
   await hands.see(sentence('Leaf below the ankle, seen today'));
   // What was seen there harms, whatever region is ticked.
-  await hands.see(words('The liver destroyed over weeks and months'));
+  await hands.see(button(/^The liver destroyed over weeks and months/));
   await holds('field-bare');
 });
 

@@ -22,12 +22,12 @@ test('one at risk waits for the season and the night, and is told what to do ins
   await flushIsOver(hands);
   await say(hands, 'Night 5 °C or under');
   await hands.see(sentence('No grass today'));
-  await hands.see(words(/^The night was at 5/));
+  await hands.see(words(/^The night was at 5 °C or under\.$/));
   // Once the night is said it is one line, and what closes it then is that its plan has no grass.
   await hands.tap(button('Change the weather'));
   await say(hands, 'Night over 5 °C');
   await hands.see(sentence('No grass today'));
-  await hands.see(words(/^Its plan has no grass/));
+  await hands.see(words(/^Its plan has no grass\.$/));
   await hands.see(link('Say how Bramble goes out'));
   await hands.see(button('It is out already: write it down'));
 });

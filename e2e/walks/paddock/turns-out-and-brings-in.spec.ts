@@ -1,5 +1,6 @@
 /** An animal that goes out and comes in, what is written of it, and a time that is corrected. */
 import { dawn, sleepFor, wakeAt } from '../../device/clock.ts';
+import { markAll } from '../../device/keys.ts';
 import { button, field, sentence, words } from '../../hands/hands.ts';
 import { flushIsOver, haveATestedHorse, say } from '../../models/paddock.ts';
 import { readSentence } from '../../models/screen.ts';
@@ -25,6 +26,8 @@ test('what went out is brought in by the hour that grass closes, and both are in
   await hands.see(words(/05:45 to 09:45/));
 
   await hands.tap(button(/05:45 to 09:45/));
+  await hands.tap(field('Came in at; empty while it is out'));
+  await markAll(page);
   await hands.type(field('Came in at; empty while it is out'), '8:50');
   await hands.tap(button('Save'));
   await hands.see(words(/05:45 to 08:50/));

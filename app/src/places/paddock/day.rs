@@ -62,21 +62,25 @@ impl AtGrass {
                     .and_then(|weather| words.weather_line(&weather.chips))
             })
         });
-        let shown = Signal::derive(move || open.get() || said.with(Option::is_none));
+        // The keys stand there once they can save: a tap before the records are read would be lost.
+        let read = Memo::new(move |_| self.view.with(Option::is_some));
+        let shown = Memo::new(move |_| open.get() || said.with(Option::is_none));
         let keys = StoredValue::new(offers);
         let change = Callback::new(move |()| open.set(true));
-        view! {
-            <Show
-                when=move || shown.get()
-                fallback=move || {
-                    view! {
-                        <QuietRow>
-                            <span>{move || said.get().unwrap_or_default()}</span>
-                            <Quiet says=words.change_weather() press=change />
-                        </QuietRow>
-                    }
+        let keys_or_line = move || {
+            if !read.get() {
+                return ().into_any();
+            }
+            if !shown.get() {
+                return view! {
+                    <QuietRow>
+                        <span>{move || said.get().unwrap_or_default()}</span>
+                        <Quiet says=words.change_weather() press=change />
+                    </QuietRow>
                 }
-            >
+                .into_any();
+            }
+            view! {
                 <Several
                     legend=words.last_night_and_sky()
                     offers=keys.get_value()
@@ -84,9 +88,10 @@ impl AtGrass {
                     on_choose=choose
                     hint=hint
                 />
-            </Show>
-        }
-        .into_any()
+            }
+            .into_any()
+        };
+        view! { {keys_or_line} }.into_any()
     }
 
     /// The day as a cord, with its table.
