@@ -18,6 +18,8 @@ pub trait StripWords {
     fn track_finding(&self, finding: &TrackFinding) -> Said;
     /// Why there is no strip.
     fn no_strip(&self, why: &NoStrip) -> String;
+    /// A strip is no leave to graze while grass is closed.
+    fn strip_while_open(&self) -> Said;
     /// The sentence of the screen.
     fn strip_sentence(&self, seen: &StripSeen) -> String;
     /// How many paces: "about 12 paces".

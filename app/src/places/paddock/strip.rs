@@ -156,7 +156,7 @@ impl Fencing {
                 let unknown = seen
                     .flush_not_known
                     .then(|| view! { <Caution said=words.flush_not_known() /> });
-                Some(view! { {against} {unknown} })
+                Some(view! { {told(words.strip_while_open())} {against} {unknown} })
             })
         };
         let comes = move || {

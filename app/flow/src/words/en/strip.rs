@@ -118,6 +118,12 @@ impl StripWords for English {
             NoStrip::Refused(error) => self.graze_error(error),
         }
     }
+    fn strip_while_open(&self) -> Said {
+        Said::because(
+            "Only while grass is open to them today: look at the paddock first",
+            "A strip limits how much there is, and not what closes grass: the night, frost, a dry spell, the flush, seed heads.",
+        )
+    }
     fn strip_sentence(&self, seen: &StripSeen) -> String {
         match &seen.strip {
             Ok(told) => format!("Fence {} on", self.paces(told.strip.fences.onward_paces)),

@@ -60,6 +60,7 @@ fn all_of_a_strip_is_said() {
         ] {
             assert!(LIMITS.contains(&limit));
             check_said(&say.strip_limit(limit));
+            check_said(&say.strip_while_open());
         }
         for why in every![
             NoStrip::NobodyOut => NoStrip::NobodyOut, NoStrip::NobodyChosen => NoStrip::NobodyChosen,
