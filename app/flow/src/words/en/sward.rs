@@ -154,6 +154,9 @@ impl SwardWords for English {
         }
     }
     fn stands(&self, available: Ends<SwardMass>) -> String {
+        if available.most <= SwardMass::ZERO {
+            return "Nothing stands above what is left standing".to_owned();
+        }
         format!(
             "About {} {}, between {}, above what is left standing",
             self.sward_number(available.likely),
