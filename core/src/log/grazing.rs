@@ -1,13 +1,18 @@
 //! From records to the turnout that somebody decided on, and the leaf that somebody saw.
 
-use super::bodies::{Body, GrazingV1, LeafSeen, SwardV1};
+use super::bodies::{Body, GrazingV1, SwardV1};
 use super::entry::{Entry, up_to};
 use super::envelope::Record;
+use super::gather::Gathered;
 use super::published::LEAF_SEEN_DAYS;
 use crate::animal::{AnimalId, PaddockId};
+use crate::assess::best;
+use crate::graze::intake::{OutFor, eaten};
 use crate::graze::sward::published::LEAF_BARE;
+use crate::graze::sward::{Leaf, readings};
+use crate::limits::Ends;
 use crate::plan::Grazing;
-use crate::units::{Instant, LocalDate, Zone};
+use crate::units::{DryMatter, Instant, LocalDate, Zone};
 
 /// The turnout that holds for an animal on a day: its own last decision, else that of the group it is in.
 pub(super) fn grazing_of(
@@ -49,14 +54,11 @@ fn as_asked(
     day: LocalDate,
     zone: &impl Zone,
 ) -> Grazing {
-    let since = decided.adapted_since.unwrap_or(decided.from);
-    // numeric: days of a week
-    let weeks = (day - since).num_days().max(0) as f64 / 7.0;
     Grazing {
         paddock: decided.paddock.clone(),
         time: decided.minutes.time(),
         muzzle: decided.muzzle,
-        weeks: Some(weeks),
+        weeks: Some(decided.weeks(day)),
         leaf: leaf_seen(entries, decided.paddock.as_ref(), day, zone),
     }
 }
@@ -98,19 +100,23 @@ pub(super) fn leaf_seen(
     seen.is_some_and(SwardV1::has_leaf)
 }
 
+impl Gathered {
+    /// What it eats of grass at its weight, with both ends; `None` while nobody weighed it.
+    pub fn eats_at_grass(&self, out: &OutFor) -> Option<Ends<DryMatter>> {
+        let weight = &best(&self.weights, self.day)?.weight;
+        let body = Ends::new(weight.low, weight.value, weight.high);
+        Some(eaten(out, body))
+    }
+}
+
 impl SwardV1 {
     /// Whether the leaf is high enough to be forage: at the ankle or above, or 5 cm and more by what was measured. Where both
     /// were said, both must be.
     pub fn has_leaf(&self) -> bool {
-        let boot = self
-            .leaf
-            .map(|leaf| matches!(leaf, LeafSeen::Ankle | LeafSeen::AboveAnkle));
-        let count = self.heights_mm.len();
-        let measured = (0 < count).then(|| {
-            let sum: i64 = self.heights_mm.iter().map(|height| height.get()).sum();
-            // Millimetres to centimetres.
-            LEAF_BARE.to_cm() * 10.0 <= sum as f64 / count as f64
-        });
+        let boot = self.leaf.map(|leaf| leaf != Leaf::BelowAnkle);
+        let measured = readings(&self.heights())
+            .ok()
+            .map(|(of, _)| *LEAF_BARE <= of.mean);
         match (boot, measured) {
             (Some(boot), Some(measured)) => boot && measured,
             (one, other) => one.or(other).unwrap_or(false),

@@ -63,7 +63,7 @@ pub use due::{Due, round_of};
 pub use envelope::{Known, Origin, Record};
 pub use error::{Allowed, Form, LogError, Place, Shape};
 pub use gather::{Gathered, Problem, Wish, gather};
-pub use grass::{NightSaid, SaidWeather, SkySaid, day_weather_of};
+pub use grass::day_weather_of;
 pub use grazing::grazing_by;
 pub use held_day::{DayHanging, HeldDay, held_day};
 pub use holding::{eaters, fed_with, plan_in_use, plan_that_feeds};

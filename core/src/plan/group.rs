@@ -250,17 +250,16 @@ pub fn group(of: &GroupFor<'_>) -> Result<GroupDraft, NoGroupDraft> {
         .max_by_key(|(member, _)| strictness(member.risk.level))
         .ok_or_else(|| for_all(PlanError::EmptyGroup))?;
     let asked = drafts(&of.members, |member| as_all(member, sets, &strictest.risk))?;
-    let out = grass::out_together(&of.members, &asked);
-    let out_together: Vec<PlanFor<'_>> = of
-        .members
-        .iter()
-        .zip(&out)
-        .map(|(member, out)| PlanFor {
-            grazing: out.as_ref(),
-            ..as_all(member, sets, &strictest.risk)
-        })
-        .collect();
-    let members = drafts(&out_together, Clone::clone)?;
+    let members = match grass::out_together(&of.members, &asked) {
+        None => asked.clone(),
+        Some(out) => {
+            let together = of.members.iter().zip(&out).map(|(member, out)| PlanFor {
+                grazing: out.as_ref(),
+                ..as_all(member, sets, &strictest.risk)
+            });
+            drafts(&together.collect::<Vec<_>>(), Clone::clone)?
+        }
+    };
     let sum: DryMatter = members.iter().map(forage_of).sum();
     let floor = floor(&members).ok_or_else(|| for_all(PlanError::EmptyGroup))?;
     let raised = (sum < floor.forage).then(|| RaisedForAll {

@@ -3,6 +3,7 @@ import { dawn, wakeAt } from '../../device/clock.ts';
 import { records } from '../../device/database.ts';
 import { button, choice, field, link, sentence, thing, words } from '../../hands/hands.ts';
 import { addField, newFieldForm, topField } from '../../models/fields.ts';
+import { flushIsOver, haveATestedHorse } from '../../models/paddock.ts';
 import { readBeforeAgain } from '../../models/screen.ts';
 import { haveAPlan } from '../../models/start.ts';
 import { expect, test } from '../../walk.ts';
@@ -88,6 +89,30 @@ test('a strip waits for who goes out, and a track keeps hay and water apart', as
   await hands.see(words('Hay place 4'));
   await hands.see(words('That a track takes weight off is not proven'));
   await holds('track');
+});
+
+test('a strip is drawn for one that goes out by a decision, with both fences and the paces', async ({ hands, page, holds }) => {
+  test.setTimeout(180_000);
+  await wakeAt(page, dawn);
+  const horse = await haveATestedHorse(hands, page);
+  await flushIsOver(hands);
+  await addField(hands, { ...topField, seen: [] });
+  await hands.tap(choice('Above ankle'));
+  await hands.see(sentence('Leaf above the ankle, seen today'));
+  const paddock = new URL(page.url()).hash;
+  await hands.open(horse.replace('#/horses/', '#/paddock/grazing/'));
+  await hands.see(sentence('How Fern goes out to grass'));
+  await hands.tap(choice('30 min'));
+  await hands.tap(button('Save'));
+  await expect.poll(() => new URL(page.url()).hash).toMatch(/^#\/paddock\/of\//);
+  await hands.open(`${paddock}/strip`);
+  await hands.see(sentence("Today's strip"));
+  await hands.type(field('How wide'), '10 m');
+  await hands.tap(choice('With one'));
+  await hands.see(sentence(/^Fence (less than a pace|[\d.]+ paces?) on$/));
+  await hands.see(thing('img', /^The strip from above: /));
+  await hands.see(words(/^No animal's plan rests on a strip/));
+  await holds('strip');
 });
 
 test('grasses to favour and to avoid stand by their names', async ({ hands, page, holds }) => {

@@ -22,7 +22,7 @@ pub(super) fn yard() -> YardV2 {
             longitude: MicroDegrees::new(-3_400_000).unwrap(),
             zone: Some(name("Europe/London")),
         }),
-        regions: Region::ALL.to_vec(),
+        regions: tussock_core::graze::plants::Region::ALL.to_vec(),
         currency: Some(name("GBP")),
         vet_telephone: Some(said("01632 960000")),
         note: Some(said("Gate \"sticks\"; lift it.\nKey under the trough.")),

@@ -2,6 +2,8 @@
 
 use super::{at, date, job, name, said, time};
 use tussock_core::animal::{Answer, PaddockId};
+use tussock_core::graze::season::Noted;
+use tussock_core::graze::sward::{Leaf, SwardKind};
 use tussock_core::log::bodies::base::{Count, Millimetres, SquareMetres};
 use tussock_core::log::bodies::*;
 
@@ -40,7 +42,7 @@ pub(super) fn paddocks() -> Vec<PaddockV2> {
 }
 
 pub(super) fn swards() -> Vec<SwardV1> {
-    let mut all: Vec<SwardV1> = LeafSeen::ALL
+    let mut all: Vec<SwardV1> = Leaf::ALL
         .into_iter()
         .zip([Answer::No, Answer::Yes, Answer::NotKnown])
         .map(|(leaf, seeding)| SwardV1 {
@@ -103,7 +105,7 @@ pub(super) fn turnouts() -> Vec<TurnoutV1> {
 }
 
 pub(super) fn season_notes() -> Vec<SeasonNoteV1> {
-    SeasonEvent::ALL
+    Noted::ALL
         .into_iter()
         .map(|what| SeasonNoteV1 {
             date: date("2026-04-12"),

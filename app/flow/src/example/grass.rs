@@ -4,10 +4,10 @@
 use super::{ExampleFault, add};
 use crate::acts::Act;
 use tussock_core::animal::{AnimalId, Answer, PaddockId, YardId};
+use tussock_core::graze::sward::Leaf;
 use tussock_core::log::bodies::base::{MicroDegrees, SquareMetres};
 use tussock_core::log::bodies::{
-    Chip, GrazingMinutes, GrazingV1, LeafSeen, PaddockV2, PlaceV2, SwardV1, TurnoutV1, WeatherV2,
-    YardV2,
+    Chip, GrazingMinutes, GrazingV1, PaddockV2, PlaceV2, SwardV1, TurnoutV1, WeatherV2, YardV2,
 };
 use tussock_core::log::{Body, LogError, Name, Subject};
 use tussock_core::units::{Instant, LocalDate, Span, Zone};
@@ -72,7 +72,7 @@ pub(super) fn acts(
             Subject::paddock(&top),
             now,
             Body::Sward(SwardV1 {
-                leaf: Some(LeafSeen::Ankle),
+                leaf: Some(Leaf::Ankle),
                 seeding: Answer::No,
                 heights_mm: Vec::new(),
                 plate: None,

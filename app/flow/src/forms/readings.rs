@@ -1,11 +1,10 @@
 //! Heights of a paddock one after another, or the clicks of a plate.
 
 use crate::acts::{Act, New};
-use crate::views::fields::clicks_mean;
 use tussock_core::animal::{Answer, PaddockId};
 use tussock_core::graze::GrazeError;
 use tussock_core::graze::sward::published::{CLICKS, HEIGHT, READINGS_ASKED};
-use tussock_core::graze::sward::{Readings, readings};
+use tussock_core::graze::sward::{Readings, mean_clicks, readings};
 use tussock_core::log::bodies::base::{Count, Millimetres};
 use tussock_core::log::bodies::{PlateV1, SwardV1};
 use tussock_core::log::{Body, Known, LogError, Subject};
@@ -144,7 +143,7 @@ impl Taken {
             Way::Clicks => {
                 let clicks = self.clicks().ok()?;
                 Some(Summed::Clicks {
-                    mean: clicks_mean(&clicks)?,
+                    mean: mean_clicks(&clicks)?,
                     count: clicks.len(),
                 })
             }

@@ -1,7 +1,7 @@
 //! What somebody sees of a paddock in one tap: the leaf against the boot, and seed heads.
 
 use crate::acts::{Act, New};
-use crate::views::fields::{Look, leaf_word};
+use crate::views::fields::Look;
 use tussock_core::animal::{Answer, PaddockId};
 use tussock_core::graze::sward::Leaf;
 use tussock_core::log::bodies::SwardV1;
@@ -33,7 +33,7 @@ pub fn tap(paddock: &PaddockId, look: &Look, tapped: Tapped, day: LocalDate, id:
         |(_, _, body)| body.clone(),
     );
     match tapped {
-        Tapped::Leaf(leaf) => body.leaf = Some(leaf_word(leaf)),
+        Tapped::Leaf(leaf) => body.leaf = Some(leaf),
         Tapped::Seeding(true) => body.seeding = Answer::Yes,
         Tapped::Seeding(false) => body.seeding = Answer::No,
     }

@@ -4,7 +4,8 @@ use super::correct::clock;
 use super::tub::Wrong as NoTime;
 use crate::acts::{Act, New};
 use tussock_core::animal::PaddockId;
-use tussock_core::log::bodies::{SeasonEvent, SeasonNoteV1, TurnoutV1};
+use tussock_core::graze::season::Noted;
+use tussock_core::log::bodies::{SeasonNoteV1, TurnoutV1};
 use tussock_core::log::{Body, Known, Subject};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{Instant, LocalDate, LocalStamp, Zone};
@@ -123,7 +124,7 @@ pub fn correct(
 /// A text that is no day, a day to come, something else without a remark.
 pub fn note(
     yard: &Subject,
-    what: SeasonEvent,
+    what: Noted,
     day: &str,
     remark: &str,
     today: LocalDate,
@@ -140,7 +141,7 @@ pub fn note(
         return Err(Wrong::ToCome);
     }
     let remark = Some(remark.trim()).filter(|text| !text.is_empty());
-    if what == SeasonEvent::Other && remark.is_none() {
+    if what == Noted::Other && remark.is_none() {
         return Err(Wrong::NoRemark);
     }
     Ok(Act::Add(New {
@@ -211,16 +212,16 @@ mod tests {
         let yard = Subject::yard(&YardId("y".into()));
         let today: LocalDate = "2026-05-05".parse().unwrap();
         let write = |what, day: &str, said: &str| note(&yard, what, day, said, today, "n");
-        assert!(write(SeasonEvent::FlushBegan, "", "").is_ok());
-        assert!(write(SeasonEvent::FlushBegan, "2025-04-12", "").is_ok());
+        assert!(write(Noted::FlushBegan, "", "").is_ok());
+        assert!(write(Noted::FlushBegan, "2025-04-12", "").is_ok());
         assert_eq!(
-            write(SeasonEvent::FlushOver, "2026-05-06", ""),
+            write(Noted::FlushOver, "2026-05-06", ""),
             Err(Wrong::ToCome)
         );
         assert_eq!(
-            write(SeasonEvent::FlushOver, "May", ""),
+            write(Noted::FlushOver, "May", ""),
             Err(Wrong::Day("May".into()))
         );
-        assert_eq!(write(SeasonEvent::Other, "", " "), Err(Wrong::NoRemark));
+        assert_eq!(write(Noted::Other, "", " "), Err(Wrong::NoRemark));
     }
 }

@@ -1,7 +1,7 @@
 //! The labels of the place of the yard.
 
 use crate::forms::grass_place::{Field, Looking, Noon, Wrong};
-use tussock_core::log::bodies::Region;
+use tussock_core::graze::plants::Region;
 
 /// What the form of the place says.
 pub trait GrassPlaceWords {

@@ -2,8 +2,9 @@
 
 use super::Said;
 use crate::views::season::{ByFlush, Leaner, Season};
+use tussock_core::graze::season::Noted;
 use tussock_core::graze::season::{Band, UntilFlush, Watch, YearPart};
-use tussock_core::log::bodies::{SeasonEvent, SeasonNoteV1};
+use tussock_core::log::bodies::SeasonNoteV1;
 
 /// What the season says.
 pub trait SeasonWords {
@@ -48,7 +49,7 @@ pub trait SeasonWords {
     /// A note.
     fn season_note(&self, note: &SeasonNoteV1) -> String;
     /// What happened.
-    fn season_event(&self, what: SeasonEvent) -> &'static str;
+    fn season_event(&self, what: Noted) -> &'static str;
     /// What is asked of a new note.
     fn what_was_seen(&self) -> &'static str;
     /// The day of a note.

@@ -32,6 +32,14 @@ impl YardZone {
     pub(super) fn of(shelf: &Shelf) -> Self {
         zone_name(shelf).map_or(Self::Device, |name| Self::Named(NamedZone::of(&name)))
     }
+
+    /// That of the records of a screen, as far as they are read.
+    pub(super) fn read(shelf: Option<&Result<Shelf, KeepError>>) -> Self {
+        match shelf {
+            Some(Ok(shelf)) => Self::of(shelf),
+            _ => Self::Device,
+        }
+    }
 }
 
 /// Everything that the screens of grass share.
@@ -78,10 +86,7 @@ impl AtGrass {
 
     /// The clock of the yard.
     pub(super) fn zone(self) -> YardZone {
-        match self.shelf.get() {
-            Some(Ok(shelf)) => YardZone::of(&shelf),
-            _ => YardZone::Device,
-        }
+        self.shelf.with(|shelf| YardZone::read(shelf.as_ref()))
     }
 
     /// Whether this device keeps another time than the yard.

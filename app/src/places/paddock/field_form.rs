@@ -13,7 +13,8 @@ use crate::world::{Reading, World};
 use leptos::prelude::*;
 use tussock_core::animal::PaddockId;
 use tussock_core::graze::plants::{PlantId, hazards_in};
-use tussock_core::log::bodies::{PaddockV2, SwardKind};
+use tussock_core::graze::sward::SwardKind;
+use tussock_core::log::bodies::PaddockV2;
 use tussock_core::sources::RecordId;
 use tussock_core::units::{LocalDate, Zone};
 use tussock_flow::acts::Act;
@@ -23,7 +24,7 @@ use tussock_flow::forms::field::{
 };
 use tussock_flow::routes::Route;
 use tussock_flow::shelf::Shelf;
-use tussock_flow::views::fields::{kind_of, matches_text, needs, one, regions};
+use tussock_flow::views::fields::{matches_text, needs, one, regions};
 use tussock_flow::words::{English, FieldWords, HorsesWords, PaddockWords, PlantsWords};
 
 /// A new paddock.
@@ -138,7 +139,7 @@ impl FieldForm {
         let form = self.form;
         let kinds = KINDS
             .iter()
-            .map(|(kind, _)| Offer::new(*kind, words.sward_kind(kind_of(*kind))))
+            .map(|(kind, _)| Offer::new(*kind, words.sward_kind(*kind)))
             .collect();
         let shades = SHADES
             .iter()
@@ -272,10 +273,9 @@ impl FieldForm {
 
     /// The day of the yard.
     fn today(self) -> LocalDate {
-        let zone = self.shelf.with_untracked(|shelf| match shelf {
-            Some(Ok(shelf)) => YardZone::of(shelf),
-            _ => YardZone::Device,
-        });
+        let zone = self
+            .shelf
+            .with_untracked(|shelf| YardZone::read(shelf.as_ref()));
         zone.to_local(clock::now()).date
     }
 

@@ -381,10 +381,9 @@ impl GrazingForm {
 
     /// The day of the yard at the tap itself: a screen left open over midnight decides from the new day on.
     fn at_the_tap(self, out: &GoesOut) -> LocalDate {
-        let zone = self.shelf.with_untracked(|shelf| match shelf {
-            Some(Ok(shelf)) => YardZone::of(shelf),
-            _ => YardZone::Device,
-        });
+        let zone = self
+            .shelf
+            .with_untracked(|shelf| YardZone::read(shelf.as_ref()));
         zone.to_local(clock::now()).date.max(out.today)
     }
 }

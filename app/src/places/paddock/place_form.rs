@@ -11,7 +11,8 @@ use crate::parts::{
 use crate::places::{Saving, Unread, draft_line};
 use crate::world::{Reading, World};
 use leptos::prelude::*;
-use tussock_core::log::bodies::{Region, YardV2};
+use tussock_core::graze::plants::Region;
+use tussock_core::log::bodies::YardV2;
 use tussock_flow::forms::grass_place::{
     Field as Which, Looking, NoFix, Typed, Wrong, coarse_text, needs, yard,
 };

@@ -11,8 +11,8 @@ use crate::places::shed::yard;
 use crate::places::{Saving, Unread};
 use crate::world::World;
 use leptos::prelude::*;
+use tussock_core::graze::season::Noted;
 use tussock_core::graze::season::{Watch, YearPart};
-use tussock_core::log::bodies::SeasonEvent;
 use tussock_core::units::Zone;
 use tussock_flow::forms::turnout::{Wrong, note};
 use tussock_flow::routes::Route;
@@ -178,7 +178,7 @@ fn notes(seen: &Seen) -> AnyView {
 /// A new note.
 #[derive(Clone, Copy)]
 struct NoteForm {
-    what: RwSignal<Option<SeasonEvent>>,
+    what: RwSignal<Option<Noted>>,
     day: RwSignal<String>,
     remark: RwSignal<String>,
     wrong: RwSignal<Option<Wrong>>,
@@ -218,7 +218,7 @@ impl NoteForm {
 
     fn fields(self) -> impl IntoView {
         let words = English::default();
-        let offers = SeasonEvent::ALL
+        let offers = Noted::ALL
             .iter()
             .map(|what| Offer::new(*what, words.season_event(*what)))
             .collect();

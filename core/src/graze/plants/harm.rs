@@ -33,24 +33,6 @@ impl Region {
         Self::SouthernAfrica,
         Self::Tropics,
     ];
-
-    /// A stable key.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::BritishIsles => "british_isles",
-            Self::Europe => "europe",
-            Self::NorthAmerica => "north_america",
-            Self::Australia => "australia",
-            Self::NewZealand => "new_zealand",
-            Self::SouthernAfrica => "southern_africa",
-            Self::Tropics => "tropics",
-        }
-    }
-
-    /// The region of a key.
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|region| region.key() == key)
-    }
 }
 
 /// What a plant does.

@@ -96,6 +96,19 @@ pub enum Noted {
     Other,
 }
 
+impl Noted {
+    /// All of them, in the order in which they are asked.
+    pub const ALL: [Self; 7] = [
+        Self::FlushBegan,
+        Self::FlushOver,
+        Self::AutumnRain,
+        Self::FirstFrost,
+        Self::HardFreeze,
+        Self::Drought,
+        Self::Other,
+    ];
+}
+
 /// What a person noted, and the day.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Note {

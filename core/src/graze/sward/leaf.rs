@@ -21,20 +21,6 @@ impl Leaf {
     /// All, from short to tall.
     pub const ALL: [Self; 3] = [Self::BelowAnkle, Self::Ankle, Self::AboveAnkle];
 
-    /// A stable key.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::BelowAnkle => "below_ankle",
-            Self::Ankle => "ankle",
-            Self::AboveAnkle => "above_ankle",
-        }
-    }
-
-    /// The leaf of a key.
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|leaf| leaf.key() == key)
-    }
-
     /// How high it may be.
     pub fn height(self) -> Ends<Length> {
         let [least, likely, most] = match self {

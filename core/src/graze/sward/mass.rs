@@ -37,23 +37,6 @@ impl SwardKind {
         Self::WarmSeason,
         Self::CloverRich,
     ];
-
-    /// A stable key.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::MixedWithRyegrass => "mixed_with_ryegrass",
-            Self::Ryegrass => "ryegrass",
-            Self::Meadow => "meadow",
-            Self::Fescue => "fescue",
-            Self::WarmSeason => "warm_season",
-            Self::CloverRich => "clover_rich",
-        }
-    }
-
-    /// The kind of a key.
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|kind| kind.key() == key)
-    }
 }
 
 /// How densely it stands, as somebody who walked it says.
@@ -129,6 +112,12 @@ pub fn density(kind: SwardKind, stand: Option<Stand>) -> Ends<SwardDensity> {
             Ends::new(least, likely, most).map(SwardDensity::lb_per_acre_inch)
         }
     }
+}
+
+/// The mean of a plate's clicks; `None` of none.
+pub fn mean_clicks(clicks: &[i64]) -> Option<f64> {
+    let sum: i64 = clicks.iter().sum();
+    (!clicks.is_empty()).then(|| sum as f64 / clicks.len() as f64)
 }
 
 /// All that stands by a rising plate, from the least to the most of two formulas, ± 30 %.

@@ -21,6 +21,7 @@ pub use asked::{Grazer, asked};
 pub use growth::{GrowthSeason, RegrowthDays, Rest, growth, regrowth, rest};
 pub use leaf::{Leaf, SwardFinding, look};
 pub use mass::{
-    Measured, Stand, Standing, SwardKind, days_of_grass, density, offered, plate, standing,
+    Measured, Stand, Standing, SwardKind, days_of_grass, density, mean_clicks, offered, plate,
+    standing,
 };
 pub use readings::{Readings, readings};

@@ -2,9 +2,10 @@
 
 use super::*;
 use crate::animal::{Answer, GroupId, Member};
+use crate::graze::sward::Leaf;
+use crate::log::bodies::SwardV1;
 use crate::log::bodies::base::Millimetres;
 use crate::log::bodies::{GrazingMinutes, GroupV1};
-use crate::log::bodies::{LeafSeen, SwardV1};
 use crate::log::entry::up_to;
 use crate::log::how_it_goes::tests::{Yard, bramble};
 use crate::log::{Record, Subject as About};
@@ -31,7 +32,7 @@ pub(in crate::log) fn grazing(yard: &Yard, from: i64, minutes: i64, muzzle: bool
     })
 }
 
-fn sward(leaf: Option<LeafSeen>, mm: &[i64]) -> Body {
+fn sward(leaf: Option<Leaf>, mm: &[i64]) -> Body {
     Body::Sward(SwardV1 {
         leaf,
         seeding: Answer::No,
@@ -152,11 +153,11 @@ fn leaf_that_was_seen_holds_for_three_days_and_where_boot_and_ruler_differ_there
     let leaf =
         |yard: &Yard, days: i64| ask(yard, 20, |grass| grass.has_leaf(Some(&top), yard.day(days)));
     assert!(!leaf(&yard, 5), "nobody looked");
-    yard.add_about(&about, 5, &sward(Some(LeafSeen::Ankle), &[]));
+    yard.add_about(&about, 5, &sward(Some(Leaf::Ankle), &[]));
     assert!(!leaf(&yard, 4) && leaf(&yard, 5) && leaf(&yard, 8) && !leaf(&yard, 9));
-    yard.add_about(&about, 7, &sward(Some(LeafSeen::AboveAnkle), &[30, 60]));
+    yard.add_about(&about, 7, &sward(Some(Leaf::AboveAnkle), &[30, 60]));
     assert!(leaf(&yard, 6) && !leaf(&yard, 8), "4.5 cm in the mean");
-    yard.add_about(&about, 8, &sward(Some(LeafSeen::BelowAnkle), &[50]));
+    yard.add_about(&about, 8, &sward(Some(Leaf::BelowAnkle), &[50]));
     assert!(!leaf(&yard, 8), "the boot says no");
     yard.add_about(&about, 9, &sward(None, &[50]));
     assert!(leaf(&yard, 9));

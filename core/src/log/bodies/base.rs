@@ -2,7 +2,7 @@
 
 use crate::log::error::{Allowed, Form, LogError, Path};
 use crate::log::stored::{Name, Stored, text, twin};
-use crate::units::{AsFed, BodyMass, Currency, DryMatter, Length, Money, PartOfBody};
+use crate::units::{Area, AsFed, BodyMass, Currency, DryMatter, Length, Money, PartOfBody};
 use serde_json::Value;
 
 /// Defines a whole number in a base unit with its range.
@@ -151,6 +151,13 @@ impl FeedGrams {
     /// As dry matter.
     pub fn dry(self) -> DryMatter {
         DryMatter::kg(self.0 as f64 / 1000.0)
+    }
+}
+
+impl SquareMetres {
+    /// As an area.
+    pub const fn area(self) -> Area {
+        Area::sq_m(self.0 as f64)
     }
 }
 

@@ -3,6 +3,7 @@
 use super::base::whole_number;
 use crate::animal::PaddockId;
 use crate::log::stored::twin;
+use crate::units::published::DAYS_PER_WEEK;
 use crate::units::{LocalDate, LocalTime, Span};
 
 whole_number! {
@@ -42,5 +43,11 @@ impl GrazingV1 {
     /// Whether it goes out on a day, as far as this decision says.
     pub fn holds(&self, day: LocalDate) -> bool {
         self.from <= day && !self.stopped && 0 < self.minutes.get()
+    }
+
+    /// Weeks of such turnout behind it on a day: since somebody said that it goes out so, else since it was decided.
+    pub fn weeks(&self, day: LocalDate) -> f64 {
+        let since = self.adapted_since.unwrap_or(self.from);
+        (day - since).num_days().max(0) as f64 / DAYS_PER_WEEK as f64
     }
 }

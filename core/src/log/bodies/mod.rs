@@ -69,14 +69,14 @@ pub use net::{NetV1, TubV1};
 pub use net_entry::{NetFilledV1, NetHungV1};
 pub use net_timed::NetTimedV1;
 pub(crate) use paddock::paddock_with_sward;
-pub use paddock::{GroundMillimetres, PaddockV2, StripV2, SwardKind};
+pub use paddock::{GroundMillimetres, PaddockV2, StripV2};
 pub use person::{PersonV1, Role};
 pub use photo::{Dated, PhotoV1, PictureBytes, Pixels, Pose};
 pub use plan::{AmountV1, GapMinutes, InputV1, NetShareV1, PlanV1, SugarSaid};
 pub use ration::{DecidedAs, RationFoodV1, RationV1};
-pub use season_note::{SeasonEvent, SeasonNoteV1};
+pub use season_note::SeasonNoteV1;
 pub use soak_step::{RecipeV1, SoakMinutes, SoakStart, SoakStep, SoakStepV1, soak_times};
-pub use sward::{LeafSeen, PlateV1, SwardV1};
+pub use sward::{PlateV1, SwardV1};
 pub use turnout::TurnoutV1;
 pub use vehicle::{VehicleGrams, VehicleWeight};
 pub use vet_word::VetWordV1;
@@ -87,7 +87,7 @@ pub use weather::{Chip, WeatherV2};
 pub use weight::{ReadingV1, ScaleTakeV1, ScaleV1, TakeV1, TapeV1, WeightV1};
 pub use work_session::{GaitSeconds, WorkBeats, WorkSessionV1};
 pub(crate) use yard::yard_with_regions;
-pub use yard::{PlaceV2, Region, YardV2};
+pub use yard::{PlaceV2, YardV2};
 pub use yard_visit::{SharedFact, YardVisitV1};
 
 macro_rules! bodies {

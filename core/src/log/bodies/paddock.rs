@@ -1,39 +1,19 @@
 //! A paddock.
 
 use super::base::{Count, Millimetres, SquareMetres, whole_number};
-use crate::log::stored::{Name, choice, twin};
+use crate::graze::sward::SwardKind;
+use crate::log::stored::{Name, twin, words};
 use crate::units::{Length, LocalDate};
 use serde_json::Value;
 
-choice! {
-    /// What a paddock is sown with or grown over by.
-    SwardKind {
-        /// Mixed grasses with ryegrass among them.
-        MixedWithRyegrass = "mixed_with_ryegrass",
-        /// Ryegrass.
-        Ryegrass = "ryegrass",
-        /// Old meadow.
-        Meadow = "meadow",
-        /// Fescue.
-        Fescue = "fescue",
-        /// Warm-season grasses.
-        WarmSeason = "warm_season",
-        /// Rich in clover.
-        CloverRich = "clover_rich",
-    }
-}
-
-impl SwardKind {
-    /// All of them, in the order in which they are asked.
-    pub const ALL: [Self; 6] = [
-        Self::MixedWithRyegrass,
-        Self::Ryegrass,
-        Self::Meadow,
-        Self::Fescue,
-        Self::WarmSeason,
-        Self::CloverRich,
-    ];
-}
+words!(SwardKind {
+    MixedWithRyegrass = "mixed_with_ryegrass",
+    Ryegrass = "ryegrass",
+    Meadow = "meadow",
+    Fescue = "fescue",
+    WarmSeason = "warm_season",
+    CloverRich = "clover_rich",
+});
 
 whole_number! {
     /// A length on the ground, in millimetres.

@@ -2,24 +2,14 @@
 
 use super::base::{Count, Millimetres};
 use crate::animal::Answer;
-use crate::log::stored::{choice, twin};
+use crate::graze::sward::Leaf;
+use crate::log::stored::{twin, words};
 
-choice! {
-    /// How high the leaf stands against a boot.
-    LeafSeen {
-        /// Below the ankle.
-        BelowAnkle = "below_ankle",
-        /// To the ankle.
-        Ankle = "ankle",
-        /// Above the ankle.
-        AboveAnkle = "above_ankle",
-    }
-}
-
-impl LeafSeen {
-    /// All of them, from low to high.
-    pub const ALL: [Self; 3] = [Self::BelowAnkle, Self::Ankle, Self::AboveAnkle];
-}
+words!(Leaf {
+    BelowAnkle = "below_ankle",
+    Ankle = "ankle",
+    AboveAnkle = "above_ankle",
+});
 
 twin! {
     /// The readings of a plate that is set down on the sward.
@@ -32,7 +22,7 @@ twin! {
     /// The grass of the paddock that the record is about, as it was seen at the record's instant.
     SwardV1 {
         /// The leaf against a boot, when somebody looked.
-        leaf: Option<LeafSeen>,
+        leaf: Option<Leaf>,
         /// The grass is in seed.
         seeding: Answer,
         /// The heights that were measured.

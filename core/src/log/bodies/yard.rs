@@ -1,41 +1,19 @@
 //! A yard.
 
 use super::base::MicroDegrees;
-use crate::log::stored::{Name, choice, twin};
+use crate::graze::plants::Region;
+use crate::log::stored::{Name, twin, words};
 use serde_json::Value;
 
-choice! {
-    /// A part of the world whose plants and hazards a yard goes by.
-    Region {
-        /// The British Isles.
-        BritishIsles = "british_isles",
-        /// The rest of Europe.
-        Europe = "europe",
-        /// North America.
-        NorthAmerica = "north_america",
-        /// Australia.
-        Australia = "australia",
-        /// New Zealand.
-        NewZealand = "new_zealand",
-        /// Southern Africa.
-        SouthernAfrica = "southern_africa",
-        /// The tropics.
-        Tropics = "tropics",
-    }
-}
-
-impl Region {
-    /// All of them, in the order in which they are asked.
-    pub const ALL: [Self; 7] = [
-        Self::BritishIsles,
-        Self::Europe,
-        Self::NorthAmerica,
-        Self::Australia,
-        Self::NewZealand,
-        Self::SouthernAfrica,
-        Self::Tropics,
-    ];
-}
+words!(Region {
+    BritishIsles = "british_isles",
+    Europe = "europe",
+    NorthAmerica = "north_america",
+    Australia = "australia",
+    NewZealand = "new_zealand",
+    SouthernAfrica = "southern_africa",
+    Tropics = "tropics",
+});
 
 twin! {
     /// Where a yard lies, for the sun.

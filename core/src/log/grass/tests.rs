@@ -40,7 +40,7 @@ impl Said {
         }))
     }
 
-    fn note(&mut self, day: &str, what: SeasonEvent) -> &mut Self {
+    fn note(&mut self, day: &str, what: Noted) -> &mut Self {
         self.body(&Body::SeasonNote(SeasonNoteV1 {
             date: date(day),
             what,
@@ -48,7 +48,7 @@ impl Said {
         }))
     }
 
-    fn of(&self, day: &str) -> SaidWeather {
+    fn of(&self, day: &str) -> DayWeather {
         let records: Vec<&Record> = self.0.iter().collect();
         day_weather_of(&records, date(day))
     }
@@ -62,28 +62,28 @@ fn a_night_is_said_on_its_own_day_or_not_at_all() {
         &[Chip::NightOverFive, Chip::Mild, Chip::Dull],
         false,
     );
-    assert_eq!(said.of("2026-05-05").night, NightSaid::Mild);
-    assert_eq!(said.of("2026-05-05").sky, SkySaid::Dull);
+    assert_eq!(said.of("2026-05-05").night, Night::Mild);
+    assert_eq!(said.of("2026-05-05").sky, Sky::Dull);
     // The day after, nobody said anything yet.
-    assert_eq!(said.of("2026-05-06").night, NightSaid::NotSaid);
-    assert_eq!(said.of("2026-05-06").sky, SkySaid::NotSaid);
+    assert_eq!(said.of("2026-05-06").night, Night::NotSaid);
+    assert_eq!(said.of("2026-05-06").sky, Sky::NotSaid);
     // A row that was carried over is nobody's word of this night.
     said.row("2026-05-06", &[Chip::NightOverFive, Chip::Dull], true);
-    assert_eq!(said.of("2026-05-06").night, NightSaid::NotSaid);
+    assert_eq!(said.of("2026-05-06").night, Night::NotSaid);
     // Neither does mild air speak of the night.
     said.row("2026-05-06", &[Chip::Mild], false);
-    assert_eq!(said.of("2026-05-06").night, NightSaid::NotSaid);
+    assert_eq!(said.of("2026-05-06").night, Night::NotSaid);
     said.row("2026-05-06", &[Chip::NightOverFive], false);
-    assert_eq!(said.of("2026-05-06").night, NightSaid::OverFive);
+    assert_eq!(said.of("2026-05-06").night, Night::Over5);
     said.row("2026-05-06", &[Chip::NightFiveOrUnder, Chip::Mild], false);
-    assert_eq!(said.of("2026-05-06").night, NightSaid::Cold);
+    assert_eq!(said.of("2026-05-06").night, Night::Cold);
     // The last word of the day holds.
     said.row(
         "2026-05-06",
         &[Chip::NightOverFive, Chip::OverTwenty],
         false,
     );
-    assert_eq!(said.of("2026-05-06").night, NightSaid::OverFive);
+    assert_eq!(said.of("2026-05-06").night, Night::Over5);
 }
 
 #[test]
@@ -97,7 +97,7 @@ fn of_two_that_cannot_both_be_the_stricter_holds() {
     ];
     said.row("2026-05-05", &both, false);
     let day = said.of("2026-05-05");
-    assert_eq!((day.night, day.sky), (NightSaid::Cold, SkySaid::Sunny));
+    assert_eq!((day.night, day.sky), (Night::Cold, Sky::Sunny));
 }
 
 #[test]
@@ -108,7 +108,7 @@ fn frost_stays_said_and_is_remembered_for_a_fortnight() {
     said.row("2026-05-05", &[Chip::NightOverFive, Chip::Mild], false);
     let day = said.of("2026-05-05");
     assert!(day.frost);
-    assert_eq!(day.night, NightSaid::Cold);
+    assert_eq!(day.night, Night::Cold);
     assert_eq!(day.last_hard_freeze, Some(date("2026-05-05")));
     let later = said.of("2026-05-19");
     assert!(!later.frost);
@@ -119,8 +119,8 @@ fn frost_stays_said_and_is_remembered_for_a_fortnight() {
         None,
         "nothing is known before"
     );
-    said.note("2026-05-10", SeasonEvent::HardFreeze)
-        .note("2026-05-12", SeasonEvent::FirstFrost);
+    said.note("2026-05-10", Noted::HardFreeze)
+        .note("2026-05-12", Noted::FirstFrost);
     assert_eq!(
         said.of("2026-05-19").last_hard_freeze,
         Some(date("2026-05-10"))
@@ -139,35 +139,9 @@ fn a_dry_spell_lasts_until_a_row_is_set_without_it() {
     said.row("2026-05-07", &[Chip::NightOverFive], false);
     assert!(said.of("2026-05-06").dry_spell);
     assert!(!said.of("2026-05-08").dry_spell);
-    said.note("2026-05-08", SeasonEvent::Drought);
+    said.note("2026-05-08", Noted::Drought);
     assert!(said.of("2026-05-09").dry_spell);
     assert!(!Said::default().of("2026-05-09").dry_spell);
-}
-
-#[test]
-fn what_was_said_is_what_a_window_is_asked_with() {
-    let said = |night, sky| SaidWeather {
-        night,
-        frost: true,
-        sky,
-        dry_spell: true,
-        last_hard_freeze: Some(date("2026-03-01")),
-    };
-    for (night, sky, as_night, as_sky) in [
-        (NightSaid::Cold, SkySaid::Sunny, Night::Cold, Sky::Sunny),
-        (NightSaid::OverFive, SkySaid::Dull, Night::Over5, Sky::Dull),
-        (NightSaid::Mild, SkySaid::NotSaid, Night::Mild, Sky::NotSaid),
-        (
-            NightSaid::NotSaid,
-            SkySaid::Sunny,
-            Night::NotSaid,
-            Sky::Sunny,
-        ),
-    ] {
-        let day = DayWeather::from(said(night, sky));
-        assert_eq!((day.night, day.sky), (as_night, as_sky));
-        assert!(day.frost && day.dry_spell && day.last_hard_freeze.is_some());
-    }
 }
 
 #[test]
@@ -185,7 +159,7 @@ fn of_boot_and_ruler_the_lower_leaf_holds() {
         note: None,
     };
     let likely = |sward: &SwardV1| sward.leaf_height().map(|ends| ends.likely.to_cm());
-    let boot = Some(LeafSeen::Ankle);
+    let boot = Some(Leaf::Ankle);
     assert_eq!(likely(&seen(None, &[])), None);
     assert_eq!(likely(&seen(boot, &[])), Some(10.0));
     assert_eq!(likely(&seen(None, &[60, 80])), Some(7.0));

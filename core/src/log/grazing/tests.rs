@@ -1,5 +1,6 @@
 use super::*;
 use crate::animal::Answer as Said;
+use crate::graze::sward::Leaf;
 use crate::log::bodies::GrazingMinutes;
 use crate::log::bodies::base::Millimetres;
 use crate::log::{
@@ -69,7 +70,7 @@ impl Field {
         self.add(subject, at, &body);
     }
 
-    fn see(&mut self, leaf: LeafSeen, days_ago: i64) {
+    fn see(&mut self, leaf: Leaf, days_ago: i64) {
         let body = Body::Sward(sward(Some(leaf), &[]));
         let at = self.case.now - Span::hours(days_ago * 24);
         self.add(About::paddock(&top()), at, &body);
@@ -84,7 +85,7 @@ impl Field {
     }
 }
 
-fn sward(leaf: Option<LeafSeen>, heights: &[i64]) -> SwardV1 {
+fn sward(leaf: Option<Leaf>, heights: &[i64]) -> SwardV1 {
     SwardV1 {
         leaf,
         seeding: Said::No,
@@ -120,11 +121,11 @@ fn leaf_that_nobody_looked_at_these_days_is_none() {
     let mut field = Field::of("two-cobs-and-a-shetland");
     field.decide(About::animal(&moss()), 60, 1);
     assert!(!field.grazing(&moss()).unwrap().leaf);
-    field.see(LeafSeen::AboveAnkle, 4);
+    field.see(Leaf::AboveAnkle, 4);
     assert!(!field.grazing(&moss()).unwrap().leaf);
-    field.see(LeafSeen::Ankle, 2);
+    field.see(Leaf::Ankle, 2);
     assert!(field.grazing(&moss()).unwrap().leaf);
-    field.see(LeafSeen::BelowAnkle, 0);
+    field.see(Leaf::BelowAnkle, 0);
     assert!(!field.grazing(&moss()).unwrap().leaf);
 }
 
@@ -132,7 +133,7 @@ fn leaf_that_nobody_looked_at_these_days_is_none() {
 fn who_says_only_that_it_is_in_seed_says_nothing_of_the_leaf() {
     let mut field = Field::of("two-cobs-and-a-shetland");
     field.decide(About::animal(&moss()), 60, 1);
-    field.see(LeafSeen::Ankle, 1);
+    field.see(Leaf::Ankle, 1);
     let seed = Body::Sward(sward(None, &[]));
     field.add(About::paddock(&top()), field.case.now, &seed);
     assert!(field.grazing(&moss()).unwrap().leaf);
@@ -142,7 +143,7 @@ fn who_says_only_that_it_is_in_seed_says_nothing_of_the_leaf() {
 fn leaf_under_five_centimetres_is_no_forage_whatever_the_boot_says() {
     assert!(sward(None, &[40, 60, 55]).has_leaf());
     assert!(!sward(None, &[40, 50, 55]).has_leaf());
-    assert!(!sward(Some(LeafSeen::Ankle), &[30, 40]).has_leaf());
+    assert!(!sward(Some(Leaf::Ankle), &[30, 40]).has_leaf());
     assert!(!sward(None, &[]).has_leaf());
 }
 
@@ -163,7 +164,7 @@ fn what_was_decided_is_counted_in_the_plan() {
 #[test]
 fn a_decision_that_is_not_written_down_asks_for_the_same_as_one_that_is() {
     let mut field = Field::of("two-cobs-and-a-shetland");
-    field.see(LeafSeen::Ankle, 1);
+    field.see(Leaf::Ankle, 1);
     field.decide(About::animal(&moss()), 45, 14);
     let records: Vec<&Record> = field.records.iter().collect();
     let body = records.iter().rev().find_map(|r| match Body::read(r) {

@@ -38,16 +38,21 @@ pub enum GroupGrass {
     Counted(GroupGrassDay),
 }
 
-/// What each goes out for: all as long as the one that may be out least.
-pub(super) fn out_together(members: &[PlanFor<'_>], asked: &[Draft]) -> Vec<Option<Grazing>> {
-    members
-        .iter()
-        .map(|member| {
-            let grazing = member.grazing?.clone();
-            let time = time_for_all(asked).unwrap_or(grazing.time);
-            Some(Grazing { time, ..grazing })
-        })
-        .collect()
+/// What each goes out for: all as long as the one that may be out least. `None` where that changes nothing.
+pub(super) fn out_together(
+    members: &[PlanFor<'_>],
+    asked: &[Draft],
+) -> Option<Vec<Option<Grazing>>> {
+    let time = time_for_all(asked)?;
+    let for_all = |grazing: &Grazing| Grazing {
+        time,
+        ..grazing.clone()
+    };
+    let shorter = |member: &PlanFor<'_>| member.grazing.is_some_and(|own| own.time != time);
+    members.iter().any(shorter).then(|| {
+        let all = members.iter();
+        all.map(|member| member.grazing.map(for_all)).collect()
+    })
 }
 
 /// The time that all can be out, where every member's grass is counted.

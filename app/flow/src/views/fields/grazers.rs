@@ -1,6 +1,7 @@
 //! Who goes out to grass, and what their plans say of it.
 
 use crate::shelf::Shelf;
+use crate::views::grazing::{decided, decisions};
 use crate::views::group::{Fed, herd};
 use crate::views::plan::{Outcome, plan};
 use std::collections::BTreeSet;
@@ -8,9 +9,8 @@ use tussock_core::animal::{Animal, AnimalId, GroupId, PaddockId};
 use tussock_core::graze::strip::recent_case;
 use tussock_core::limits::Ends;
 use tussock_core::log::bodies::GrazingV1;
-use tussock_core::log::{Body, Kind};
 use tussock_core::plan::{GrassLine, GroupGrass};
-use tussock_core::units::{DryMatter, Instant, LocalDate, Span, Zone};
+use tussock_core::units::{DryMatter, Instant, Span, Zone};
 
 /// What the plan of one that goes out says of grass.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,29 +57,21 @@ impl Out {
     }
 }
 
-/// The last decision about a subject's grass that has begun; `None` where nobody decided.
-fn decided(shelf: &Shelf, subject: &str, day: LocalDate) -> Option<GrazingV1> {
-    let all = shelf.bodies(&Kind::Grazing).into_iter();
-    all.filter(|(record, _)| record.subject.id() == subject)
-        .find_map(|(_, body)| match body {
-            Body::Grazing(body) if body.from <= day => Some(body),
-            _ => None,
-        })
-}
-
 /// Everybody who goes out to grass today, by what somebody decided: groups first, then animals by themselves.
 pub fn grazers(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Vec<Out> {
     let day = zone.to_local(now).date;
     let animals = shelf.animals();
-    let own: Vec<(&Animal, GrazingV1)> = animals
+    let decisions = decisions(shelf);
+    let own: Vec<(&Animal, &GrazingV1)> = animals
         .iter()
-        .filter_map(|animal| Some((animal, decided(shelf, animal.id.as_str(), day)?)))
+        .filter_map(|animal| Some((animal, decided(&decisions, animal.id.as_str(), day)?)))
         .collect();
     // Who has a decision of its own goes by that, in a group too.
     let apart: BTreeSet<&AnimalId> = own.iter().map(|(animal, _)| &animal.id).collect();
     let mut out = Vec::new();
     for group in shelf.groups() {
-        let Some(decided) = decided(shelf, &group.id.0, day).filter(|decided| decided.holds(day))
+        let Some(decided) =
+            decided(&decisions, &group.id.0, day).filter(|decided| decided.holds(day))
         else {
             continue;
         };
@@ -92,7 +84,7 @@ pub fn grazers(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Vec<Out> {
             out.push(Out {
                 id: group.id.0.clone(),
                 name: group.name.clone(),
-                paddock: decided.paddock,
+                paddock: decided.paddock.clone(),
                 animals: here.len(),
                 eats: of_group(shelf, &group.id, now, zone),
                 recent_case: here.iter().any(|animal| recent_case(animal, day)),
@@ -100,7 +92,7 @@ pub fn grazers(shelf: &Shelf, now: Instant, zone: &impl Zone) -> Vec<Out> {
         } else {
             out.extend(
                 here.into_iter()
-                    .map(|animal| of_animal(shelf, animal, &decided, now, zone)),
+                    .map(|animal| of_animal(shelf, animal, decided, now, zone)),
             );
         }
     }

@@ -18,19 +18,20 @@ pub use drawing::StripDrawing;
 pub use grazers::{Eats, Out, grazers};
 pub use paddock::{Danger, OnField, Regrows, field};
 pub use plants::{grass_rows, hazard_rows, matches_text};
-pub(crate) use seen::mean as clicks_mean;
 pub use seen::{By, Look, Looked, look};
 pub use strip::{Against, Asked, NoStrip, StripSeen, StripTold, left_standing, strip_of};
 pub use track::{TrackSeen, track_of};
-pub use twins::{kept, kind_of, leaf_of, leaf_word, plants_of, region_of};
+pub use twins::{kept, plants_of};
 
 use crate::rows::Range;
 use crate::shelf::Shelf;
+use crate::views::horses::kind_of_limit;
 use crate::views::round;
 use tussock_core::animal::PaddockId;
 use tussock_core::graze::plants::Region;
 use tussock_core::graze::sward::Leaf;
 use tussock_core::log::bodies::PaddockV2;
+use tussock_core::log::bodies::base::SquareMetres;
 use tussock_core::log::{Body, Kind};
 use tussock_core::units::{Area, Instant, LocalDate, Zone};
 
@@ -38,14 +39,7 @@ use tussock_core::units::{Area, Instant, LocalDate, Zone};
 const MOST: u32 = 1_000;
 
 fn all_of(kinds: &[Kind]) -> Vec<Range> {
-    kinds
-        .iter()
-        .map(|kind| Range::Kind {
-            kind: kind.word().to_owned(),
-            from: 0,
-            limit: MOST,
-        })
-        .collect()
+    kinds.iter().map(|kind| kind_of_limit(kind, MOST)).collect()
 }
 
 /// What a paddock and its list ask the disk for: the paddocks, what was seen of them, the yard.
@@ -87,13 +81,8 @@ pub struct FieldRow {
 
 /// The paddocks of the yard, by name.
 pub fn fields(shelf: &Shelf, zone: &impl Zone) -> Vec<FieldRow> {
-    let mut rows: Vec<FieldRow> = shelf
-        .bodies(&Kind::Paddock)
+    by_name(shelf)
         .into_iter()
-        .filter_map(|(record, body)| match body {
-            Body::Paddock(body) => Some((PaddockId(record.id.0.clone()), body)),
-            _ => None,
-        })
         .map(|(id, body)| {
             let look = look(shelf, &id, zone);
             FieldRow {
@@ -106,9 +95,20 @@ pub fn fields(shelf: &Shelf, zone: &impl Zone) -> Vec<FieldRow> {
                 id,
             }
         })
+        .collect()
+}
+
+/// The paddocks of the yard as they are stored, by name.
+pub(crate) fn by_name(shelf: &Shelf) -> Vec<(PaddockId, PaddockV2)> {
+    let all = shelf.bodies(&Kind::Paddock).into_iter();
+    let mut found: Vec<(PaddockId, PaddockV2)> = all
+        .filter_map(|(record, body)| match body {
+            Body::Paddock(body) => Some((PaddockId(record.id.0.clone()), body)),
+            _ => None,
+        })
         .collect();
-    rows.sort_by(|a, b| (a.name.to_lowercase(), &a.id).cmp(&(b.name.to_lowercase(), &b.id)));
-    rows
+    found.sort_by_key(|(id, body)| (body.name.as_str().to_lowercase(), id.clone()));
+    found
 }
 
 /// A paddock as it is stored.
@@ -122,8 +122,7 @@ pub fn one(shelf: &Shelf, id: &PaddockId) -> Option<PaddockV2> {
 
 /// Its area.
 pub fn area_of(body: &PaddockV2) -> Option<Area> {
-    // A whole number of square metres is far below what a float cannot hold.
-    body.area_m2.map(|area| Area::sq_m(area.get() as f64))
+    body.area_m2.map(SquareMetres::area)
 }
 
 /// The regions that were ticked for the yard.
@@ -132,7 +131,7 @@ pub fn regions(shelf: &Shelf) -> Vec<Region> {
         .bodies(&Kind::Yard)
         .into_iter()
         .find_map(|(_, body)| match body {
-            Body::Yard(body) => Some(body.regions.into_iter().map(region_of).collect()),
+            Body::Yard(body) => Some(body.regions),
             _ => None,
         })
         .unwrap_or_default()

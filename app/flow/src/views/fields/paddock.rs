@@ -2,7 +2,7 @@
 
 use super::grazers::{Eats, Out, grazers};
 use super::seen::{Look, look};
-use super::{area_of, kind_of, one, plants_of, regions};
+use super::{area_of, one, plants_of, regions};
 use crate::shelf::Shelf;
 use tussock_core::animal::PaddockId;
 use tussock_core::graze::GrazeError;
@@ -109,7 +109,7 @@ pub(super) fn residual(body: &PaddockV2) -> Length {
 pub fn field(shelf: &Shelf, id: &PaddockId, now: Instant, zone: &impl Zone) -> Option<OnField> {
     let body = one(shelf, id)?;
     let look = look(shelf, id, zone);
-    let kind = body.kind.map_or(SwardKind::MixedWithRyegrass, kind_of);
+    let kind = body.kind.unwrap_or(SwardKind::MixedWithRyegrass);
     let standing = look
         .judged
         .as_ref()

@@ -1,9 +1,8 @@
 //! What was seen of a paddock's grass.
 
-use super::leaf_of;
 use crate::shelf::Shelf;
 use tussock_core::animal::{Answer, PaddockId};
-use tussock_core::graze::sward::{Leaf, Measured};
+use tussock_core::graze::sward::{Leaf, Measured, mean_clicks};
 use tussock_core::log::bodies::SwardV1;
 use tussock_core::log::{Body, Kind};
 use tussock_core::sources::RecordId;
@@ -82,7 +81,7 @@ pub fn look(shelf: &Shelf, paddock: &PaddockId, zone: &impl Zone) -> Look {
             found.judged = by(&body).map(|by| Looked { by, on });
         }
         if found.leaf.is_none() {
-            found.leaf = body.leaf.map(|leaf| (leaf_of(leaf), on));
+            found.leaf = body.leaf.map(|leaf| (leaf, on));
         }
         if found.seeding.is_none() {
             found.seeding = match body.seeding {
@@ -100,23 +99,15 @@ pub fn look(shelf: &Shelf, paddock: &PaddockId, zone: &impl Zone) -> Look {
 
 fn by(body: &SwardV1) -> Option<By> {
     if !body.heights_mm.is_empty() {
-        let heights = body.heights_mm.iter().map(|height| height.length());
-        return Some(By::Heights(heights.collect()));
+        return Some(By::Heights(body.heights()));
     }
     let clicks = body.plate.iter().flat_map(|plate| &plate.clicks);
     let clicks: Vec<i64> = clicks.map(|clicks| clicks.get()).collect();
-    if let Some(mean) = mean(&clicks) {
+    if let Some(mean) = mean_clicks(&clicks) {
         return Some(By::Plate {
             clicks: mean,
             count: clicks.len(),
         });
     }
-    body.leaf.map(|leaf| By::Boot(leaf_of(leaf)))
-}
-
-/// The mean of a plate's clicks; `None` of none.
-pub(crate) fn mean(clicks: &[i64]) -> Option<f64> {
-    let sum: i64 = clicks.iter().sum();
-    // Counts that fit a record are far below what a float cannot hold.
-    (!clicks.is_empty()).then(|| sum as f64 / clicks.len() as f64)
+    body.leaf.map(By::Boot)
 }

@@ -4,14 +4,12 @@ use super::grazers::{Eats, Out, grazers};
 use super::paddock::{OnField, field, residual};
 use super::plants_of;
 use crate::shelf::Shelf;
+use crate::views::paddock::season;
 use tussock_core::animal::PaddockId;
 use tussock_core::graze::GrazeError;
-use tussock_core::graze::season::{Flush, Note, Noted, season_on};
+use tussock_core::graze::season::Flush;
 use tussock_core::graze::strip::{Strip, StripAgainst, StripFor, StripWhere, may_strip, strip};
-use tussock_core::graze::sun::Latitude;
-use tussock_core::log::bodies::SeasonEvent;
-use tussock_core::log::{Body, Kind};
-use tussock_core::units::{DryMatter, Instant, Length, LocalDate, Zone};
+use tussock_core::units::{DryMatter, Instant, Length, Zone};
 
 /// Why there is no strip.
 #[derive(Clone, Debug, PartialEq)]
@@ -104,7 +102,7 @@ pub fn strip_of(
                 .is_none_or(|whom| whom.contains(&out.id))
         })
         .collect();
-    let flush = flush(shelf, field.day);
+    let flush = season(shelf, field.day).flush;
     let against = against(&field, flush.is_on(), &chosen);
     let strip = told(&field, &out, &chosen, asked);
     Some(StripSeen {
@@ -183,44 +181,6 @@ fn against(field: &OnField, flush: bool, chosen: &[&Out]) -> Vec<Against> {
         .collect();
     against.sort_by_key(|against| !against.stops);
     against
-}
-
-/// Whether it is the flush, by the notes of the year and by where the yard lies.
-fn flush(shelf: &Shelf, day: LocalDate) -> Flush {
-    let notes: Vec<Note> = shelf
-        .bodies(&Kind::SeasonNote)
-        .into_iter()
-        .filter_map(|(_, body)| match body {
-            Body::SeasonNote(note) => Some(Note {
-                date: note.date,
-                what: noted(note.what),
-            }),
-            _ => None,
-        })
-        .collect();
-    let place = shelf
-        .bodies(&Kind::Yard)
-        .into_iter()
-        .find_map(|(_, body)| match body {
-            Body::Yard(yard) => yard.place,
-            _ => None,
-        });
-    // numeric: millionths of a degree
-    let latitude =
-        place.and_then(|place| Latitude::degrees(place.latitude.get() as f64 / 1e6).ok());
-    season_on(latitude, day, &notes).flush
-}
-
-const fn noted(event: SeasonEvent) -> Noted {
-    match event {
-        SeasonEvent::FlushBegan => Noted::FlushBegan,
-        SeasonEvent::FlushOver => Noted::FlushOver,
-        SeasonEvent::AutumnRain => Noted::AutumnRain,
-        SeasonEvent::FirstFrost => Noted::FirstFrost,
-        SeasonEvent::HardFreeze => Noted::HardFreeze,
-        SeasonEvent::Drought => Noted::Drought,
-        SeasonEvent::Other => Noted::Other,
-    }
 }
 
 /// The height that is left standing on the paddock of a strip.

@@ -7,13 +7,13 @@ use crate::forms::sward::{Tapped, tap};
 use crate::views::test_yard::{at, shelf_of, written, zone};
 use tussock_core::animal::Answer;
 use tussock_core::graze::plants::PlantId;
+use tussock_core::graze::season::Noted;
 use tussock_core::graze::strip::{StripAgainst, of_paces};
 use tussock_core::graze::sward::SwardFinding;
+use tussock_core::graze::sward::SwardKind;
 use tussock_core::limits::Ends;
 use tussock_core::log::bodies::base::SquareMetres;
-use tussock_core::log::bodies::{
-    GrazingMinutes, GrazingV1, SeasonEvent, SeasonNoteV1, SwardKind, YardV2,
-};
+use tussock_core::log::bodies::{GrazingMinutes, GrazingV1, SeasonNoteV1, YardV2};
 use tussock_core::log::{Known, Name, Subject};
 use tussock_core::sources::RecordId;
 use tussock_core::units::{DryMatter, Length};
@@ -139,7 +139,7 @@ fn what_was_seen_harms_anywhere_and_what_is_known_only_where_it_is_ticked() {
     assert!(seen.dangers.iter().all(|danger| danger.seen));
     assert_eq!(seen.dangers[0].hazard.plant, PlantId::Ragwort);
     let yard = YardV2 {
-        regions: tussock_core::log::bodies::Region::ALL.to_vec(),
+        regions: tussock_core::graze::plants::Region::ALL.to_vec(),
         ..YardV2::named(Name::new("Yard").unwrap())
     };
     let id = tussock_core::animal::YardId("y".into());
@@ -221,7 +221,7 @@ fn a_strip_holds_no_more_than_the_plan_carries_and_says_when_hay_is_short() {
 fn a_note_of_the_flush_stands_against_a_strip() {
     let note = SeasonNoteV1 {
         date: zone().to_local(at(0)).date,
-        what: SeasonEvent::FlushBegan,
+        what: Noted::FlushBegan,
         note: None,
     };
     let id = tussock_core::animal::YardId("y".into());

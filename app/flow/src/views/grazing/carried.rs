@@ -1,6 +1,6 @@
 //! What a plan can carry of a turnout that is not yet decided on.
 
-use super::{Whose, decided};
+use super::{Whose, decided, decisions};
 use crate::forms::start::Visits;
 use crate::shelf::Shelf;
 use tussock_core::animal::{AnimalId, GroupId, RiskFactor};
@@ -173,12 +173,13 @@ fn of_group(
             .map_or_else(|| animal.0.clone(), |animal| animal.name)
     };
     let mut gathered = gather_group(records, &group, now, zone, &Wish::default());
+    let decisions = decisions(shelf);
     gathered.members = gathered
         .members
         .into_iter()
         .map(|member| {
             // A decision of its own holds in the group too.
-            let own = decided(shelf, member.animal.id.as_str(), today).is_some();
+            let own = decided(&decisions, member.animal.id.as_str(), today).is_some();
             let kept = member.grazing.clone();
             let member = on_turnout(member, grazing.clone());
             Gathered {

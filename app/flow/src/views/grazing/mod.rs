@@ -7,6 +7,7 @@ pub use carried::{Carried, Open, carried};
 use crate::rows::Range;
 use crate::shelf::Shelf;
 use crate::views::beside::group_needs;
+use crate::views::fields::by_name;
 use crate::views::horses::{kind_of_limit, one_needs};
 use tussock_core::animal::{AnimalId, GroupId, PaddockId};
 use tussock_core::log::bodies::GrazingV1;
@@ -78,37 +79,37 @@ pub fn goes_out(shelf: &Shelf, id: &AnimalId, now: Instant, zone: &impl Zone) ->
         let name = shelf.group(&group)?.name;
         (Whose::Group(group), name)
     };
-    let mut paddocks: Vec<(PaddockId, String)> = shelf
-        .bodies(&Kind::Paddock)
-        .into_iter()
-        .filter_map(|(record, body)| match body {
-            Body::Paddock(paddock) => Some((
-                PaddockId(record.id.0.clone()),
-                paddock.name.as_str().to_owned(),
-            )),
-            _ => None,
-        })
-        .collect();
-    paddocks.sort_by(|one, other| one.1.cmp(&other.1));
+    let paddocks = by_name(shelf).into_iter();
+    let paddocks = paddocks.map(|(id, body)| (id, body.name.as_str().to_owned()));
     Some(GoesOut {
-        before: decided(shelf, id.as_str(), today),
+        before: decided(&decisions(shelf), id.as_str(), today).cloned(),
         whose,
         name,
         today,
-        paddocks,
+        paddocks: paddocks.collect(),
     })
 }
 
-/// What was decided last for a subject, of what has begun.
-fn decided(shelf: &Shelf, subject: &str, today: LocalDate) -> Option<GrazingV1> {
-    shelf
-        .bodies(&Kind::Grazing)
-        .into_iter()
-        .filter(|(record, _)| record.subject.id() == subject)
-        .find_map(|(_, body)| match body {
-            Body::Grazing(body) if body.from <= today => Some(body),
-            _ => None,
-        })
+/// What was decided of grass, the newest first, each with what it is about.
+pub(crate) fn decisions(shelf: &Shelf) -> Vec<(Subject, GrazingV1)> {
+    let all = shelf.bodies(&Kind::Grazing).into_iter();
+    all.filter_map(|(record, body)| match body {
+        Body::Grazing(body) => Some((record.subject.clone(), body)),
+        _ => None,
+    })
+    .collect()
+}
+
+/// What was decided last for a subject, of what has begun, whether it goes out by it or not.
+pub(crate) fn decided<'a>(
+    decisions: &'a [(Subject, GrazingV1)],
+    subject: &str,
+    day: LocalDate,
+) -> Option<&'a GrazingV1> {
+    decisions
+        .iter()
+        .find(|(about, body)| about.id() == subject && body.from <= day)
+        .map(|(_, body)| body)
 }
 
 #[cfg(test)]

@@ -1,6 +1,8 @@
 //! What the window of a day is asked with, from the records.
 
 use crate::shelf::Shelf;
+use crate::views::fields::by_name;
+use crate::views::grazing::{decided, decisions};
 use crate::views::paddock::yard;
 use tussock_core::animal::{Answer, PaddockId, RiskLevel};
 use tussock_core::graze::season::{Note, SeasonOn, season_on};
@@ -8,7 +10,7 @@ use tussock_core::graze::sun::Place;
 use tussock_core::graze::window::{Closed, DayWeather, Window, WindowFor, window};
 use tussock_core::log::bodies::{GrazingV1, PaddockV2, SwardV1, TurnoutV1};
 use tussock_core::log::published::{LEAF_SEEN_DAYS, SEED_SEEN_DAYS};
-use tussock_core::log::{Body, Kind, Record, day_weather_of};
+use tussock_core::log::{Body, Kind, Record, Subject, day_weather_of};
 use tussock_core::units::{Instant, LocalDate, Zone};
 
 /// What the records say of grass, for every subject alike.
@@ -23,7 +25,7 @@ pub(super) struct Grass<'a, Z> {
     /// The turnouts, the newest first.
     pub turnouts: Vec<(&'a Record, TurnoutV1)>,
     swards: Vec<(&'a Record, SwardV1)>,
-    grazings: Vec<(&'a Record, GrazingV1)>,
+    decisions: Vec<(Subject, GrazingV1)>,
     fields: Vec<(PaddockId, PaddockV2)>,
     today: DayWeather,
 }
@@ -34,13 +36,9 @@ fn read_all<'a, T>(
     kind: &Kind,
     of: impl Fn(Body) -> Option<T>,
 ) -> Vec<(&'a Record, T)> {
-    let mut all: Vec<(&Record, T)> = shelf
-        .bodies(kind)
-        .into_iter()
-        .filter_map(|(record, body)| Some((record, of(body)?)))
-        .collect();
-    all.sort_by_key(|(record, _)| std::cmp::Reverse((record.at, record.stamp)));
-    all
+    let all = shelf.bodies(kind).into_iter();
+    all.filter_map(|(record, body)| Some((record, of(body)?)))
+        .collect()
 }
 
 /// For whom and where a window is asked.
@@ -58,10 +56,6 @@ impl<'a, Z: Zone> Grass<'a, Z> {
         zone: &'a Z,
     ) -> Self {
         let day = zone.to_local(now).date;
-        let fields = read_all(shelf, &Kind::Paddock, |body| match body {
-            Body::Paddock(body) => Some(body),
-            _ => None,
-        });
         Self {
             shelf,
             records,
@@ -78,15 +72,9 @@ impl<'a, Z: Zone> Grass<'a, Z> {
                 Body::Sward(body) => Some(body),
                 _ => None,
             }),
-            grazings: read_all(shelf, &Kind::Grazing, |body| match body {
-                Body::Grazing(body) => Some(body),
-                _ => None,
-            }),
-            fields: fields
-                .into_iter()
-                .map(|(record, body)| (PaddockId(record.id.0.clone()), body))
-                .collect(),
-            today: day_weather_of(records, day).into(),
+            decisions: decisions(shelf),
+            fields: by_name(shelf),
+            today: day_weather_of(records, day),
         }
     }
 
@@ -100,18 +88,15 @@ impl<'a, Z: Zone> Grass<'a, Z> {
         if day == self.day {
             return self.today;
         }
-        day_weather_of(self.records, day).into()
+        day_weather_of(self.records, day)
     }
 
     /// The paddocks, by name.
     pub(super) fn paddocks(&self) -> Vec<(PaddockId, String)> {
-        let mut found: Vec<(PaddockId, String)> = self
-            .fields
+        self.fields
             .iter()
             .map(|(id, body)| (id.clone(), body.name.as_str().to_owned()))
-            .collect();
-        found.sort_by(|a, b| (a.1.to_lowercase(), &a.0).cmp(&(b.1.to_lowercase(), &b.0)));
-        found
+            .collect()
     }
 
     fn field(&self, id: &PaddockId) -> Option<&PaddockV2> {
@@ -157,10 +142,7 @@ impl<'a, Z: Zone> Grass<'a, Z> {
 
     /// The last decision about a subject's grass that has begun on a day, when by it it goes out.
     pub(super) fn decided(&self, subject: &str, day: LocalDate) -> Option<GrazingV1> {
-        self.grazings
-            .iter()
-            .find(|(record, body)| record.subject.id() == subject && body.from <= day)
-            .map(|(_, body)| body)
+        decided(&self.decisions, subject, day)
             .filter(|body| body.holds(day))
             .cloned()
     }

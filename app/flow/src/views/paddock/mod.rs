@@ -24,7 +24,7 @@ use crate::rows::Range;
 use crate::shelf::Shelf;
 use asked::Grass;
 use tussock_core::animal::PaddockId;
-use tussock_core::graze::season::SeasonOn;
+use tussock_core::graze::season::{SeasonOn, season_on};
 use tussock_core::graze::sun::Place;
 use tussock_core::log::bodies::YardV2;
 use tussock_core::log::{Body, Kind, Record, Subject};
@@ -65,6 +65,12 @@ pub fn yard(shelf: &Shelf) -> Option<YardV2> {
 pub fn zone_name(shelf: &Shelf) -> Option<String> {
     let zone = yard(shelf)?.place?.zone?;
     Some(zone.as_str().to_owned())
+}
+
+/// The season of a day, by where the yard lies and the notes of the year.
+pub(crate) fn season(shelf: &Shelf, day: LocalDate) -> SeasonOn {
+    let place = yard(shelf).and_then(|yard| yard.place?.place());
+    season_on(place.map(|place| place.latitude), day, &asked::notes(shelf))
 }
 
 /// What a person chose on the screen beside what was decided.

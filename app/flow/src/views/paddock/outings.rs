@@ -2,8 +2,7 @@
 
 use super::asked::Grass;
 use super::who::Who;
-use tussock_core::assess::best;
-use tussock_core::graze::intake::{OutFor, eaten};
+use tussock_core::graze::intake::OutFor;
 use tussock_core::limits::Ends;
 use tussock_core::log::Gathered;
 use tussock_core::log::bodies::{GrazingV1, SwardV1, TurnoutV1};
@@ -66,11 +65,7 @@ pub(super) fn outings(
                 with: who.with_whom(&record.subject),
                 paddock: name.map(|(_, name)| name.clone()),
                 dry: time.and_then(|time| {
-                    let weeks = decided.map(|decided| {
-                        let since = decided.adapted_since.unwrap_or(decided.from);
-                        // numeric: days of a week
-                        (day - since).num_days().max(0) as f64 / 7.0
-                    });
+                    let weeks = decided.map(|decided| decided.weeks(day));
                     of_all(members, time, weeks, body.muzzle, leaf)
                 }),
                 body,
@@ -89,16 +84,13 @@ fn of_all(
     members
         .iter()
         .map(|one| {
-            let weight = &best(&one.weights, one.day)?.weight;
-            let out = OutFor {
+            one.eats_at_grass(&OutFor {
                 kind: one.animal.kind,
                 time,
                 weeks,
                 muzzle,
                 leaf,
-            };
-            let body = Ends::new(weight.low, weight.value, weight.high);
-            Some(eaten(&out, body))
+            })
         })
         .reduce(|all, one| Some(all?.with(one?, |a, b| a + b)))
         .flatten()

@@ -8,11 +8,12 @@ use tussock_core::animal::{
     Animal, AnimalId, Answer, Group, GroupId, Insulin, InsulinTest, Laminitis, Member, YardId,
 };
 use tussock_core::assess::{Reading, ScaleInstrument, ScaleWeight};
+use tussock_core::graze::season::Noted;
+use tussock_core::graze::sward::Leaf;
 use tussock_core::graze::window::{Care, Closed};
 use tussock_core::log::bodies::base::MicroDegrees;
 use tussock_core::log::bodies::{
-    Chip, GrazingMinutes, GrazingV1, GroupV1, LeafSeen, PaddockV2, PlaceV2, SeasonEvent, SwardV1,
-    WeatherV2, WeightV1,
+    Chip, GrazingMinutes, GrazingV1, GroupV1, PaddockV2, PlaceV2, SwardV1, WeatherV2, WeightV1,
 };
 use tussock_core::log::{Case, Known, Name, Subject};
 use tussock_core::sources::RecordId;
@@ -74,7 +75,7 @@ fn chips(shelf: &Shelf, id: &str, chips: &[Chip], day: i64) -> Shelf {
     )
 }
 
-fn noted(shelf: &Shelf, what: SeasonEvent, day: i64) -> Shelf {
+fn noted(shelf: &Shelf, what: Noted, day: i64) -> Shelf {
     let today = zone().to_local(at(day)).date;
     let act = turnout::note(&y(), what, "", "", today, "note").unwrap();
     written(shelf, &act, at(day))
@@ -99,7 +100,7 @@ fn a_yard(of: &Animal) -> Shelf {
     let paddock = Body::Paddock(PaddockV2::named(Name::new("Top field").unwrap()));
     let shelf = put(&placed(&shelf), "top", field(), paddock, at(-29));
     let sward = Body::Sward(SwardV1 {
-        leaf: Some(LeafSeen::AboveAnkle),
+        leaf: Some(Leaf::AboveAnkle),
         seeding: Answer::No,
         heights_mm: Vec::new(),
         plate: None,
@@ -160,13 +161,13 @@ fn one_at_risk_has_no_grass_in_the_flush_and_one_that_is_only_fat_has_it_with_ca
 #[test]
 fn after_the_flush_one_at_risk_is_asked_how_it_goes_out() {
     // Nobody knows its risk: what is not counted in its plan is closed too.
-    let not_known = noted(&a_yard(&animal("moss")), SeasonEvent::FlushOver, -3);
+    let not_known = noted(&a_yard(&animal("moss")), Noted::FlushOver, -3);
     let goes = goes_of(&with_room(&not_known), seven(0));
     assert_eq!(goes.plan, ByPlan::NotCounted);
     assert_eq!(goes.window.closed, [Closed::NotInPlan]);
     let mut native = animal("moss");
     native.health.native_or_cob = Answer::Yes;
-    let shelf = noted(&a_yard(&native), SeasonEvent::FlushOver, -3);
+    let shelf = noted(&a_yard(&native), Noted::FlushOver, -3);
     let shelf = with_room(&shelf);
     let goes = goes_of(&shelf, seven(0));
     assert_eq!(goes.plan, ByPlan::NotDecided);
@@ -180,7 +181,7 @@ fn after_the_flush_one_at_risk_is_asked_how_it_goes_out() {
 
 #[test]
 fn the_chips_close_it_and_a_night_nobody_spoke_of_does_too() {
-    let over = noted(&a_yard(&animal("moss")), SeasonEvent::FlushOver, -3);
+    let over = noted(&a_yard(&animal("moss")), Noted::FlushOver, -3);
     let over = put(&with_room(&over), "g", moss(), decided(false), at(-1));
     let cases: [(&[Chip], &[Closed]); 3] = [
         (&[Chip::NightFiveOrUnder], &[Closed::ColdNight]),
@@ -196,7 +197,7 @@ fn the_chips_close_it_and_a_night_nobody_spoke_of_does_too() {
 
 #[test]
 fn the_night_before_does_not_speak_of_this_one() {
-    let shelf = noted(&a_yard(&animal("moss")), SeasonEvent::FlushOver, -3);
+    let shelf = noted(&a_yard(&animal("moss")), Noted::FlushOver, -3);
     let shelf = chips(&shelf, "w2", &[Chip::NightOverFive, Chip::DrySpell], 0);
     let next = paddock(&shelf, seven(1), &zone(), &Chosen::default());
     assert_eq!(next.weather.chips, [Chip::DrySpell]);
@@ -320,7 +321,7 @@ fn the_most_at_risk_of_a_group_sets_it_for_all() {
 
 #[test]
 fn the_week_is_told_without_a_forecast() {
-    let shelf = noted(&a_yard(&lean("moss")), SeasonEvent::FlushOver, -3);
+    let shelf = noted(&a_yard(&lean("moss")), Noted::FlushOver, -3);
     let goes = goes_of(&shelf, seven(0));
     let days = week(&shelf, &goes, seven(0), &zone());
     assert_eq!(days.len(), 7);

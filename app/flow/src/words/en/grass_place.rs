@@ -4,7 +4,7 @@ use super::English;
 use super::numbers::up_to;
 use crate::forms::grass_place::{Field, Looking, NoFix, Noon, Unread, Wrong};
 use crate::words::{GrassPlaceWords, LogWords, UnitWords};
-use tussock_core::log::bodies::Region;
+use tussock_core::graze::plants::Region;
 use tussock_core::units::show::fixed;
 
 impl GrassPlaceWords for English {

@@ -3,8 +3,9 @@
 use super::English;
 use crate::views::season::{ByFlush, Leaner, Season};
 use crate::words::{Said, SeasonWords, UnitWords, WeightWords};
+use tussock_core::graze::season::Noted;
 use tussock_core::graze::season::{Band, UntilFlush, Watch, YearPart};
-use tussock_core::log::bodies::{SeasonEvent, SeasonNoteV1};
+use tussock_core::log::bodies::SeasonNoteV1;
 
 impl SeasonWords for English {
     fn season(&self) -> &'static str {
@@ -175,15 +176,15 @@ impl SeasonWords for English {
             None => what.to_owned(),
         }
     }
-    fn season_event(&self, what: SeasonEvent) -> &'static str {
+    fn season_event(&self, what: Noted) -> &'static str {
         match what {
-            SeasonEvent::FlushBegan => "The flush began",
-            SeasonEvent::FlushOver => "The flush is over",
-            SeasonEvent::AutumnRain => "Rain after a dry time",
-            SeasonEvent::FirstFrost => "First frost",
-            SeasonEvent::HardFreeze => "A hard freeze",
-            SeasonEvent::Drought => "Drought",
-            SeasonEvent::Other => "Something else",
+            Noted::FlushBegan => "The flush began",
+            Noted::FlushOver => "The flush is over",
+            Noted::AutumnRain => "Rain after a dry time",
+            Noted::FirstFrost => "First frost",
+            Noted::HardFreeze => "A hard freeze",
+            Noted::Drought => "Drought",
+            Noted::Other => "Something else",
         }
     }
     fn what_was_seen(&self) -> &'static str {

@@ -7,9 +7,10 @@ use crate::views::paddock::{Stands, WhyBy};
 use crate::views::season::{ByFlush, Leaner};
 use crate::words::{GrassWords, PaddockWords, SeasonWords};
 use tussock_core::animal::AnimalId;
+use tussock_core::graze::season::Noted;
 use tussock_core::graze::season::{Band, UntilFlush, Watch, YearPart};
 use tussock_core::graze::window::{Begins, Care, Closed, Stretch, WhyTo};
-use tussock_core::log::bodies::{SeasonEvent, SeasonNoteV1};
+use tussock_core::log::bodies::SeasonNoteV1;
 use tussock_core::progress::Forecast;
 use tussock_core::units::{BodyMass, Instant, LocalDate, Span, Zone};
 
@@ -168,7 +169,7 @@ fn the_year_is_worded() {
         check_said(&say.year_why());
         check_said(&say.week_why());
         check_said(&say.clock_of_yard());
-        for what in SeasonEvent::ALL {
+        for what in Noted::ALL {
             check(say.season_event(what));
             check(&say.season_note(&SeasonNoteV1 {
                 date: day(),

@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::animal::{Goal, PaddockId};
+use crate::graze::sward::Leaf;
 use crate::log::gather::gather;
 use crate::log::{RestVerdict, held_day, rest_of_today};
 use crate::safety::judge;
@@ -43,7 +44,7 @@ fn goes_out() -> Told {
         stopped: false,
     });
     told.add("grazing-1", About::animal(&pony()), now, &decided);
-    told.see(LeafSeen::Ankle);
+    told.see(Leaf::Ankle);
     told
 }
 
@@ -52,7 +53,7 @@ impl Told {
         self.case.zone.to_local(self.tomorrow(12, 0)).date
     }
 
-    fn see(&mut self, leaf: LeafSeen) {
+    fn see(&mut self, leaf: Leaf) {
         let body = Body::Sward(SwardV1 {
             leaf: Some(leaf),
             seeding: Answer::No,
@@ -174,7 +175,7 @@ fn no_leaf_no_decision_or_an_animal_that_may_not_lose_takes_nothing_off() {
     let mut bare = out(goes_out());
     bare.records.retain(|record| record.id.0 != "sward-1");
     assert_eq!(bare.less(now(&bare)), 0.0);
-    bare.see(LeafSeen::BelowAnkle);
+    bare.see(Leaf::BelowAnkle);
     assert_eq!(bare.less(now(&bare)), 0.0);
     let mut undecided = out(goes_out());
     undecided

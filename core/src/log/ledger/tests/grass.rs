@@ -4,6 +4,7 @@ use super::*;
 use crate::animal::{Answer, Group, GroupId, Member, PaddockId};
 use crate::day::{Serving, Source, Totals};
 use crate::graze::intake::{OutFor, eaten};
+use crate::graze::sward::Leaf;
 
 impl Told {
     fn out(&mut self, id: &str, day: u64, hour: i64, hours: Option<i64>, muzzle: bool) {
@@ -37,7 +38,7 @@ impl Told {
 
     fn leaf(&mut self, day: u64) {
         let body = Body::Sward(SwardV1 {
-            leaf: Some(LeafSeen::Ankle),
+            leaf: Some(Leaf::Ankle),
             seeding: Answer::No,
             heights_mm: Vec::new(),
             plate: None,

@@ -3,7 +3,8 @@
 use super::*;
 use crate::animal::{Answer, PaddockId};
 use crate::day::Eats;
-use crate::log::bodies::{LeafSeen, SwardV1, TurnoutV1};
+use crate::graze::sward::Leaf;
+use crate::log::bodies::{SwardV1, TurnoutV1};
 
 fn top() -> PaddockId {
     PaddockId("top".to_owned())
@@ -23,7 +24,7 @@ impl Yard {
 
     fn sees_leaf(&mut self, at: Instant) {
         let body = Body::Sward(SwardV1 {
-            leaf: Some(LeafSeen::Ankle),
+            leaf: Some(Leaf::Ankle),
             seeding: Answer::No,
             heights_mm: Vec::new(),
             plate: None,

@@ -4,7 +4,7 @@ use super::*;
 
 #[test]
 fn a_choice_is_nobody_elses_and_without_its_muzzle_the_time_is_reckoned_anew() {
-    let shelf = noted(&a_yard(&lean("moss")), SeasonEvent::FlushOver, -3);
+    let shelf = noted(&a_yard(&lean("moss")), Noted::FlushOver, -3);
     let shelf = put(&with_room(&shelf), "g", moss(), long(true), at(-1));
     let of = |whose: Option<Subject>, muzzle| {
         let chosen = Chosen {
@@ -77,12 +77,12 @@ fn seed_heads_and_a_low_leaf_are_not_forgotten_by_the_next_look() {
     let shelf = shelf_of(&[add("moss", &lean("moss"), -60)]);
     let seen = |shelf: &Shelf, id: &str, body, day| put(shelf, id, field(), body, at(day));
     let shelf = seen(&shelf, "s1", look(None, Answer::Yes), -20);
-    let low = Some(LeafSeen::BelowAnkle);
+    let low = Some(Leaf::BelowAnkle);
     let shelf = seen(&shelf, "s2", look(low, Answer::NotKnown), -2);
     assert_eq!(records(&shelf), Some((low, Answer::Yes)));
     let gone = seen(&shelf, "s3", look(None, Answer::No), -1);
     assert_eq!(records(&gone), Some((low, Answer::No)));
-    let high = Some(LeafSeen::AboveAnkle);
+    let high = Some(Leaf::AboveAnkle);
     let grown = seen(&gone, "s4", look(high, Answer::NotKnown), -1);
     assert_eq!(records(&grown), Some((high, Answer::No)));
 }
